@@ -1,0 +1,88 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/base/error_code.h"
+
+#include <array>
+#include <cassert>
+#include <cstddef>
+
+namespace hearth {
+namespace {
+
+struct CodeRow {
+    ErrorCode code;
+    std::string_view text;
+};
+
+// In the order of the enumeration, so that a code is its own index; the static_assert below holds it.
+constexpr std::array kRows{
+    CodeRow{ErrorCode::NumberMissing, "number_missing"},
+    CodeRow{ErrorCode::NumberUnreadable, "number_unreadable"},
+    CodeRow{ErrorCode::NumberAmbiguous, "number_ambiguous"},
+    CodeRow{ErrorCode::NumberTooLong, "number_too_long"},
+    CodeRow{ErrorCode::UnitUnknown, "unit_unknown"},
+    CodeRow{ErrorCode::DateUnreadable, "date_unreadable"},
+    CodeRow{ErrorCode::DateImpossible, "date_impossible"},
+    CodeRow{ErrorCode::TimeUnreadable, "time_unreadable"},
+    CodeRow{ErrorCode::ChoiceUnknown, "choice_unknown"},
+    CodeRow{ErrorCode::OutOfRange, "out_of_range"},
+    CodeRow{ErrorCode::RuleUnknown, "rule_unknown"},
+    CodeRow{ErrorCode::RuleValueUnusable, "rule_value_unusable"},
+    CodeRow{ErrorCode::TubeUnknown, "tube_unknown"},
+    CodeRow{ErrorCode::StoreMissing, "store_missing"},
+    CodeRow{ErrorCode::StoreNotOurs, "store_not_ours"},
+    CodeRow{ErrorCode::StoreNewer, "store_newer"},
+    CodeRow{ErrorCode::StoreDamaged, "store_damaged"},
+    CodeRow{ErrorCode::StoreLocked, "store_locked"},
+    CodeRow{ErrorCode::StoreReadOnly, "store_read_only"},
+    CodeRow{ErrorCode::StoreFull, "store_full"},
+    CodeRow{ErrorCode::StoreFailed, "store_failed"},
+    CodeRow{ErrorCode::StoreFolderUnusable, "store_folder_unusable"},
+    CodeRow{ErrorCode::MigrationChanged, "migration_changed"},
+    CodeRow{ErrorCode::BackupFailed, "backup_failed"},
+    CodeRow{ErrorCode::NotFound, "not_found"},
+    CodeRow{ErrorCode::RecordIncomplete, "record_incomplete"},
+    CodeRow{ErrorCode::RecordChainBroken, "record_chain_broken"},
+    CodeRow{ErrorCode::RecordAltered, "record_altered"},
+    CodeRow{ErrorCode::RecordSuperseded, "record_superseded"},
+    CodeRow{ErrorCode::LetterMissingInFont, "letter_missing_in_font"},
+    CodeRow{ErrorCode::PdfNotWritten, "pdf_not_written"},
+    CodeRow{ErrorCode::PrinterFailed, "printer_failed"},
+    CodeRow{ErrorCode::FileUnreadable, "file_unreadable"},
+    CodeRow{ErrorCode::FileUnwritable, "file_unwritable"},
+    CodeRow{ErrorCode::ScenarioInvalid, "scenario_invalid"},
+    CodeRow{ErrorCode::UsageWrong, "usage_wrong"},
+};
+
+constexpr std::array<ErrorCode, kRows.size()> codesInOrder() {
+    std::array<ErrorCode, kRows.size()> codes{};
+    for (std::size_t i = 0; i < kRows.size(); ++i) {
+        codes[i] = kRows[i].code;
+    }
+    return codes;
+}
+
+constexpr std::array kCodes = codesInOrder();
+
+constexpr bool isEveryCodeItsIndex() {
+    for (std::size_t i = 0; i < kCodes.size(); ++i) {
+        if (static_cast<std::size_t>(kCodes[i]) != i) {
+            return false;
+        }
+    }
+    return true;
+}
+static_assert(isEveryCodeItsIndex());
+
+}  // namespace
+
+std::string_view codeText(ErrorCode code) {
+    const auto index = static_cast<std::size_t>(code);
+    assert(index < kRows.size());
+    return kRows[index].text;
+}
+
+std::span<const ErrorCode> allErrorCodes() {
+    return kCodes;
+}
+
+}  // namespace hearth

@@ -1,0 +1,30 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <chrono>
+#include <optional>
+#include <string>
+#include <string_view>
+
+#include "core/base/result.h"
+
+/// Civil dates: days of the calendar where the work is done, without a time or a zone.
+namespace hearth::calendar {
+
+using Date = std::chrono::year_month_day;
+
+/// "2026-11-25", the only form in files; and back (nothing for anything else or an impossible day).
+[[nodiscard]] std::string isoText(Date date);
+[[nodiscard]] std::optional<Date> fromIso(std::string_view text);
+
+/// What a person types: 25/11/2026, 25.11.2026, 25-11-26 (20xx), 25 Nov 2026, 2026-11-25, 25/11 and 25 (this month,
+/// this year of `today`), t or today, +3 and -3 (days from today). Errors: DateUnreadable, DateImpossible.
+[[nodiscard]] Result<Date> parseDate(std::string_view typed, Date today);
+
+/// Adds calendar months; a day that the target month lacks becomes its last day.
+[[nodiscard]] Date addMonths(Date date, int months);
+[[nodiscard]] Date addDays(Date date, int days);
+/// Days from a to b; negative when b is earlier.
+[[nodiscard]] int daysBetween(Date a, Date b);
+
+}  // namespace hearth::calendar
