@@ -1,0 +1,52 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <optional>
+#include <span>
+#include <string_view>
+
+#include "core/quantity/quantity.h"
+#include "core/rulebook/entry.h"
+
+namespace hearth::pipework {
+
+enum class TubeFamily { Copper, SteelMedium, SteelHeavy, PeSdr11, PeSdr176, Corrugated };
+
+/// One size of tube by its standard. Dimensions in millimetres, volumes in m3 per metre.
+struct Tube {
+    std::string_view code;       // "copper_15", "steel_medium_25", "pe11_32", "corrugated"; never changes
+    TubeFamily family;
+    double nominal;              // mm: what it is called (15, DN 25, OD 32); the scope check holds this against its limit
+    double outside;              // mm
+    double wall;                 // mm
+    std::string_view label;      // "15 mm", "DN 25 (1 in)", "32 mm": proper names
+    std::string_view standard;   // "EN 1057"
+    std::optional<double> tableVolume;                 // m3/m from the trade table, where there is one
+    rulebook::Provenance tableProvenance = rulebook::Provenance::Published;
+    std::string_view tableSource;
+
+    [[nodiscard]] double bore() const { return outside - 2 * wall; }
+    /// pi/4 d2 of the standard's dimensions, m3 per metre.
+    [[nodiscard]] double geometricVolume() const;
+};
+
+[[nodiscard]] std::span<const Tube> tubes();
+[[nodiscard]] const Tube* tubeByCode(std::string_view code);
+
+enum class MeterKind { None, Ultrasonic, Diaphragm, Other };
+
+/// One size of gas meter.
+struct Meter {
+    std::string_view code;       // "none", "e6", "u6_g4", "u16_g10", "u25_g16"…, "other"
+    MeterKind kind;
+    double badge;                // m3/h; 0 for none and other
+    std::string_view label;      // "U6 / G4 diaphragm": proper names
+    std::optional<double> volume;        // m3
+    rulebook::Provenance provenance = rulebook::Provenance::Published;
+    std::string_view source;
+};
+
+[[nodiscard]] std::span<const Meter> meters();
+[[nodiscard]] const Meter* meterByCode(std::string_view code);
+
+}  // namespace hearth::pipework

@@ -1,0 +1,110 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <optional>
+#include <string>
+#include <variant>
+#include <vector>
+
+#include "core/calendar/civil_date.h"
+#include "core/rulebook/finding.h"
+
+/// A record as data: what stands on the page, worded, in order, with no geometry. ui/words makes it, ui/paper lays it out,
+/// the snapshot freezes it. All text is UTF-8 in the record's language.
+namespace hearth::record {
+
+struct CaptionedValue {  // one captioned value
+    std::string caption;
+    std::vector<std::string> lines;  // what it says; one line or more
+    bool absent = false;             // printed as a dash, with lines[0] as the reason
+    bool operator==(const CaptionedValue&) const = default;
+};
+
+/// The outcome in words and shape, first and big.
+struct Headline {
+    rulebook::Outcome outcome = rulebook::Outcome::NoVerdict;
+    std::string sentence;
+    std::vector<std::string> details;
+    bool operator==(const Headline&) const = default;
+};
+
+/// Captioned values in a grid of `columns`.
+struct FieldGrid {
+    std::string title;
+    int columns = 3;
+    std::vector<CaptionedValue> fields;
+    bool operator==(const FieldGrid&) const = default;
+};
+
+enum class Align { Left, Right };
+struct Column {
+    std::string title;
+    Align align = Align::Left;
+    double weight = 1.0;  // share of the width
+    bool operator==(const Column&) const = default;
+};
+/// Breaks between rows with the heads repeated.
+struct Table {
+    std::string title;
+    std::vector<Column> columns;
+    std::vector<std::vector<std::string>> rows;
+    std::vector<std::string> total;   // the last row, strong; empty: none
+    std::string note;                 // small print below
+    bool operator==(const Table&) const = default;
+};
+
+struct FindingLine {
+    rulebook::Outcome outcome = rulebook::Outcome::NoVerdict;
+    std::string title;                // "Tightness: pass"
+    std::string measured;             // "0.04 mbar against below 0.2 mbar"
+    std::string why;
+    std::vector<std::string> notes;
+    std::vector<std::string> sources; // "IGEM/UP/1B Edition 4 · confirmed by … on …"
+    bool operator==(const FindingLine&) const = default;
+};
+struct FindingList {
+    std::string title;
+    std::vector<FindingLine> findings;
+    bool operator==(const FindingList&) const = default;
+};
+
+struct Paragraph {
+    std::string title;
+    std::string text;                 // flows over pages; "\n" breaks
+    bool strong = false;
+    bool operator==(const Paragraph&) const = default;
+};
+
+struct Signature {
+    std::string caption;              // "Tested by"
+    std::string name;
+    std::string detail;               // "card 0000001, 25 November 2026"
+    bool operator==(const Signature&) const = default;
+};
+struct Signatures {
+    std::vector<Signature> signatures;
+    bool operator==(const Signatures&) const = default;
+};
+
+using Block = std::variant<Headline, FieldGrid, Table, FindingList, Paragraph, Signatures>;
+
+struct Document {
+    std::string kind;                 // kindCode
+    std::string language = "en";
+    std::string title;                // "Gas tightness and purge record"
+    std::string subtitle;             // what it follows: the standard and its edition
+    std::string firm;                 // who issues it, one line
+    std::string number;               // "A-000017"; empty on a draft
+    int revision = 1;
+    std::string issued;               // "25 November 2026", worded
+    std::string banner;               // "Demonstration: not a real record", "Draft"; empty: none
+    std::string caution;              // one line at the foot of each page
+    std::string pageWord;             // "page %1 of %2"
+    std::string revisionWord;         // "revision %1"
+    std::string digestWord;           // "digest"
+    std::string supersedes;           // worded line: "replaces A-000016 revision 1: …"; empty: none
+    std::vector<Block> blocks;
+    bool operator==(const Document&) const = default;
+};
+
+}  // namespace hearth::record

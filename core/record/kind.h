@@ -1,0 +1,50 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <optional>
+#include <span>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "core/judging/judge.h"
+#include "core/register/visit_file.h"
+
+namespace hearth::record {
+
+/// Kinds of record. The code (kindCode) is what files hold.
+enum class RecordKind { TightnessAndPurge };
+
+[[nodiscard]] std::string_view kindCode(RecordKind kind);
+[[nodiscard]] std::optional<RecordKind> kindFromCode(std::string_view code);
+
+/// Fields of the register that a record needs, beside the items of the visit.
+enum class Field {
+    FirmName, FirmAddress, FirmRegistration, PremisesAddress, PremisesPostcode, CustomerName, EngineerName, EngineerCard,
+    InstallationGas, InstallationMeter, InstrumentSerial, InstrumentCalibration, PipeOrVolume,
+};
+[[nodiscard]] std::string_view fieldCode(Field field);
+
+/// Something that a record of this kind needs and that is not there (or can't be read): where to go, and who wants it.
+struct Missing {
+    std::optional<reg::Item> item;    // one of the two is set
+    std::optional<Field> field;
+    reg::SubjectRef subject;
+    std::string source;               // which source wants it: proper names, untranslated
+    bool operator==(const Missing&) const = default;
+};
+
+/// What a kind wants, as data: each with its source (records.md 4.5 and the common header).
+struct Requirement {
+    std::optional<reg::Item> item;
+    std::optional<Field> field;
+    std::string_view source;
+};
+[[nodiscard]] std::span<const Requirement> requirementsOf(RecordKind kind);
+
+/// What is missing, in the order of the sheet. Empty: the record may be issued. Which requirements apply depends on the visit
+/// (no purge method when no purge was needed; no end reading when let-by stopped the test).
+[[nodiscard]] std::vector<Missing> missingFor(RecordKind kind, const reg::VisitFile& file,
+                                              const std::vector<judging::Judged>& findings);
+
+}  // namespace hearth::record

@@ -1,0 +1,54 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "core/base/clock.h"
+#include "core/base/result.h"
+#include "core/judging/judge.h"
+#include "core/record/document.h"
+#include "core/register/visit_file.h"
+
+namespace hearth::record {
+
+/// Everything that an issued record says and stands on, frozen: the document as printed, the visit's entries and register
+/// fields as they were, the findings with the limits used.
+struct Snapshot {
+    Document document;
+    reg::VisitFile file;
+    std::vector<judging::Judged> findings;
+};
+
+/// Canonical JSON: UTF-8, keys sorted, no blanks, decimals as text, never doubles. Byte-equal for equal snapshots.
+[[nodiscard]] std::string canonicalJson(const Snapshot& snapshot);
+/// The document alone, read back from a snapshot's JSON (to show and print again what was handed over).
+[[nodiscard]] Result<Document> documentFromJson(std::string_view json);
+[[nodiscard]] std::string documentJson(const Document& document);
+
+/// Lower-case hexadecimal SHA-256 (FIPS 180-4) of the bytes, by libsodium.
+[[nodiscard]] std::string sha256(std::string_view bytes);
+
+/// The link of the chain that a record adds. Small, so that payloads can be erased when the law allows without breaking it.
+struct ChainHeader {
+    std::string series;      // this store's letter series
+    int number = 0;          // without a gap within the series, over all kinds and revisions
+    std::string record;      // "A-000017"
+    int revision = 1;
+    std::string kind;
+    std::string issuedAt;    // instantText
+    std::string snapshotDigest;
+    std::string pdfDigest;
+    std::string previous;    // digest of the header before; for the first: empty, or the head of the series it follows
+    bool operator==(const ChainHeader&) const = default;
+};
+[[nodiscard]] std::string headerDigest(const ChainHeader& header);
+
+/// Checks numbers and links; nothing when whole, else the first record that does not follow (RecordChainBroken).
+[[nodiscard]] Result<void> verifyChain(const std::vector<ChainHeader>& headers, const std::string& firstPrevious = {});
+
+/// "A-000017".
+[[nodiscard]] std::string recordNumber(const std::string& series, int number);
+
+}  // namespace hearth::record

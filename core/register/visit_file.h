@@ -1,0 +1,40 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <optional>
+#include <span>
+#include <vector>
+
+#include "core/register/model.h"
+
+namespace hearth::reg {
+
+/// Everything that judging and a record need of one visit, read in one go: a value, so that judging is a pure function.
+struct VisitFile {
+    Firm firm;
+    Visit visit;
+    Premises premises;
+    Installation installation;
+    std::vector<PipeSection> pipes;     // in list order
+    std::vector<Test> tests;            // in order
+    std::vector<Entry> entries;
+    std::vector<Engineer> engineers;    // of the firm
+    std::vector<Instrument> instruments;
+    struct Holder {
+        RoleKind role;
+        Party party;
+        bool operator==(const Holder&) const = default;
+    };
+    std::vector<Holder> people;         // roles on the premises
+
+    [[nodiscard]] const Entry* find(const SubjectRef& subject, Item item) const;
+    /// The canonical choice code of an entry; empty when absent or unreadable.
+    [[nodiscard]] std::string_view choiceOf(const SubjectRef& subject, Item item) const;
+    [[nodiscard]] const Instrument* instrument(InstrumentId id) const;
+    /// The gauge of a test: its TestGauge entry.
+    [[nodiscard]] const Instrument* gaugeOf(TestId test) const;
+    [[nodiscard]] const Engineer* engineer() const;
+    [[nodiscard]] const Party* holder(RoleKind role) const;
+};
+
+}  // namespace hearth::reg

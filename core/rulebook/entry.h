@@ -1,0 +1,113 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <optional>
+#include <string>
+#include <string_view>
+#include <variant>
+#include <vector>
+
+#include "core/calendar/civil_date.h"
+#include "core/quantity/typed.h"
+#include "core/rulebook/standard.h"
+
+namespace hearth::rulebook {
+
+/// How the program came to know a value; what each may do is in decide() below (design: "Limits: the rule book").
+enum class Provenance { Published, Secondary, Memory, CommonPractice, Firm, Maker };
+
+/// Every limit, band, duration or factor that decides something. The code (ruleText) is what files hold.
+enum class Rule {
+    LetByPressure,         // range, mbar
+    LetByTime,             // s, least
+    TestPressure,          // range, mbar
+    TestPressureLeast,     // mbar, where the range cannot be reached (Edition 4)
+    SettleTime,            // s, least
+    TestTime,              // s
+    NoMovementWater,       // mbar; a movement below it is none (water gauge)
+    NoMovementElectronic,  // mbar; likewise (electronic gauge)
+    SettleMovement,        // mbar; advice: steady enough to start timing
+    DropNoMeter28,         // mbar: Edition 3, no meter in the part under test, pipe to 28 mm
+    DropUltrasonic28,      // mbar: ultrasonic to 6 m3/h
+    DropDiaphragm6At28,    // mbar: diaphragm to 6 m3/h
+    DropDiaphragm16At28,   // mbar: diaphragm above 6 to 16 m3/h
+    DropNoMeter35,         // the same, pipe above 28 to 35 mm
+    DropUltrasonic35,
+    DropDiaphragm6At35,
+    DropDiaphragm16At35,
+    DropByVolume,          // bands: m3 -> mbar (Edition 4, natural gas; LPG): shipped empty
+    DropShortCut,          // mbar: below it the volume need not be worked out (Edition 4)
+    ScopeVolume,           // m3, most
+    ScopePipe,             // mm nominal, most
+    ScopeMeter,            // m3/h badged, most
+    ScopeOperatingPressure,// mbar at the meter or final regulator outlet, most
+    ScopeSupplyPressure,   // mbar, maximum operating pressure at the emergency control valve's outlet, most
+    PurgeVolumeSmall,      // m3 (meter to 6 m3/h and pipe to 28 mm)
+    PurgeVolumeFactor,     // times the installation volume (otherwise)
+    PurgeOpenBurnerAbove,  // m3: above it purge through an open burner, lit as soon as it will
+    FittingsShare,         // share of the pipes' volume that is added for fittings (0.10)
+    GaugeAccuracy,         // mbar, or better
+    StandingPressureMost,  // mbar: regulator lock-up
+    WorkingPressure,       // range, mbar at the meter outlet
+    AssumedTemperatureChange,  // K in the test time, for the note on what cooling could explain
+};
+
+[[nodiscard]] std::string_view ruleText(Rule rule);
+[[nodiscard]] std::optional<Rule> ruleFromText(std::string_view text);
+
+struct Range {
+    quantity::Decimal least;
+    quantity::Decimal most;
+    quantity::UnitCode unit = quantity::UnitCode::None;
+    bool operator==(const Range&) const = default;
+};
+
+/// Volumes up to `upTo` (inclusive) may fall by `allowed`. In rising order.
+struct Band {
+    quantity::Decimal upTo;     // m3
+    quantity::Decimal allowed;  // mbar in the test time
+    bool operator==(const Band&) const = default;
+};
+
+/// A rule's value; monostate is "not known: for the firm to enter".
+using Value = std::variant<std::monostate, quantity::Figure, Range, std::vector<Band>>;
+
+/// How a measured value is held against the entry.
+enum class Comparison { AtMost, Below, AtLeast, Within, Equals, AsGiven };
+
+/// Which entry: one rule in one edition for one gas (none: whatever the gas).
+struct RuleKey {
+    Rule rule;
+    Edition edition = Edition::General;
+    std::optional<Gas> gas = std::nullopt;
+    bool operator==(const RuleKey&) const = default;
+};
+
+struct Entry {
+    RuleKey key;
+    Value value;
+    Comparison comparison = Comparison::AtMost;
+    Provenance provenance = Provenance::Published;
+    /// Where it stands: "IGEM/UP/1B Edition 3", with the clause where known. English, a proper name: not translated.
+    std::string standard;
+    std::string clause;
+    /// Where it was read, and what is doubtful about it (facts/, in our own words; English source text).
+    std::string source;
+    std::string doubt;
+    std::optional<calendar::Date> appliesFrom;
+    std::optional<calendar::Date> appliesTo;
+    /// Who of the firm confirmed or replaced it, when, from what; for Provenance::Firm.
+    std::string confirmedBy;
+    std::optional<calendar::Date> confirmedOn;
+    /// Shown in the set-up step because it decides daily work.
+    bool daily = false;
+
+    [[nodiscard]] bool isKnown() const { return !std::holds_alternative<std::monostate>(value); }
+    bool operator==(const Entry&) const = default;
+};
+
+/// The entry's number in its own unit; nothing when it is empty or of another shape.
+[[nodiscard]] std::optional<quantity::Figure> figureOf(const Entry& entry);
+[[nodiscard]] std::optional<Range> rangeOf(const Entry& entry);
+
+}  // namespace hearth::rulebook

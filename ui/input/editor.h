@@ -1,0 +1,59 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QString>
+#include <QWidget>
+
+#include <vector>
+
+#include "core/quantity/units.h"
+
+/// Editors: one line of a form each. What all of them hold to:
+/// - anything typed is kept; what can't be used is marked, said below the field and in the accessible description;
+/// - committed() comes when the field is left or Enter is pressed, and only if the text changed;
+/// - Enter goes to the next field; the wheel never changes a value; comma and point both work;
+/// - the accessible name is the label with its unit.
+namespace hearth::ui::input {
+
+class Editor : public QWidget {
+    Q_OBJECT
+  public:
+    explicit Editor(QWidget* parent = nullptr) : QWidget(parent) {}
+
+    /// What was typed (a choice: its code; empty: nothing).
+    [[nodiscard]] virtual QString text() const = 0;
+    /// Shows a value without emitting anything.
+    virtual void setText(const QString& text) = 0;
+    [[nodiscard]] virtual quantity::UnitCode unit() const { return quantity::UnitCode::None; }
+    virtual void setUnit(quantity::UnitCode) {}
+    /// Label above the field; also the accessible name (with the unit). `context` is put before it in the accessible name where the
+    /// same label stands twice in a window ("Let-by, start"), so that names are unique.
+    virtual void setLabel(const QString& label, const QString& context = {}) = 0;
+    /// Says below the field what is wrong with the text; empty: nothing is.
+    virtual void setProblem(const QString& sentence) = 0;
+    /// The widget that takes the focus.
+    [[nodiscard]] virtual QWidget* focusTarget() = 0;
+    virtual void setReadOnly(bool readOnly) = 0;
+
+  Q_SIGNALS:
+    void committed(const QString& text);
+    /// While typing, before it is committed (for live checks; nothing is stored on it).
+    void edited();
+};
+
+struct ChoiceItem {
+    QString code;
+    QString label;   // its first letter (or the one after &) chooses it from the keyboard
+};
+
+/// One line of text; a number with its unit; a text area of several lines (Tab leaves it); a choice among a few, shown as a row of
+/// buttons (keys: letters, arrows) or a list; yes / no; a date ("3/10", "t", "+7"); a time of day ("946", "09:46", "n" for now).
+[[nodiscard]] Editor* makeTextEditor(QWidget* parent);
+[[nodiscard]] Editor* makeLongTextEditor(QWidget* parent, int lines);
+[[nodiscard]] Editor* makeQuantityEditor(QWidget* parent, quantity::UnitFamily family);
+[[nodiscard]] Editor* makeChoiceEditor(QWidget* parent, const std::vector<ChoiceItem>& choices);
+[[nodiscard]] Editor* makeListEditor(QWidget* parent, const std::vector<ChoiceItem>& choices);
+[[nodiscard]] Editor* makeDateEditor(QWidget* parent);
+[[nodiscard]] Editor* makeTimeEditor(QWidget* parent);
+
+}  // namespace hearth::ui::input

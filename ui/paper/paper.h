@@ -1,0 +1,70 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QByteArray>
+#include <QImage>
+#include <QPainter>
+#include <QString>
+
+#include <memory>
+#include <vector>
+
+#include "core/base/result.h"
+#include "core/record/document.h"
+
+/// A document as data -> layout in millimetres -> one painter for preview, PDF and printer.
+namespace hearth::ui::paper {
+
+enum class PaperSize { A4, Letter };
+/// Stamped across a reprint's head where true. Not part of the snapshot.
+enum class Stamp { None, Copy, Superseded };
+
+struct PageOptions {
+    PaperSize size = PaperSize::A4;
+    Stamp stamp = Stamp::None;
+    std::string digest;   // of the snapshot; printed (and in the QR) when not empty
+};
+
+/// Pages laid out in millimetres. Pure of any device: the same layout is painted everywhere.
+class Layout {
+  public:
+    Layout(const record::Document& document, const PageOptions& options);
+    ~Layout();
+    Layout(Layout&&) noexcept;
+    Layout& operator=(Layout&&) noexcept;
+
+    [[nodiscard]] int pageCount() const;
+    [[nodiscard]] QSizeF pageSize() const;  // millimetres
+    /// Paints page `index` (from 0) with the painter scaled so that one unit is one millimetre.
+    void paint(QPainter& painter, int index) const;
+    /// Every text run of a page with its box in millimetres: for tests (nothing clipped, nothing overlapping).
+    struct Run {
+        QString text;
+        QRectF box;
+    };
+    [[nodiscard]] std::vector<Run> runs(int index) const;
+    /// Letters that neither the bundled family nor any system font has; issue is refused with them named.
+    [[nodiscard]] QString missingLetters() const;
+
+  private:
+    struct Impl;
+    std::unique_ptr<Impl> m_impl;
+};
+
+/// PDF/A-1b, fonts embedded, text selectable. `created` (ISO 8601 instant) goes into the metadata.
+/// Errors: LetterMissingInFont, PdfNotWritten. Works outside the window's thread and without a display.
+[[nodiscard]] Result<QByteArray> toPdf(const record::Document& document, const PageOptions& options);
+
+/// One page as an image of `dotsPerInch`.
+[[nodiscard]] QImage toImage(const Layout& layout, int page, double dotsPerInch);
+
+/// Shows the system's print dialog and prints; the only place that makes a QPrinter, and only when called. False when the
+/// person cancelled. Error: PrinterFailed. (ui/paper/printing.cpp)
+class Printing {
+  public:
+    virtual ~Printing() = default;
+    [[nodiscard]] virtual Result<bool> print(const record::Document& document, const PageOptions& options) = 0;
+};
+[[nodiscard]] std::unique_ptr<Printing> systemPrinting();
+
+}  // namespace hearth::ui::paper

@@ -1,0 +1,27 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QString>
+#include <QStringList>
+
+#include <optional>
+
+class QWidget;
+
+namespace hearth::ui::shell {
+
+/// Everything that would stop and wait for a person, behind one interface, so that tests can answer.
+class Dialogs {
+  public:
+    virtual ~Dialogs() = default;
+    /// Tells something that needs an OK.
+    virtual void tell(QWidget* over, const QString& title, const QString& text) = 0;
+    /// Asks; gives the index of the answer chosen, -1 for Escape. `safe` is the default answer.
+    virtual int ask(QWidget* over, const QString& title, const QString& text, const QStringList& answers, int safe) = 0;
+    /// Asks for one line of text (the reason of a revision); nothing when cancelled.
+    virtual std::optional<QString> askText(QWidget* over, const QString& title, const QString& label) = 0;
+    /// Where to save; nothing when cancelled.
+    virtual std::optional<QString> saveFile(QWidget* over, const QString& title, const QString& proposed, const QString& filter) = 0;
+};
+
+}  // namespace hearth::ui::shell

@@ -1,0 +1,71 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QString>
+#include <QWidget>
+
+#include <functional>
+#include <optional>
+
+#include "core/base/clock.h"
+#include "core/store/store.h"
+#include "ui/look/look.h"
+#include "ui/paper/paper.h"
+#include "ui/shell/dialogs.h"
+#include "ui/words/words.h"
+
+/// What a place may know of the window around it. Places never know each other: they ask the Navigator.
+namespace hearth::ui::shell {
+
+/// Going somewhere else in the window.
+class Navigator {
+  public:
+    virtual ~Navigator() = default;
+    virtual void openPremises(reg::PremisesId id) = 0;
+    /// Starts a visit there (today, first engineer) and opens it.
+    virtual void startVisit(reg::PremisesId id) = 0;
+    virtual void openVisit(reg::VisitId id) = 0;
+    virtual void openRecord(store::RecordId id) = 0;
+    /// Opens the rule book at an entry.
+    virtual void openRule(const rulebook::RuleKey& key) = 0;
+    /// Opens what to do first (F12), with the gas of what is on screen.
+    virtual void openEmergency(rulebook::Gas gas) = 0;
+    /// A line at the foot of the window for some seconds ("Saved as …"); also told to screen readers.
+    virtual void say(const QString& sentence) = 0;
+};
+
+/// Issues a record of a visit: words it, has the store number and keep it, gives its id. One road for window and command line.
+/// (app makes it; see app/issue.h)
+using Issue = std::function<Result<store::RecordId>(reg::VisitId visit, std::optional<store::RecordId> supersedes,
+                                                    const QString& reason)>;
+
+struct Context {
+    store::Store& store;
+    const Clock& clock;
+    const words::Words& words;
+    Dialogs& dialogs;
+    Navigator& navigator;
+    paper::Printing& printing;
+    Issue issue;
+    look::Scheme scheme = look::Scheme::Light;
+};
+
+/// One place of the window: Visits, Premises, Records, Rule book, Firm.
+class Place : public QWidget {
+    Q_OBJECT
+  public:
+    explicit Place(QWidget* parent = nullptr) : QWidget(parent) {}
+    [[nodiscard]] virtual QString title() const = 0;
+    /// Reads again what it shows; called when the place comes into view and after undo.
+    virtual void refresh() = 0;
+    /// Commits the field under the cursor; called before leaving, closing or undoing.
+    virtual void commit() {}
+    /// Where the keyboard starts.
+    virtual void takeFocus() = 0;
+    /// The gas of what is on screen, for what to do first.
+    [[nodiscard]] virtual rulebook::Gas gas() const { return rulebook::Gas::NaturalGas; }
+    /// The window's search (Ctrl+F) was used here.
+    virtual void search(const QString& text) = 0;
+};
+
+}  // namespace hearth::ui::shell

@@ -1,0 +1,82 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QString>
+#include <QStringList>
+
+#include <memory>
+#include <string>
+
+#include "core/base/result.h"
+#include "core/calendar/civil_date.h"
+#include "core/pipework/tube.h"
+#include "core/pipework/volume.h"
+#include "core/quantity/typed.h"
+#include "core/record/kind.h"
+#include "core/register/model.h"
+#include "core/rulebook/finding.h"
+
+class QTranslator;
+
+/// Sentences for findings, errors and items, in a language that the caller names (a record's, not the window's).
+namespace hearth::ui::words {
+
+class Words {
+  public:
+    /// "en"; "en_XA" is the pseudo-locale of the tests and the gallery. An unknown language speaks English.
+    explicit Words(const QString& language = QStringLiteral("en"));
+    ~Words();
+    Words(const Words&) = delete;
+    Words& operator=(const Words&) = delete;
+    [[nodiscard]] QString language() const;
+
+    [[nodiscard]] QString outcome(rulebook::Outcome outcome) const;           // "pass"
+    [[nodiscard]] QString findingTitle(rulebook::FindingKind kind) const;     // "Let-by"
+    [[nodiscard]] QString sentence(const rulebook::Sentence& sentence) const;
+    [[nodiscard]] QString error(const Error& error) const;
+    [[nodiscard]] QString item(reg::Item item) const;                         // label
+    [[nodiscard]] QString itemHelp(reg::Item item) const;                     // one line; may be empty
+    [[nodiscard]] QString choice(reg::Item item, const std::string& code) const;
+    [[nodiscard]] QString figure(const quantity::Figure& figure) const;
+    [[nodiscard]] QString unit(quantity::UnitCode unit) const;
+    [[nodiscard]] QString date(calendar::Date date) const;                    // 25 November 2026
+    [[nodiscard]] QString shortDate(calendar::Date date) const;               // 25 Nov 2026
+    [[nodiscard]] QString gas(rulebook::Gas gas) const;
+    [[nodiscard]] QString edition(rulebook::Edition edition) const;           // "IGEM/UP/1B Edition 4"
+    [[nodiscard]] QString provenance(rulebook::Provenance provenance) const;
+    [[nodiscard]] QString provenanceMeaning(rulebook::Provenance provenance) const;
+    [[nodiscard]] QString rule(rulebook::Rule rule) const;
+    [[nodiscard]] QString ruleValue(const rulebook::Entry& entry) const;      // "20 to 21 mbar", "not entered"
+    [[nodiscard]] QString source(const rulebook::Entry& entry) const;         // one line
+    /// "0.04 mbar against below 0.2 mbar"; empty when the finding measures nothing.
+    [[nodiscard]] QString measuredAgainst(const rulebook::Finding& finding) const;
+    [[nodiscard]] QString volumeBasis(pipework::VolumeBasis basis) const;
+    [[nodiscard]] QString role(reg::RoleKind role) const;
+    [[nodiscard]] QString country(reg::Country country) const;
+    [[nodiscard]] QString partyKind(reg::PartyKind kind) const;
+    [[nodiscard]] QString instrumentKind(reg::InstrumentKind kind) const;
+    [[nodiscard]] QString tube(const pipework::Tube& tube) const;             // "Copper 15 mm"
+    [[nodiscard]] QString tubeFamily(pipework::TubeFamily family) const;
+    [[nodiscard]] QString meter(const pipework::Meter& meter) const;
+    [[nodiscard]] QString recordKind(record::RecordKind kind) const;
+    [[nodiscard]] QString field(record::Field field) const;
+    [[nodiscard]] QString missing(const record::Missing& missing) const;      // "Tightness, end: not entered"
+
+    /// What to do first, one step a line; by event and gas, with the number to ring (a setting by country and gas).
+    enum class Emergency { SmellOrEscape, FailedTest, CarbonMonoxide };
+    [[nodiscard]] QString emergencyTitle(Emergency emergency) const;
+    [[nodiscard]] QStringList emergencySteps(Emergency emergency, rulebook::Gas gas, reg::Country country) const;
+    /// The one-line caution of records, About and first start.
+    [[nodiscard]] QString caution(rulebook::Gas gas, reg::Country country) const;
+
+    /// Text of a context in this language (for document_words and other files of this folder).
+    [[nodiscard]] QString say(const char* source) const;
+
+  private:
+    QString m_language;
+    std::unique_ptr<QTranslator> m_translator;
+};
+
+[[nodiscard]] inline QString qstring(const std::string& utf8) { return QString::fromStdString(utf8); }
+
+}  // namespace hearth::ui::words
