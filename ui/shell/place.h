@@ -64,8 +64,12 @@ class Place : public QWidget {
     virtual void takeFocus() = 0;
     /// The gas of what is on screen, for what to do first.
     [[nodiscard]] virtual rulebook::Gas gas() const { return rulebook::Gas::NaturalGas; }
-    /// The window's search (Ctrl+F) was used here.
+    /// The window's search (Ctrl+F) was used here: comes with every letter typed.
     virtual void search(const QString& text) = 0;
+    /// What the search field says while it is empty ("Find premises").
+    [[nodiscard]] virtual QString searchHint() const { return {}; }
+    /// Down or Enter in the search field: the keyboard goes to what was found.
+    virtual void takeFound() { takeFocus(); }
 };
 
 }  // namespace hearth::ui::shell

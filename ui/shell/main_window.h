@@ -1,0 +1,106 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QHash>
+#include <QPointer>
+#include <QSettings>
+#include <QStackedWidget>
+#include <QWidget>
+
+#include <memory>
+#include <vector>
+
+#include "ui/shell/place.h"
+
+class QLineEdit;
+class QLabel;
+
+namespace hearth::ui::shell {
+
+class EmergencyPanel;
+class KeysPanel;
+class AboutPanel;
+class Panel;
+class PlaceBar;
+class StatusLine;
+
+/// What `app` hands to the window; the window adds itself as Navigator and gives the places a Context.
+struct Parts {
+    store::Store& store;
+    const Clock& clock;
+    const words::Words& words;
+    Dialogs& dialogs;
+    paper::Printing& printing;
+    Issue issue;
+    look::Scheme scheme = look::Scheme::Light;
+    /// Where the window's place on the screen is remembered; none: it is not.
+    QSettings* settings = nullptr;
+};
+
+/// The window: the bar of places, the bands, the place in view, the line at the foot; what to do first over all of it.
+///
+///     MainWindow window(parts);
+///     window.setPlaces({new VisitsPlace(window.context()), new PremisesPlace(window.context()), …});
+///     window.show();
+///
+/// A place's constructor makes no widgets; it builds them on its first refresh(), so that the first paint costs one place.
+class MainWindow : public QWidget, public Navigator {
+    Q_OBJECT
+  public:
+    explicit MainWindow(const Parts& parts, QWidget* parent = nullptr);
+    ~MainWindow() override;
+
+    [[nodiscard]] const Context& context() const { return m_context; }
+    /// Takes the places in the order of the bar and shows the first. Called once.
+    void setPlaces(const std::vector<Place*>& places);
+    [[nodiscard]] Place* placeInView() const;
+    void showPlace(int index);
+    void showKeys();
+    void showAbout();
+    /// Commits the field under the cursor, then takes the newest change back.
+    void undo();
+
+    void openPremises(reg::PremisesId id) override;
+    void startVisit(reg::PremisesId id) override;
+    void openVisit(reg::VisitId id) override;
+    void openRecord(store::RecordId id) override;
+    void openRule(const rulebook::RuleKey& key) override;
+    void openEmergency(rulebook::Gas gas) override;
+    void say(const QString& sentence) override;
+
+  protected:
+    void keyPressEvent(QKeyEvent* event) override;
+    void closeEvent(QCloseEvent* event) override;
+    bool eventFilter(QObject* watched, QEvent* event) override;
+
+  private:
+    void buildBands();
+    void addShortcuts();
+    void toggleEmergency();
+    void showPanel(Panel* panel);
+    void closePanel();
+    void searchTyped(const QString& text);
+    void bringIntoView(int index);
+    void rememberPlaceOnScreen() const;
+    void restorePlaceOnScreen();
+    template <class Opener>
+    [[nodiscard]] Opener* bringOpener();
+
+    Parts m_parts;
+    Context m_context;
+    std::vector<Place*> m_places;
+    QHash<Place*, QString> m_searches;
+    PlaceBar* m_bar = nullptr;
+    QLineEdit* m_search = nullptr;
+    QStackedWidget* m_body = nullptr;    // the places in view, or a panel over them
+    QStackedWidget* m_stack = nullptr;   // the places
+    EmergencyPanel* m_emergency = nullptr;
+    KeysPanel* m_keys = nullptr;
+    AboutPanel* m_about = nullptr;
+    StatusLine* m_status = nullptr;
+    QPointer<QWidget> m_focusBefore;
+    QPointer<QWidget> m_focusField;      // the text field with the focus, and what stood in it then
+    QString m_textBefore;
+};
+
+}  // namespace hearth::ui::shell

@@ -1,0 +1,39 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/register/model.h"
+#include "core/rulebook/entry.h"
+#include "core/store/store.h"
+
+/// What a place can open. The window finds the place for a Navigator call by these (dynamic_cast over its places), so that
+/// neither shell nor a place has to know another place. A place implements those that it can, beside shell::Place. The window
+/// brings the place into view first (Place::refresh() has then been called), then calls the opener, then Place::takeFocus()
+/// is NOT called: the opener puts the focus where the work goes on.
+namespace hearth::ui::shell {
+
+class PremisesOpener {
+  public:
+    virtual ~PremisesOpener() = default;
+    virtual void openPremises(reg::PremisesId id) = 0;
+};
+
+/// A visit that has just been started is opened the same way (the window makes it).
+class VisitOpener {
+  public:
+    virtual ~VisitOpener() = default;
+    virtual void openVisit(reg::VisitId id) = 0;
+};
+
+class RecordOpener {
+  public:
+    virtual ~RecordOpener() = default;
+    virtual void openRecord(store::RecordId id) = 0;
+};
+
+class RuleOpener {
+  public:
+    virtual ~RuleOpener() = default;
+    virtual void openRule(const rulebook::RuleKey& key) = 0;
+};
+
+}  // namespace hearth::ui::shell
