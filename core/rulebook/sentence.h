@@ -25,6 +25,7 @@ enum class Say {
     OutsideStated,           // measured, least, most
     EditionNotAllowed,       // edition, date: this edition may not judge a test on that day
     EditionToChoose,         // - : both editions may judge on this day: say which
+    EditionUsed,             // edition: it may judge a test on that day
     // before the test
     SafeToTouchDone, SafeToTouchVoltage, SafeToTouchNotDone,
     NoOpenEnds, OpenEndsFound, OpenEndsNotLooked,
@@ -37,6 +38,8 @@ enum class Say {
     GaugeAccurateEnough,     // accuracy, limit
     GaugeTooCoarse,          // accuracy, limit
     GaugeAccuracyUnknown,
+    OpenEndsSealed,          // - : found open, sealed before the test
+    GaugeNotSuitable,        // - : the instrument chosen is not a pressure gauge
     // scope and volume
     VolumeWorkedOut,         // volume, meter's, pipes', fittings'
     VolumeUnknown,           // -
@@ -50,6 +53,8 @@ enum class Say {
     ScopeUseUp1a,            // - : IGE/UP/1A applies instead (to 1 m3, 150 mm, 40 mbar natural gas)
     ScopeUseUp1,             // - : IGE/UP/1 applies instead
     ScopeEd4NotEntered,      // - : Edition 4's scope is not in the rule book; Edition 3's for information
+    ScopeUseUp1aOrUp1,       // - : IGE/UP/1A if it lies within that (to 1 m3, 150 mm, 40 mbar natural gas), else IGE/UP/1
+    ExtentUnknown,           // - : not said whether the whole installation or a part of it was tested
     // let-by
     LetByNone,               // rise, start
     LetByFound,              // rise, threshold: stop; prove the valve with fluid; report
@@ -65,6 +70,7 @@ enum class Say {
     TestPressureLowUnexplained, // start, least: only where it can't be reached; find the cause
     TestPressureHigh,        // start, most: the regulator may lock up
     TestTooShort,            // seconds, needed
+    SettleTooShort,          // seconds, least
     // tightness
     TightNoMovement,         // fall, threshold
     TightWithinDrop,         // fall, limit
@@ -93,6 +99,9 @@ enum class Say {
     DoFailNoSmell,           // - : keep the gas off; trace and repair, or make safe
     DisplaysWithinDigit,     // difference, resolution
     DisplaysDiffer,          // difference, resolution
+    PilotsLeftLit,           // - : a pilot left lit draws gas; put it out and repeat
+    PilotsUnknown,           // - : not said whether the pilots were out
+    DropClassUnknown,        // - : meter or pipe size not said, or outside the table: which drop applies is not known
     // purge and restore
     PurgeVolumeNeeded,       // volume
     PurgeEnough,             // passed, needed
@@ -106,6 +115,7 @@ enum class Say {
     PressureOutside,         // pressure, least, most
     LockUpGood,              // pressure, most
     LockUpHigh,              // pressure, most
+    PurgeNoSteadyFlame,      // - : purge on until every appliance burns with a steady flame
 };
 
 [[nodiscard]] std::string_view sayText(Say say);
