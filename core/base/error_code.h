@@ -6,52 +6,52 @@
 
 namespace hearth {
 
-/// Every expected failure of the program. Each has a sentence in ui/words in every language (a test holds it):
-/// what happened, what was kept, what to do. The comment gives Error::details in order.
+/// Every expected failure of the program. Each has a sentence in ui/words in every language (a test holds
+/// it): what happened, what was kept, what to do. The comment gives Error::details in order.
 enum class ErrorCode {
     // typed text
-    NumberMissing,       // -
-    NumberUnreadable,    // typed text
-    NumberAmbiguous,     // typed text (a thousands separator, or two decimal marks)
-    NumberTooLong,       // typed text
-    UnitUnknown,         // typed unit
-    DateUnreadable,      // typed text
-    DateImpossible,      // typed text (31 February)
-    TimeUnreadable,      // typed text
-    ChoiceUnknown,       // typed text
-    OutOfRange,          // typed text, least, greatest
+    NumberMissing,     // -
+    NumberUnreadable,  // typed text
+    NumberAmbiguous,   // typed text (a thousands separator, or two decimal marks)
+    NumberTooLong,     // typed text
+    UnitUnknown,       // typed unit
+    DateUnreadable,    // typed text
+    DateImpossible,    // typed text (31 February)
+    TimeUnreadable,    // typed text
+    ChoiceUnknown,     // typed text
+    OutOfRange,        // typed text, least, greatest
     // rule book
-    RuleUnknown,         // rule code
-    RuleValueUnusable,   // rule code, what is wrong (a slip code)
+    RuleUnknown,        // rule code
+    RuleValueUnusable,  // rule code, what is wrong (a slip code)
     // pipework
-    TubeUnknown,         // tube code
+    TubeUnknown,  // tube code
     // store
-    StoreMissing,        // path
-    StoreNotOurs,        // path
-    StoreNewer,          // path, the store's version, this program's version
-    StoreDamaged,        // path, what was found
-    StoreLocked,         // path, who holds it
-    StoreReadOnly,       // path
-    StoreFull,           // path
-    StoreFailed,         // path, SQLite's message
-    StoreFolderUnusable, // path
-    MigrationChanged,    // number of the migration whose text differs from what was applied
-    BackupFailed,        // path, reason
-    NotFound,            // kind, id
+    StoreMissing,         // path
+    StoreNotOurs,         // path
+    StoreNewer,           // path, the store's version, this program's version
+    StoreDamaged,         // path, what was found
+    StoreLocked,          // path, who holds it
+    StoreReadOnly,        // path
+    StoreFull,            // path
+    StoreFailed,          // path, SQLite's message
+    StoreFolderUnusable,  // path
+    MigrationChanged,     // number of the migration whose text differs from what was applied
+    BackupFailed,         // path, reason
+    NotFound,             // kind, id
     // records
-    RecordIncomplete,    // codes of the missing items, one a detail
-    RecordChainBroken,   // record number
-    RecordAltered,       // record number, "snapshot" or "pdf"
-    RecordSuperseded,    // record number, number of the one that supersedes it
-    LetterMissingInFont, // the letters
-    PdfNotWritten,       // path, reason
-    PrinterFailed,       // printer, reason
+    RecordIncomplete,     // codes of the missing items, one a detail
+    RecordChainBroken,    // record number
+    RecordAltered,        // record number, "snapshot" or "pdf"
+    RecordSuperseded,     // record number, number of the one that supersedes it
+    LetterMissingInFont,  // the letters
+    PdfNotWritten,        // path, reason
+    PrinterFailed,        // printer, reason
     // files in and out
-    FileUnreadable,      // path, reason
-    FileUnwritable,      // path, reason
-    ScenarioInvalid,     // path, where, what
+    FileUnreadable,   // path, reason
+    FileUnwritable,   // path, reason
+    ScenarioInvalid,  // path, where, what
     // command line
-    UsageWrong,          // the word that was not understood
+    UsageWrong,  // the word that was not understood
 };
 
 /// Stable text of a code, for logs, exit messages and tests: "store_locked".

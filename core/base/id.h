@@ -14,8 +14,8 @@ namespace hearth {
 /// 16 bytes of a UUID version 7 (RFC 9562): 48 bits of Unix milliseconds, then random bits.
 using UuidBytes = std::array<std::uint8_t, 16>;
 
-/// A new version 7 UUID for the instant `unixMilliseconds`; random bits from the system's generator. Two made in one
-/// millisecond by one process sort in the order they were made.
+/// A new version 7 UUID for the instant `unixMilliseconds`; random bits from the system's generator. Two made
+/// in one millisecond by one process sort in the order they were made. `unixMilliseconds` is not negative.
 [[nodiscard]] UuidBytes makeUuid7(std::int64_t unixMilliseconds);
 
 /// "0197…-….": lower case with hyphens; and back. Nothing for anything else.

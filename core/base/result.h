@@ -1,13 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/base/error_code.h"
+
 #include <string>
+#include <tl/expected.hpp>
 #include <utility>
 #include <vector>
-
-#include <tl/expected.hpp>
-
-#include "core/base/error_code.h"
 
 namespace hearth {
 
@@ -20,8 +19,8 @@ struct Error {
     bool operator==(const Error&) const = default;
 };
 
-/// Value or Error. A function whose failure a person must hear of returns this; "nothing there" is std::optional;
-/// a bug is an assert.
+/// Value or Error. A function whose failure a person must hear of returns this; "nothing there" is
+/// std::optional; a bug is an assert.
 template <class T>
 using Result = tl::expected<T, Error>;
 

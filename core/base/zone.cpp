@@ -3,10 +3,12 @@
 
 #include <algorithm>
 #include <array>
+#include <filesystem>
 #include <fstream>
 #include <iterator>
 #include <map>
 #include <mutex>
+#include <system_error>
 #include <utility>
 
 namespace hearth {
@@ -73,10 +75,14 @@ std::optional<Zone> readZone(const std::string& name) {
     if (!isSafeName(name)) {
         return std::nullopt;
     }
-    std::ifstream file(std::string(kDatabase) + name, std::ios::binary);
-    const std::string bytes{std::istreambuf_iterator<char>(file), std::istreambuf_iterator<char>()};
-    if (auto zone = Zone::fromTzif(bytes)) {
-        return zone;
+    const std::string path = std::string(kDatabase) + name;
+    std::error_code ignored;  // what can't be looked at is not there
+    if (std::filesystem::is_regular_file(path, ignored)) {
+        std::ifstream file(path, std::ios::binary);
+        const std::string bytes{std::istreambuf_iterator<char>(file), std::istreambuf_iterator<char>()};
+        if (auto zone = Zone::fromTzif(bytes)) {
+            return zone;
+        }
     }
     return zoneByRule(name);
 }
@@ -114,9 +120,16 @@ std::optional<Zone> Zone::fromTzif(std::string_view bytes) {
         }
         zone.m_transitions.push_back({at, offsetOfType(type)});
     }
-    const std::string_view footer = bytes.substr(kHeaderSize + block->size);
-    if (timeWidth == 8 && footer.size() >= 2 && footer.front() == '\n' && footer.back() == '\n') {
-        zone.m_rule = parseZoneRule(footer.substr(1, footer.size() - 2));
+    if (timeWidth == 8) {
+        const std::string_view footer = bytes.substr(kHeaderSize + block->size);
+        if (footer.size() < 2 || footer.front() != '\n' || footer.back() != '\n') {
+            return std::nullopt;
+        }
+        const std::string_view rule = footer.substr(1, footer.size() - 2);
+        zone.m_rule = parseZoneRule(rule);
+        if (!zone.m_rule && !rule.empty()) {
+            return std::nullopt;
+        }
     }
     return zone;
 }

@@ -18,7 +18,8 @@ using Date = std::chrono::year_month_day;
 [[nodiscard]] std::optional<Date> fromIso(std::string_view text);
 
 /// What a person types: 25/11/2026, 25.11.2026, 25-11-26 (20xx), 25 Nov 2026, 2026-11-25, 25/11 and 25 (this month,
-/// this year of `today`), t or today, +3 and -3 (days from today). Errors: DateUnreadable, DateImpossible.
+/// this year of `today`), t or today, +3 and -3 (days from today). Errors: DateUnreadable, DateImpossible (31 February;
+/// a year before 1900 or after 2199).
 [[nodiscard]] Result<Date> parseDate(std::string_view typed, Date today);
 
 /// Adds calendar months; a day that the target month lacks becomes its last day.

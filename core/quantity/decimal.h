@@ -22,7 +22,9 @@ class Decimal {
     /// around it. No thousands separators, so nothing is ambiguous: "1,234.5" and "1 234" are errors.
     /// Errors: NumberMissing, NumberUnreadable, NumberAmbiguous, NumberTooLong.
     [[nodiscard]] static Result<Decimal> parse(std::string_view typed);
-    /// The nearest decimal with that many decimals, halves away from zero. The one place where the program rounds.
+    /// The nearest decimal with that many decimals (0 to 15), halves away from zero. The one place where the program
+    /// rounds. A double is taken at its first 15 digits, so 1.005 is a half and becomes 1.01. A value that is not
+    /// finite is a bug (assert); it and a value past 10^17 come out as nines, never as a plausible figure.
     [[nodiscard]] static Decimal rounded(double value, int decimals);
 
     /// Canonical text: point as the mark, all decimals: "20.70", "-0.04".
@@ -33,7 +35,8 @@ class Decimal {
     /// The value of one step of the last digit: 0.01 for 20.70.
     [[nodiscard]] double lastDigit() const;
 
-    /// Exact difference, with the finer of the two numbers of decimals.
+    /// Exact difference, with the finer of the two numbers of decimals; only a difference of more than 18 digits loses
+    /// its last decimals (rounded).
     friend Decimal operator-(const Decimal& a, const Decimal& b);
     friend std::strong_ordering operator<=>(const Decimal& a, const Decimal& b);
     friend bool operator==(const Decimal& a, const Decimal& b);
