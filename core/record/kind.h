@@ -1,14 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/judging/judge.h"
+#include "core/register/visit_file.h"
+
 #include <optional>
 #include <span>
 #include <string>
 #include <string_view>
 #include <vector>
-
-#include "core/judging/judge.h"
-#include "core/register/visit_file.h"
 
 namespace hearth::record {
 
@@ -20,30 +20,62 @@ enum class RecordKind { TightnessAndPurge };
 
 /// Fields of the register that a record needs, beside the items of the visit.
 enum class Field {
-    FirmName, FirmAddress, FirmRegistration, PremisesAddress, PremisesPostcode, CustomerName, EngineerName, EngineerCard,
-    InstallationGas, InstallationMeter, InstrumentSerial, InstrumentCalibration, PipeOrVolume,
+    FirmName,
+    FirmAddress,
+    FirmRegistration,
+    PremisesAddress,
+    PremisesPostcode,
+    CustomerName,
+    EngineerName,
+    EngineerCard,
+    InstallationGas,
+    InstallationMeter,
+    InstrumentSerial,
+    InstrumentCalibration,
+    PipeOrVolume,
 };
 [[nodiscard]] std::string_view fieldCode(Field field);
 
-/// Something that a record of this kind needs and that is not there (or can't be read): where to go, and who wants it.
+/// Something that a record of this kind needs and that is not there (or can't be read): where to go, and who
+/// wants it.
 struct Missing {
-    std::optional<reg::Item> item;    // one of the two is set
+    std::optional<reg::Item> item;  // one of the two is set
     std::optional<Field> field;
     reg::SubjectRef subject;
-    std::string source;               // which source wants it: proper names, untranslated
+    std::string source;  // which source wants it: proper names, untranslated
     bool operator==(const Missing&) const = default;
 };
 
-/// What a kind wants, as data: each with its source (records.md 4.5 and the common header).
+/// On what a requirement depends. A value that was typed must be readable in any case.
+enum class When {
+    Always,
+    WhenTyped,        // may be left out
+    PartTested,       // only a part of the installation was tested
+    Isolated,         // appliances were isolated for the test
+    NotStopped,       // let-by did not stop the test
+    LowUnexplained,   // the test pressure was low, and no reason is given
+    RetestBegun,      // something of the retest was entered
+    FoundTight,       // the test was made and did not fail: gas goes on again
+    Purged,           // it was purged
+    PurgedWithMeter,  // it was purged, and there is a meter to read the volume from
+    ElectronicGauge,  // the gauge is electronic
+};
+
+/// What a kind wants, as data: each with its source.
 struct Requirement {
     std::optional<reg::Item> item;
     std::optional<Field> field;
     std::string_view source;
+    When when = When::Always;
 };
 [[nodiscard]] std::span<const Requirement> requirementsOf(RecordKind kind);
 
-/// What is missing, in the order of the sheet. Empty: the record may be issued. Which requirements apply depends on the visit
-/// (no purge method when no purge was needed; no end reading when let-by stopped the test).
+/// A test of which nothing was entered: it was not made, and a record says nothing of it.
+[[nodiscard]] bool isEmptyTest(const reg::VisitFile& file, reg::TestId test);
+
+/// What is missing, in the order of the sheet. Empty: the record may be issued. Which requirements apply
+/// depends on the visit (no purge method when no purge was needed; no end reading when let-by stopped the
+/// test). A test that was added and left empty beside another asks for nothing.
 [[nodiscard]] std::vector<Missing> missingFor(RecordKind kind, const reg::VisitFile& file,
                                               const std::vector<judging::Judged>& findings);
 
