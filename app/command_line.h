@@ -1,0 +1,66 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "ui/look/look.h"
+
+#include <QString>
+#include <QStringList>
+
+#include <optional>
+#include <tl/expected.hpp>
+
+/// What the program was asked on its command line. Parsing is pure: it touches no file and needs no
+/// application object, since the platform (window or none) is chosen by what was asked.
+namespace hearth::app {
+
+enum class Verb { Window, Judge, Issue, Pdf, Visits, Records, Health, Demonstration, BackUp, Help, Version };
+
+struct CommandLine {
+    Verb verb = Verb::Window;
+    QStringList words;                ///< operands after the verb
+    std::optional<QString> store;     ///< --store FILE: another store than the user's own
+    std::optional<QString> to;        ///< --to FILE
+    std::optional<QString> into;      ///< --into FOLDER
+    std::optional<QString> revises;   ///< --revises NUMBER
+    std::optional<QString> reason;    ///< --reason TEXT
+    std::optional<QString> language;  ///< --language CODE
+    std::optional<ui::look::Scheme> scheme;
+    bool demonstration = false;  ///< --demonstration: the demonstration firm's store
+    bool replace = false;        ///< --replace: write over a file that holds something else
+};
+
+/// How the program ends; the numbers are a promise to scripts.
+enum class Exit : int {
+    Done = 0,     ///< done; for `judge`: the verdict is pass; for `health`: every store is sound
+    Refused = 1,  ///< the answer is no: not a pass, a record that may not be issued, nothing of that name
+    Usage = 2,    ///< the command line was not understood
+    Trouble = 3,  ///< a store or a file could not be read or written, or is damaged
+};
+
+enum class UsageFault {
+    WordUnknown,
+    OptionUnknown,
+    OptionNotHere,
+    ValueMissing,
+    ValueWrong,
+    WordsMissing,
+    WordsTooMany
+};
+
+/// What is wrong with a command line: the word, and the verb that it was said to.
+struct UsageProblem {
+    UsageFault fault;
+    QString word;
+    Verb verb = Verb::Window;
+};
+
+/// `arguments` without the program's name.
+[[nodiscard]] tl::expected<CommandLine, UsageProblem> parseCommandLine(const QStringList& arguments);
+
+/// One sentence on what is wrong, and the usage line of the verb.
+[[nodiscard]] QString usageText(const UsageProblem& problem);
+
+/// The whole of --help, or that of one verb ("help judge").
+[[nodiscard]] QString helpText(const QString& verb = {});
+
+}  // namespace hearth::app

@@ -1,0 +1,207 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/command_table.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+#include <array>
+#include <utility>
+
+namespace hearth::app {
+namespace {
+
+std::function<bool(CommandLine&, const QString&)> text(std::optional<QString> CommandLine::*field) {
+    return [field](CommandLine& line, const QString& value) {
+        line.*field = value;
+        return !value.isEmpty();
+    };
+}
+
+std::function<bool(CommandLine&, const QString&)> mark(bool CommandLine::*field) {
+    return [field](CommandLine& line, const QString&) {
+        line.*field = true;
+        return true;
+    };
+}
+
+bool keepScheme(CommandLine& line, const QString& value) {
+    using ui::look::Scheme;
+    const std::array<std::pair<QLatin1String, Scheme>, 3> schemes{
+        {{QLatin1String("light"), Scheme::Light},
+         {QLatin1String("dark"), Scheme::Dark},
+         {QLatin1String("contrast"), Scheme::HighContrast}}};
+    for (const auto& [name, scheme] : schemes) {
+        if (value == name) {
+            line.scheme = scheme;
+        }
+    }
+    return line.scheme.has_value();
+}
+
+constexpr int kAnyNumber = 1000;
+
+}  // namespace
+
+const std::vector<Option>& options() {
+    static const std::vector<Option> kOptions{
+        {QLatin1String("store"), QLatin1String("FILE"),
+         QT_TRANSLATE_NOOP("CommandLine", "use this store instead of your own"), text(&CommandLine::store)},
+        {QLatin1String("demonstration"),
+         {},
+         QT_TRANSLATE_NOOP("CommandLine", "use the demonstration firm's store"),
+         mark(&CommandLine::demonstration)},
+        {QLatin1String("to"), QLatin1String("FILE"), QT_TRANSLATE_NOOP("CommandLine", "the file to write"),
+         text(&CommandLine::to)},
+        {QLatin1String("into"), QLatin1String("FOLDER"),
+         QT_TRANSLATE_NOOP("CommandLine", "the folder to write into"), text(&CommandLine::into)},
+        {QLatin1String("revises"), QLatin1String("NUMBER"),
+         QT_TRANSLATE_NOOP("CommandLine",
+                           "issue a new revision of this record; it stays readable, marked as replaced"),
+         text(&CommandLine::revises)},
+        {QLatin1String("reason"), QLatin1String("TEXT"),
+         QT_TRANSLATE_NOOP("CommandLine", "why there is a new revision; printed on it"),
+         text(&CommandLine::reason)},
+        {QLatin1String("replace"),
+         {},
+         QT_TRANSLATE_NOOP("CommandLine", "write over a file that holds something else"),
+         mark(&CommandLine::replace)},
+        {QLatin1String("scheme"), QLatin1String("NAME"),
+         QT_TRANSLATE_NOOP("CommandLine",
+                           "light, dark or contrast; without it the desktop's palette decides"),
+         keepScheme},
+        {QLatin1String("language"), QLatin1String("CODE"),
+         QT_TRANSLATE_NOOP("CommandLine", "language of the window and of what is printed here"),
+         text(&CommandLine::language)},
+        {QLatin1String("help"),
+         {},
+         QT_TRANSLATE_NOOP("CommandLine", "this text, or that of one command"),
+         [](CommandLine&, const QString&) { return true; }},  // the reader sees to it
+    };
+    return kOptions;
+}
+
+const std::vector<Command>& commands() {
+    const QLatin1String store("store");
+    const QLatin1String demonstration("demonstration");
+    static const std::vector<Command> kCommands{
+        {Verb::Window,
+         {},
+         {},
+         0,
+         0,
+         {store, demonstration, QLatin1String("scheme")},
+         QT_TRANSLATE_NOOP("CommandLine", "opens the window")},
+        {Verb::Visits,
+         QLatin1String("visits"),
+         QLatin1String("[WORD...]"),
+         0,
+         kAnyNumber,
+         {store, demonstration},
+         QT_TRANSLATE_NOOP("CommandLine",
+                           "lists visits; words narrow the list by address, name or reference")},
+        {Verb::Judge,
+         QLatin1String("judge"),
+         QLatin1String("VISIT"),
+         1,
+         kAnyNumber,
+         {store, demonstration},
+         QT_TRANSLATE_NOOP(
+             "CommandLine",
+             "judges a visit: each finding with its limit, its reason and the source of the limit")},
+        {Verb::Issue,
+         QLatin1String("issue"),
+         QLatin1String("VISIT"),
+         1,
+         kAnyNumber,
+         {store, demonstration, QLatin1String("to"), QLatin1String("replace"), QLatin1String("revises"),
+          QLatin1String("reason")},
+         QT_TRANSLATE_NOOP("CommandLine", "issues the record of a visit, or says what is missing")},
+        {Verb::Records,
+         QLatin1String("records"),
+         QLatin1String("[WORD...]"),
+         0,
+         kAnyNumber,
+         {store, demonstration},
+         QT_TRANSLATE_NOOP("CommandLine", "lists issued records; words narrow the list")},
+        {Verb::Pdf,
+         QLatin1String("pdf"),
+         QLatin1String("NUMBER"),
+         1,
+         1,
+         {store, demonstration, QLatin1String("to"), QLatin1String("replace")},
+         QT_TRANSLATE_NOOP("CommandLine", "writes a record's PDF, byte for byte as it was issued")},
+        {Verb::Health,
+         QLatin1String("health"),
+         QLatin1String("[STORE...]"),
+         0,
+         kAnyNumber,
+         {},
+         QT_TRANSLATE_NOOP(
+             "CommandLine",
+             "checks stores without changing a byte: the file, the chain of records, every digest")},
+        {Verb::BackUp,
+         QLatin1String("backup"),
+         {},
+         0,
+         0,
+         {store, demonstration, QLatin1String("to")},
+         QT_TRANSLATE_NOOP("CommandLine", "copies a whole store to another file and checks the copy")},
+        {Verb::Demonstration,
+         QLatin1String("demonstration"),
+         {},
+         0,
+         0,
+         {QLatin1String("into")},
+         QT_TRANSLATE_NOOP("CommandLine", "makes the demonstration firm's store in a folder")},
+        {Verb::Help,
+         QLatin1String("help"),
+         QLatin1String("[COMMAND]"),
+         0,
+         1,
+         {},
+         QT_TRANSLATE_NOOP("CommandLine", "explains a command")},
+        {Verb::Version,
+         QLatin1String("version"),
+         {},
+         0,
+         0,
+         {},
+         QT_TRANSLATE_NOOP("CommandLine", "says which version this is")},
+    };
+    return kCommands;
+}
+
+const Command* commandOf(const QString& word) {
+    for (const auto& command : commands()) {
+        if (!command.word.isEmpty() && command.word == word) {
+            return &command;
+        }
+    }
+    return nullptr;
+}
+
+const Command& infoOf(Verb verb) {
+    for (const auto& command : commands()) {
+        if (command.verb == verb) {
+            return command;
+        }
+    }
+    Q_UNREACHABLE();
+}
+
+const Option* optionOf(const QString& name) {
+    for (const auto& option : options()) {
+        if (option.name == name) {
+            return &option;
+        }
+    }
+    return nullptr;
+}
+
+bool isKnownTo(const Command& command, const Option& option) {
+    const bool everywhere = option.name == QLatin1String("help") || option.name == QLatin1String("language");
+    return everywhere ||
+           std::find(command.knows.begin(), command.knows.end(), option.name) != command.knows.end();
+}
+
+}  // namespace hearth::app

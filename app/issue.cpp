@@ -1,0 +1,79 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/issue.h"
+
+#include "ui/paper/paper.h"
+#include "ui/words/document_words.h"
+#include "ui/words/words.h"
+
+#include <utility>
+
+namespace hearth::app {
+namespace {
+
+constexpr auto kKind = record::RecordKind::TightnessAndPurge;
+
+/// The codes that an Error carries; the caller that has the visit at hand words them better.
+std::vector<std::string> codesOf(const std::vector<record::Missing>& missing) {
+    std::vector<std::string> codes;
+    for (const auto& one : missing) {
+        codes.emplace_back(one.item ? reg::infoOf(*one.item).code : record::fieldCode(*one.field));
+    }
+    return codes;
+}
+
+Result<std::string> rendered(const record::Document& document, const std::string& digest) {
+    ui::paper::PageOptions options;
+    options.digest = digest;
+    return ui::paper::toPdf(document, options).map([](const QByteArray& pdf) { return pdf.toStdString(); });
+}
+
+}  // namespace
+
+Result<JudgedVisit> judgeVisit(const store::Store& store, reg::VisitId visit) {
+    auto file = store.visitFile(visit);
+    if (!file) {
+        return tl::unexpected(file.error());
+    }
+    const auto book = store.ruleBook();
+    if (!book) {
+        return tl::unexpected(book.error());
+    }
+    JudgedVisit judged;
+    judged.file = std::move(*file);
+    judged.findings = judging::judge(judged.file, *book);
+    judged.volume = judging::volumeOf(judged.file, *book);
+    judged.outcome = judging::overall(judged.findings);
+    judged.missing = record::missingFor(kKind, judged.file, judged.findings);
+    return judged;
+}
+
+Result<store::RecordId> issueRecord(store::Store& store, const Clock& clock, reg::VisitId visit,
+                                    std::optional<store::RecordId> supersedes, const QString& reason) {
+    auto judged = judgeVisit(store, visit);
+    if (!judged) {
+        return tl::unexpected(judged.error());
+    }
+    if (!judged->missing.empty()) {
+        return fail(ErrorCode::RecordIncomplete, codesOf(judged->missing));
+    }
+    const ui::words::Words words(ui::words::qstring(judged->file.firm.language));
+    store::IssueRequest request;
+    request.kind = kKind;
+    request.outcome = judged->outcome;
+    request.supersedes = supersedes;
+    request.reason = reason.toStdString();
+    request.snapshot.document =
+        ui::words::documentFor({kKind, judged->file, judged->findings, judged->volume, clock.today()}, words);
+    request.snapshot.file = std::move(judged->file);
+    request.snapshot.findings = std::move(judged->findings);
+    return store.issue(request, rendered);
+}
+
+ui::shell::Issue issueThrough(store::Store& store, const Clock& clock) {
+    return [&store, &clock](reg::VisitId visit, std::optional<store::RecordId> supersedes,
+                            const QString& reason) {
+        return issueRecord(store, clock, visit, supersedes, reason);
+    };
+}
+
+}  // namespace hearth::app

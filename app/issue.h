@@ -1,0 +1,40 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/base/clock.h"
+#include "core/base/result.h"
+#include "core/judging/judge.h"
+#include "core/record/kind.h"
+#include "core/store/store.h"
+#include "ui/shell/place.h"
+
+#include <QString>
+
+#include <optional>
+#include <vector>
+
+/// The one road from a visit to an issued record, for the window and the command line.
+namespace hearth::app {
+
+/// A visit as the rules see it.
+struct JudgedVisit {
+    reg::VisitFile file;
+    std::vector<judging::Judged> findings;
+    pipework::VolumeReport volume;
+    rulebook::Outcome outcome = rulebook::Outcome::NoVerdict;
+    /// What a tightness record of it still lacks.
+    std::vector<record::Missing> missing;
+};
+[[nodiscard]] Result<JudgedVisit> judgeVisit(const store::Store& store, reg::VisitId visit);
+
+/// Words the visit in the firm's record language, and has the store number it, render it and keep it, in one
+/// transaction. Errors: RecordIncomplete with the codes of what is missing; LetterMissingInFont; those of
+/// Store::issue.
+[[nodiscard]] Result<store::RecordId> issueRecord(store::Store& store, const Clock& clock, reg::VisitId visit,
+                                                  std::optional<store::RecordId> supersedes,
+                                                  const QString& reason);
+
+/// The same as the window's places take it. `store` and `clock` must outlive it.
+[[nodiscard]] ui::shell::Issue issueThrough(store::Store& store, const Clock& clock);
+
+}  // namespace hearth::app
