@@ -19,13 +19,31 @@ struct Snapshot {
     Document document;
     reg::VisitFile file;
     std::vector<judging::Judged> findings;
+    // The store fills these from the request when it issues.
+    rulebook::Outcome outcome = rulebook::Outcome::NoVerdict;
+    std::string supersedes;  // id of the record that this one replaces, as text; empty: none
+    std::string reason;      // of the revision
 };
 
 /// Canonical JSON: UTF-8, keys sorted, no blanks, decimals as text, never doubles. Byte-equal for equal snapshots.
+/// What is frozen is what the record stands on: of the firm's engineers and instruments those of the visit; the
+/// access notes of the premises (where the key lies) stay out.
 [[nodiscard]] std::string canonicalJson(const Snapshot& snapshot);
 /// The document alone, read back from a snapshot's JSON (to show and print again what was handed over).
+/// Error: RecordAltered with an empty number, which the caller knows.
 [[nodiscard]] Result<Document> documentFromJson(std::string_view json);
 [[nodiscard]] std::string documentJson(const Document& document);
+
+/// What a snapshot says of itself besides the document; a list's columns are held against it.
+struct Standing {
+    reg::VisitId visit;
+    reg::PremisesId premises;
+    rulebook::Outcome outcome = rulebook::Outcome::NoVerdict;
+    std::string supersedes;
+    std::string reason;
+    bool operator==(const Standing&) const = default;
+};
+[[nodiscard]] Result<Standing> standingFromJson(std::string_view json);
 
 /// Lower-case hexadecimal SHA-256 (FIPS 180-4) of the bytes, by libsodium.
 [[nodiscard]] std::string sha256(std::string_view bytes);
@@ -45,7 +63,8 @@ struct ChainHeader {
 };
 [[nodiscard]] std::string headerDigest(const ChainHeader& header);
 
-/// Checks numbers and links; nothing when whole, else the first record that does not follow (RecordChainBroken).
+/// Checks numbers and links of one series' headers in order; nothing when whole, else the first record that does
+/// not follow (RecordChainBroken).
 [[nodiscard]] Result<void> verifyChain(const std::vector<ChainHeader>& headers, const std::string& firstPrevious = {});
 
 /// "A-000017".

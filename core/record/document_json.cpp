@@ -1,0 +1,242 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/record/json_parts.h"
+#include "core/record/snapshot.h"
+
+#include <array>
+#include <charconv>
+#include <stdexcept>
+#include <system_error>
+#include <utility>
+
+namespace hearth::record {
+namespace {
+
+using record::jsonOf;  // those of the header beside those below
+
+using rulebook::Outcome;
+
+std::string textOf(double number) {
+    std::array<char, 32> buffer{};
+    const auto end = std::to_chars(buffer.data(), buffer.data() + buffer.size(), number).ptr;
+    return {buffer.data(), end};
+}
+
+double numberOf(const Json& json) {
+    const auto text = json.get<std::string>();
+    double number = 0.0;
+    const auto [end, problem] = std::from_chars(text.data(), text.data() + text.size(), number);
+    if (problem != std::errc() || end != text.data() + text.size()) {
+        throw std::invalid_argument("no number");
+    }
+    return number;
+}
+
+int integerOf(const Json& json) {
+    const auto text = json.get<std::string>();
+    int number = 0;
+    const auto [end, problem] = std::from_chars(text.data(), text.data() + text.size(), number);
+    if (problem != std::errc() || end != text.data() + text.size()) {
+        throw std::invalid_argument("no integer");
+    }
+    return number;
+}
+
+Outcome outcomeOf(const Json& json) {
+    const auto outcome = rulebook::outcomeFromText(json.get<std::string>());
+    if (!outcome) {
+        throw std::invalid_argument("no outcome");
+    }
+    return *outcome;
+}
+
+template <class Value, class Convert>
+Json listOf(const std::vector<Value>& values, Convert convert) {
+    Json list = Json::array();
+    for (const auto& value : values) {
+        list.push_back(convert(value));
+    }
+    return list;
+}
+
+template <class Convert>
+auto valuesOf(const Json& list, Convert convert) {
+    std::vector<decltype(convert(list))> values;
+    for (const auto& value : list) {
+        values.push_back(convert(value));
+    }
+    return values;
+}
+
+Json jsonOf(const CaptionedValue& field) {
+    return {{"caption", field.caption}, {"lines", field.lines}, {"absent", field.absent}};
+}
+
+CaptionedValue fieldOf(const Json& json) {
+    return {json.at("caption"), json.at("lines"), json.at("absent")};
+}
+
+Json jsonOf(const Column& column) {
+    return {{"title", column.title},
+            {"align", column.align == Align::Right ? "right" : "left"},
+            {"weight", textOf(column.weight)}};
+}
+
+Column columnOf(const Json& json) {
+    const auto align = json.at("align").get<std::string>() == "right" ? Align::Right : Align::Left;
+    return {json.at("title"), align, numberOf(json.at("weight"))};
+}
+
+Json jsonOf(const FindingLine& line) {
+    return {{"outcome", rulebook::outcomeText(line.outcome)},
+            {"title", line.title},
+            {"measured", line.measured},
+            {"why", line.why},
+            {"notes", line.notes},
+            {"sources", line.sources}};
+}
+
+FindingLine findingOf(const Json& json) {
+    return {outcomeOf(json.at("outcome")),
+            json.at("title"),
+            json.at("measured"),
+            json.at("why"),
+            json.at("notes"),
+            json.at("sources")};
+}
+
+Json jsonOf(const Signature& signature) {
+    return {{"caption", signature.caption}, {"name", signature.name}, {"detail", signature.detail}};
+}
+
+Signature signatureOf(const Json& json) {
+    return {json.at("caption"), json.at("name"), json.at("detail")};
+}
+
+constexpr auto kToJson = [](const auto& part) { return jsonOf(part); };
+
+/// One overload for each kind of block; the key "block" says which.
+struct BlockToJson {
+    Json operator()(const Headline& block) const {
+        return {{"block", "headline"},
+                {"outcome", rulebook::outcomeText(block.outcome)},
+                {"sentence", block.sentence},
+                {"details", block.details}};
+    }
+    Json operator()(const FieldGrid& block) const {
+        return {{"block", "fields"},
+                {"title", block.title},
+                {"columns", std::to_string(block.columns)},
+                {"fields", listOf(block.fields, kToJson)}};
+    }
+    Json operator()(const Table& block) const {
+        return {{"block", "table"},   {"title", block.title}, {"columns", listOf(block.columns, kToJson)},
+                {"rows", block.rows}, {"total", block.total}, {"note", block.note}};
+    }
+    Json operator()(const FindingList& block) const {
+        return {{"block", "findings"}, {"title", block.title}, {"findings", listOf(block.findings, kToJson)}};
+    }
+    Json operator()(const Paragraph& block) const {
+        return {
+            {"block", "paragraph"}, {"title", block.title}, {"text", block.text}, {"strong", block.strong}};
+    }
+    Json operator()(const Signatures& block) const {
+        return {{"block", "signatures"}, {"signatures", listOf(block.signatures, kToJson)}};
+    }
+};
+
+Block headlineOf(const Json& json) {
+    return Headline{outcomeOf(json.at("outcome")), json.at("sentence"), json.at("details")};
+}
+
+Block fieldGridOf(const Json& json) {
+    return FieldGrid{json.at("title"), integerOf(json.at("columns")), valuesOf(json.at("fields"), fieldOf)};
+}
+
+Block tableOf(const Json& json) {
+    return Table{json.at("title"), valuesOf(json.at("columns"), columnOf), json.at("rows"), json.at("total"),
+                 json.at("note")};
+}
+
+Block findingListOf(const Json& json) {
+    return FindingList{json.at("title"), valuesOf(json.at("findings"), findingOf)};
+}
+
+Block paragraphOf(const Json& json) {
+    return Paragraph{json.at("title"), json.at("text"), json.at("strong")};
+}
+
+Block signaturesOf(const Json& json) {
+    return Signatures{valuesOf(json.at("signatures"), signatureOf)};
+}
+
+Block blockOf(const Json& json) {
+    using Reader = Block (*)(const Json&);
+    constexpr std::array<std::pair<std::string_view, Reader>, 6> kReaders{{
+        {"headline", headlineOf},
+        {"fields", fieldGridOf},
+        {"table", tableOf},
+        {"findings", findingListOf},
+        {"paragraph", paragraphOf},
+        {"signatures", signaturesOf},
+    }};
+    const auto name = json.at("block").get<std::string>();
+    for (const auto& [known, read] : kReaders) {
+        if (known == name) {
+            return read(json);
+        }
+    }
+    throw std::invalid_argument("unknown block");
+}
+
+}  // namespace
+
+Json jsonOf(const Document& document) {
+    return {
+        {"kind", document.kind},
+        {"language", document.language},
+        {"title", document.title},
+        {"subtitle", document.subtitle},
+        {"firm", document.firm},
+        {"number", document.number},
+        {"revision", std::to_string(document.revision)},
+        {"issued", document.issued},
+        {"banner", document.banner},
+        {"caution", document.caution},
+        {"page_word", document.pageWord},
+        {"revision_word", document.revisionWord},
+        {"digest_word", document.digestWord},
+        {"supersedes", document.supersedes},
+        {"blocks",
+         listOf(document.blocks, [](const Block& block) { return std::visit(BlockToJson{}, block); })},
+    };
+}
+
+Document documentOf(const Json& json) {
+    Document document;
+    document.kind = json.at("kind");
+    document.language = json.at("language");
+    document.title = json.at("title");
+    document.subtitle = json.at("subtitle");
+    document.firm = json.at("firm");
+    document.number = json.at("number");
+    document.revision = integerOf(json.at("revision"));
+    document.issued = json.at("issued");
+    document.banner = json.at("banner");
+    document.caution = json.at("caution");
+    document.pageWord = json.at("page_word");
+    document.revisionWord = json.at("revision_word");
+    document.digestWord = json.at("digest_word");
+    document.supersedes = json.at("supersedes");
+    document.blocks = valuesOf(json.at("blocks"), blockOf);
+    return document;
+}
+
+std::string canonicalText(const Json& json) {
+    return json.dump(-1, ' ', false, Json::error_handler_t::replace);
+}
+
+std::string documentJson(const Document& document) {
+    return canonicalText(jsonOf(document));
+}
+
+}  // namespace hearth::record

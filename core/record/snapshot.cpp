@@ -1,0 +1,198 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/record/snapshot.h"
+
+#include "core/record/json_parts.h"
+#include "core/record/register_fields.h"
+
+#include <algorithm>
+#include <stdexcept>
+#include <tuple>
+#include <utility>
+
+namespace hearth::record {
+namespace {
+
+using record::jsonOf;  // those of the header beside those below
+
+/// Fields of a register value into one JSON object.
+class JsonArchive {
+  public:
+    template <class Key>
+    void id(const char* name, const Key& key) {
+        m_json[name] = key.text();
+    }
+    template <class Key>
+    void link(const char* name, const Id<Key>& key) {
+        m_json[name] = key.text();
+    }
+    template <class Key>
+    void link(const char* name, const std::optional<Id<Key>>& key) {
+        m_json[name] = key ? Json(key->text()) : Json(nullptr);
+    }
+    void text(const char* name, const std::string& text) { m_json[name] = text; }
+    void secret(const char* /*name*/, const std::string& /*text*/) {}
+    void number(const char* name, int number) { m_json[name] = std::to_string(number); }
+    void flag(const char* name, bool flag) { m_json[name] = flag; }
+    template <class Enumeration>
+    void code(const char* name, Enumeration value) {
+        m_json[name] = CodeOf<Enumeration>::text(value);
+    }
+    void typed(const char* name, const quantity::Typed& typed) {
+        m_json[name] = typed.text;
+        m_json[std::string(name) + "_unit"] = quantity::unitText(typed.unit);
+    }
+    void date(const char* name, const std::optional<calendar::Date>& date) {
+        m_json[name] = date ? Json(calendar::isoText(*date)) : Json(nullptr);
+    }
+    void instant(const char* name, Instant instant) { m_json[name] = instantText(instant); }
+
+    [[nodiscard]] Json take() { return std::move(m_json); }
+
+  private:
+    Json m_json = Json::object();
+};
+
+template <class Value>
+Json registerJson(const Value& value) {
+    JsonArchive archive;
+    describe(archive, value);
+    return archive.take();
+}
+
+template <class Value>
+Json registerList(const std::vector<Value>& values) {
+    Json list = Json::array();
+    for (const auto& value : values) {
+        list.push_back(registerJson(value));
+    }
+    return list;
+}
+
+Json jsonOf(const reg::SubjectRef& subject) {
+    return {{"kind", reg::codeOf(subject.kind)}, {"id", uuidText(subject.id)}};
+}
+
+Json jsonOf(const reg::Entry& entry) {
+    return {
+        {"id", entry.id.text()},
+        {"subject", jsonOf(entry.subject)},
+        {"item", reg::infoOf(entry.item).code},
+        {"text", entry.text},
+        {"unit", quantity::unitText(entry.unit)},
+        {"canonical", entry.canonical},
+        {"instrument", entry.instrument ? Json(entry.instrument->text()) : Json(nullptr)},
+        {"at", instantText(entry.at)},
+        {"by", entry.by},
+    };
+}
+
+/// Entries in an order of their own, so that equal snapshots are equal whatever order they were read in.
+Json entriesJson(std::vector<reg::Entry> entries) {
+    std::sort(entries.begin(), entries.end(), [](const reg::Entry& a, const reg::Entry& b) {
+        return std::tie(a.subject, a.item) < std::tie(b.subject, b.item);
+    });
+    Json list = Json::array();
+    for (const auto& entry : entries) {
+        list.push_back(jsonOf(entry));
+    }
+    return list;
+}
+
+bool isUsed(const reg::VisitFile& file, reg::InstrumentId id) {
+    return std::any_of(file.entries.begin(), file.entries.end(), [&](const reg::Entry& entry) {
+        return entry.instrument == id || entry.text == id.text();
+    });
+}
+
+/// A record stands on the engineer and the instruments of its visit; the firm's others are nobody's business.
+Json usedInstruments(const reg::VisitFile& file) {
+    Json list = Json::array();
+    for (const auto& instrument : file.instruments) {
+        if (isUsed(file, instrument.id)) {
+            list.push_back(registerJson(instrument));
+        }
+    }
+    return list;
+}
+
+Json peopleJson(const reg::VisitFile& file) {
+    Json list = Json::array();
+    for (const auto& holder : file.people) {
+        list.push_back({{"role", reg::codeOf(holder.role)}, {"party", registerJson(holder.party)}});
+    }
+    return list;
+}
+
+Json jsonOf(const reg::VisitFile& file) {
+    const reg::Engineer* engineer = file.engineer();
+    return {
+        {"firm", registerJson(file.firm)},
+        {"visit", registerJson(file.visit)},
+        {"premises", registerJson(file.premises)},
+        {"installation", registerJson(file.installation)},
+        {"pipes", registerList(file.pipes)},
+        {"tests", registerList(file.tests)},
+        {"entries", entriesJson(file.entries)},
+        {"engineer", engineer != nullptr ? registerJson(*engineer) : Json(nullptr)},
+        {"instruments", usedInstruments(file)},
+        {"people", peopleJson(file)},
+    };
+}
+
+Json jsonOf(const std::vector<judging::Judged>& findings) {
+    Json list = Json::array();
+    for (const auto& judged : findings) {
+        Json json = jsonOf(judged.finding);
+        json["subject"] = jsonOf(judged.subject);
+        json["about"] = Json::array();
+        for (const auto item : judged.about) {
+            json["about"].push_back(reg::infoOf(item).code);
+        }
+        list.push_back(std::move(json));
+    }
+    return list;
+}
+
+/// Raised when the shape changes, so that a later program knows what it reads.
+constexpr auto kFormat = "1";
+
+}  // namespace
+
+std::string canonicalJson(const Snapshot& snapshot) {
+    return canonicalText({
+        {"format", kFormat},
+        {"document", jsonOf(snapshot.document)},
+        {"file", jsonOf(snapshot.file)},
+        {"findings", jsonOf(snapshot.findings)},
+        {"outcome", rulebook::outcomeText(snapshot.outcome)},
+        {"supersedes", snapshot.supersedes},
+        {"reason", snapshot.reason},
+    });
+}
+
+Result<Document> documentFromJson(std::string_view json) {
+    try {
+        return documentOf(Json::parse(json).at("document"));
+    } catch (const std::exception&) {
+        return fail(ErrorCode::RecordAltered, {std::string(), "snapshot"});
+    }
+}
+
+Result<Standing> standingFromJson(std::string_view json) {
+    try {
+        const Json snapshot = Json::parse(json);
+        const Json& file = snapshot.at("file");
+        const auto outcome = rulebook::outcomeFromText(snapshot.at("outcome").get<std::string>());
+        const auto visit = uuidFromText(file.at("visit").at("id").get<std::string>());
+        const auto premises = uuidFromText(file.at("premises").at("id").get<std::string>());
+        return Standing{{visit.value()},
+                        {premises.value()},
+                        outcome.value(),
+                        snapshot.at("supersedes"),
+                        snapshot.at("reason")};
+    } catch (const std::exception&) {
+        return fail(ErrorCode::RecordAltered, {std::string(), "snapshot"});
+    }
+}
+
+}  // namespace hearth::record
