@@ -25,6 +25,7 @@ struct CommandLine {
     std::optional<QString> reason;    ///< --reason TEXT
     std::optional<QString> language;  ///< --language CODE
     std::optional<ui::look::Scheme> scheme;
+    int revision = 0;            ///< --revision N: 0 is the newest
     bool demonstration = false;  ///< --demonstration: the demonstration firm's store
     bool replace = false;        ///< --replace: write over a file that holds something else
 };

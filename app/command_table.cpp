@@ -42,6 +42,12 @@ constexpr int kAnyNumber = 1000;
 
 }  // namespace
 
+bool keepRevision(CommandLine& line, const QString& value) {
+    bool isNumber = false;
+    line.revision = value.toInt(&isNumber);
+    return isNumber && line.revision > 0;
+}
+
 const std::vector<Option>& options() {
     static const std::vector<Option> kOptions{
         {QLatin1String("store"), QLatin1String("FILE"),
@@ -61,6 +67,9 @@ const std::vector<Option>& options() {
         {QLatin1String("reason"), QLatin1String("TEXT"),
          QT_TRANSLATE_NOOP("CommandLine", "why there is a new revision; printed on it"),
          text(&CommandLine::reason)},
+        {QLatin1String("revision"), QLatin1String("N"),
+         QT_TRANSLATE_NOOP("CommandLine", "an older revision of the record; without it the newest"),
+         keepRevision},
         {QLatin1String("replace"),
          {},
          QT_TRANSLATE_NOOP("CommandLine", "write over a file that holds something else"),
@@ -128,7 +137,7 @@ const std::vector<Command>& commands() {
          QLatin1String("NUMBER"),
          1,
          1,
-         {store, demonstration, QLatin1String("to"), QLatin1String("replace")},
+         {store, demonstration, QLatin1String("to"), QLatin1String("replace"), QLatin1String("revision")},
          QT_TRANSLATE_NOOP("CommandLine", "writes a record's PDF, byte for byte as it was issued")},
         {Verb::Health,
          QLatin1String("health"),

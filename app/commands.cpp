@@ -1,0 +1,306 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/commands.h"
+
+#include "app/demo.h"
+#include "app/files.h"
+#include "app/findings_text.h"
+#include "app/issue.h"
+#include "app/lookup.h"
+#include "app/stores.h"
+
+#include <QCoreApplication>
+
+#include <memory>
+
+namespace hearth::app {
+namespace {
+
+using store::Access;
+using ui::words::qstring;
+
+QString tr(const char* text) {
+    return QCoreApplication::translate("CommandLine", text);
+}
+
+using OpenStore = Result<std::unique_ptr<store::Store>>;
+
+OpenStore openFor(const CommandLine& line, Access access, const Desk& desk) {
+    auto store = store::Store::open(storeOf(line), access, desk.clock);
+    if (store && !(*store)->isReadOnly()) {
+        (*store)->actAs("command line");
+    }
+    return store;
+}
+
+QString listed(const store::VisitLine& line, const Desk& desk) {
+    const QString state = line.records > 0 ? tr("issued") : line.visit.closed ? tr("closed") : tr("open");
+    return QStringLiteral("%1  %2  %3  %4")
+               .arg(shortId(line.visit.id), desk.words.shortDate(line.visit.date).rightJustified(11),
+                    state.leftJustified(7), addressLine(line.address)) +
+           (line.customer.empty() ? QString() : QStringLiteral(" · ") + qstring(line.customer));
+}
+
+QString listed(const store::RecordLine& line, const Desk& desk) {
+    QString text = QStringLiteral("%1  %2  %3  %4")
+                       .arg(qstring(line.header.record), tr("revision %1").arg(line.header.revision),
+                            desk.words.outcome(line.outcome).leftJustified(11), qstring(line.address));
+    if (line.supersededBy) {
+        text += QStringLiteral(" · ") + tr("replaced");
+    }
+    return text;
+}
+
+template <class Lines>
+Exit list(const Result<Lines>& lines, const QString& none, const Desk& desk) {
+    if (!lines) {
+        return complain(lines.error(), desk);
+    }
+    for (const auto& line : *lines) {
+        desk.console.say(listed(line, desk));
+    }
+    if (lines->empty()) {
+        desk.console.complain(none);
+    }
+    return Exit::Done;
+}
+
+Exit runVisits(const CommandLine& line, const Desk& desk) {
+    const auto store = openFor(line, Access::Read, desk);
+    return store ? list(visitsNamed(**store, line.words), tr("No such visits."), desk)
+                 : complain(store.error(), desk);
+}
+
+Exit runRecords(const CommandLine& line, const Desk& desk) {
+    const auto store = openFor(line, Access::Read, desk);
+    return store ? list((*store)->records(line.words.join(QLatin1Char(' ')).toStdString()),
+                        tr("No such records."), desk)
+                 : complain(store.error(), desk);
+}
+
+/// The one visit that the words name; otherwise says what there is.
+tl::expected<reg::VisitId, Exit> theVisit(const store::Store& store, const CommandLine& line,
+                                          const Desk& desk) {
+    const auto found = visitsNamed(store, line.words);
+    if (!found) {
+        return tl::unexpected(complain(found.error(), desk));
+    }
+    if (found->size() == 1) {
+        return found->front().visit.id;
+    }
+    const QString words = line.words.join(QLatin1Char(' '));
+    desk.console.complain(
+        found->empty() ? tr("No visit is called \"%1\". \"hearthledger visits\" lists them.").arg(words)
+                       : tr("More than one visit is called \"%1\":").arg(words));
+    for (const auto& visit : *found) {
+        desk.console.complain(listed(visit, desk));
+    }
+    return tl::unexpected(Exit::Refused);
+}
+
+Exit runJudge(const CommandLine& line, const Desk& desk) {
+    const auto store = openFor(line, Access::Read, desk);
+    if (!store) {
+        return complain(store.error(), desk);
+    }
+    const auto visit = theVisit(**store, line, desk);
+    if (!visit) {
+        return visit.error();
+    }
+    const auto judged = judgeVisit(**store, *visit);
+    if (!judged) {
+        return complain(judged.error(), desk);
+    }
+    desk.console.say(
+        findingsText(*judged, desk.words, desk.console.hasColours() ? Colours::Yes : Colours::No));
+    if (!judged->missing.empty()) {
+        desk.console.say(tr("A record of it still lacks:") + QLatin1Char('\n') +
+                         missingText(*judged, desk.words));
+    }
+    return judged->outcome == rulebook::Outcome::Pass ? Exit::Done : Exit::Refused;
+}
+
+Exit writePdf(store::Store& store, store::RecordId id, const CommandLine& line, const Desk& desk) {
+    const auto record = store.record(id);
+    if (!record) {
+        return complain(record.error(), desk);
+    }
+    const QString path = fileFor(*line.to, proposedName(record->line));
+    if (const auto written = writeFile(path, record->pdf, line.replace ? IfThere::Replace : IfThere::Refuse);
+        !written) {
+        return complain(written.error(), desk);
+    }
+    desk.console.say(path);
+    if (!store.isReadOnly()) {
+        if (const auto noted = store.noteEvent(id, "saved as PDF", path.toStdString()); !noted) {
+            return complain(noted.error(), desk);
+        }
+    }
+    return Exit::Done;
+}
+
+Exit refuseIncomplete(const store::Store& store, reg::VisitId visit, const Error& error, const Desk& desk) {
+    const auto judged = judgeVisit(store, visit);
+    if (error.code != ErrorCode::RecordIncomplete || !judged) {
+        return complain(error, desk);
+    }
+    desk.console.complain(tr("The record can't be issued yet. Missing:") + QLatin1Char('\n') +
+                          missingText(*judged, desk.words));
+    return Exit::Refused;
+}
+
+Exit runIssue(const CommandLine& line, const Desk& desk) {
+    const auto store = openFor(line, Access::Write, desk);
+    if (!store) {
+        return complain(store.error(), desk);
+    }
+    const auto visit = theVisit(**store, line, desk);
+    if (!visit) {
+        return visit.error();
+    }
+    std::optional<store::RecordId> supersedes;
+    if (line.revises) {
+        const auto old = recordNamed(**store, *line.revises, 0);
+        if (!old) {
+            return complain(old.error(), desk);
+        }
+        supersedes = *old;
+    }
+    const auto issued = issueRecord(**store, desk.clock, *visit, supersedes, line.reason.value_or(QString()));
+    if (!issued) {
+        return refuseIncomplete(**store, *visit, issued.error(), desk);
+    }
+    const auto record = (*store)->record(*issued);
+    if (!record) {
+        return complain(record.error(), desk);
+    }
+    desk.console.say(listed(record->line, desk));
+    return line.to ? writePdf(**store, *issued, line, desk) : Exit::Done;
+}
+
+Exit runPdf(const CommandLine& line, const Desk& desk) {
+    const auto store = openFor(line, Access::WriteOrRead, desk);
+    if (!store) {
+        return complain(store.error(), desk);
+    }
+    const auto id = recordNamed(**store, line.words.first(), line.revision);
+    return id ? writePdf(**store, *id, line, desk) : complain(id.error(), desk);
+}
+
+Exit sayHealth(const std::filesystem::path& path, const Desk& desk) {
+    const auto health = store::Store::inspect(path);
+    if (!health) {
+        return complain(health.error(), desk);
+    }
+    const bool sound = health->integrity == "ok" && health->chain.has_value();
+    desk.console.say(qstring(health->path) + QStringLiteral(": ") + (sound ? tr("sound") : tr("DAMAGED")) +
+                     (health->demonstration ? QStringLiteral(" · ") + tr("demonstration") : QString()));
+    desk.console.say(tr("  version %1 · %2 premises · %3 visits · %4 records")
+                         .arg(health->schema)
+                         .arg(health->premises)
+                         .arg(health->visits)
+                         .arg(health->records));
+    if (health->integrity != "ok") {
+        desk.console.say(tr("  file: %1").arg(qstring(health->integrity)));
+    }
+    if (!health->chain) {
+        desk.console.say(tr("  records: %1").arg(desk.words.error(health->chain.error())));
+    }
+    return sound ? Exit::Done : Exit::Trouble;
+}
+
+Exit runHealth(const CommandLine& line, const Desk& desk) {
+    std::vector<std::filesystem::path> paths;
+    for (const auto& word : line.words) {
+        paths.push_back(pathFrom(word));
+    }
+    if (paths.empty()) {
+        for (const auto& path : {ownStore(), demonstrationStore()}) {
+            if (std::error_code failed; std::filesystem::exists(path, failed)) {
+                paths.push_back(path);
+            }
+        }
+    }
+    if (paths.empty()) {
+        desk.console.complain(tr("There is no store yet in %1.").arg(textOf(dataFolder())));
+    }
+    Exit worst = Exit::Done;
+    for (const auto& path : paths) {
+        worst = std::max(worst, sayHealth(path, desk));
+    }
+    return worst;
+}
+
+Exit runBackUp(const CommandLine& line, const Desk& desk) {
+    const auto store = openFor(line, Access::Read, desk);
+    if (!store) {
+        return complain(store.error(), desk);
+    }
+    const auto target = pathFrom(*line.to);
+    if (std::error_code failed; std::filesystem::exists(target, failed)) {
+        return complain(
+            Error{ErrorCode::FileUnwritable, {target.string(), tr("it is there already").toStdString()}},
+            desk);
+    }
+    if (const auto done = (*store)->backUp(target); !done) {
+        return complain(done.error(), desk);
+    }
+    desk.console.say(textOf(target));
+    return Exit::Done;
+}
+
+Exit runDemonstration(const CommandLine& line, const Desk& desk) {
+    const auto path = demonstrationStoreIn(pathFrom(*line.into));
+    const auto made = makeDemonstration(path);
+    if (!made) {
+        return complain(made.error(), desk);
+    }
+    desk.console.say(textOf(path));
+    if (*made == Made::WasThere) {
+        desk.console.complain(tr("The demonstration was there already and was left as it is."));
+    }
+    return Exit::Done;
+}
+
+}  // namespace
+
+Exit complain(const Error& error, const Desk& desk) {
+    desk.console.complain(desk.words.error(error));
+    switch (error.code) {
+        case ErrorCode::NotFound:
+        case ErrorCode::RecordIncomplete:
+        case ErrorCode::RecordSuperseded:
+        case ErrorCode::LetterMissingInFont:
+            return Exit::Refused;
+        default:
+            return Exit::Trouble;
+    }
+}
+
+Exit runCommand(const CommandLine& line, const Desk& desk) {
+    switch (line.verb) {
+        case Verb::Judge:
+            return runJudge(line, desk);
+        case Verb::Issue:
+            return runIssue(line, desk);
+        case Verb::Pdf:
+            return runPdf(line, desk);
+        case Verb::Visits:
+            return runVisits(line, desk);
+        case Verb::Records:
+            return runRecords(line, desk);
+        case Verb::Health:
+            return runHealth(line, desk);
+        case Verb::BackUp:
+            return runBackUp(line, desk);
+        case Verb::Demonstration:
+            return runDemonstration(line, desk);
+        case Verb::Window:
+        case Verb::Help:
+        case Verb::Version:
+            break;
+    }
+    Q_UNREACHABLE();
+    return Exit::Usage;
+}
+
+}  // namespace hearth::app

@@ -1,0 +1,58 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/files.h"
+
+#include <QCoreApplication>
+#include <QDir>
+#include <QFile>
+#include <QFileInfo>
+#include <QSaveFile>
+
+namespace hearth::app {
+namespace {
+
+tl::unexpected<Error> unwritable(const QString& path, const QString& reason) {
+    return fail(ErrorCode::FileUnwritable, {path.toStdString(), reason.toStdString()});
+}
+
+bool holds(const QString& path, const QByteArray& bytes) {
+    QFile there(path);
+    return there.open(QIODevice::ReadOnly) && there.size() == bytes.size() && there.readAll() == bytes;
+}
+
+}  // namespace
+
+Result<void> writeFile(const QString& path, const std::string& bytes, IfThere ifThere) {
+    const QByteArray data = QByteArray::fromStdString(bytes);
+    if (QFileInfo::exists(path)) {
+        if (holds(path, data)) {
+            return {};
+        }
+        if (ifThere == IfThere::Refuse) {
+            return unwritable(path, QCoreApplication::translate(
+                                        "CommandLine", "it holds something else; --replace writes over it"));
+        }
+    }
+    QSaveFile file(path);
+    if (!file.open(QIODevice::WriteOnly) || file.write(data) != data.size() || !file.commit()) {
+        return unwritable(path, file.errorString());
+    }
+    return {};
+}
+
+QString fileFor(const QString& to, const QString& name) {
+    return QFileInfo(to).isDir() ? QDir(to).filePath(name) : to;
+}
+
+QString proposedName(const store::RecordLine& line) {
+    QString name = QString::fromStdString(line.header.record + " " + line.address).simplified();
+    for (QChar& letter : name) {
+        if (QStringLiteral("/\\:*?\"<>|,").contains(letter) || letter.category() == QChar::Other_Control) {
+            letter = QLatin1Char(' ');
+        }
+    }
+    const QString revision =
+        line.header.revision > 1 ? QStringLiteral(" r%1").arg(line.header.revision) : QString();
+    return name.simplified().left(100) + revision + QStringLiteral(".pdf");
+}
+
+}  // namespace hearth::app

@@ -1,0 +1,25 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/base/result.h"
+#include "core/store/store.h"
+
+#include <QString>
+
+#include <string>
+
+namespace hearth::app {
+
+enum class IfThere { Refuse, Replace };
+
+/// Writes a whole file or nothing. A file that is there with other contents is only replaced when asked; with
+/// the same contents there is nothing to do. Error: FileUnwritable.
+[[nodiscard]] Result<void> writeFile(const QString& path, const std::string& bytes, IfThere ifThere);
+
+/// `to` itself, or `name` in it where it is a folder.
+[[nodiscard]] QString fileFor(const QString& to, const QString& name);
+
+/// "ABC-000017 14 Fore Street.pdf", without letters that a file system may not take.
+[[nodiscard]] QString proposedName(const store::RecordLine& line);
+
+}  // namespace hearth::app

@@ -1,0 +1,60 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/platform.h"
+
+#include <QApplication>
+#include <QByteArray>
+#include <QString>
+
+#include <array>
+#include <cstdio>
+#include <cstdlib>
+#include <unistd.h>
+
+namespace hearth::app {
+namespace {
+
+constexpr std::array<const char*, 3> kDisplayVariables{"DISPLAY", "WAYLAND_DISPLAY", "QT_QPA_PLATFORM"};
+
+char** g_arguments = nullptr;
+
+/// While the platform is being chosen: what Qt says of its plugins would only confuse, and its last word is
+/// abort().
+void duringStart(QtMsgType type, const QMessageLogContext& context, const QString& text) {
+    if (type == QtFatalMsg) {
+        for (const char* name : kDisplayVariables) {
+            ::unsetenv(name);
+        }
+        ::execv("/proc/self/exe", g_arguments);
+        std::fputs("hearthledger: the display can't be reached.\n", stderr);
+        std::_Exit(3);
+    }
+    if (!QByteArray(context.category).startsWith("qt.qpa")) {
+        std::fputs(qPrintable(text + QLatin1Char('\n')), stderr);
+    }
+}
+
+}  // namespace
+
+bool hasDisplay() {
+    for (const char* name : kDisplayVariables) {
+        if (!qEnvironmentVariableIsEmpty(name)) {
+            return true;
+        }
+    }
+    return false;
+}
+
+std::unique_ptr<QGuiApplication> makeWithoutWindow(int& argc, char** argv) {
+    qputenv("QT_QPA_PLATFORM", "offscreen");
+    return std::make_unique<QGuiApplication>(argc, argv);
+}
+
+std::unique_ptr<QApplication> makeWithWindow(int& argc, char** argv) {
+    g_arguments = argv;
+    const auto before = qInstallMessageHandler(duringStart);
+    auto application = std::make_unique<QApplication>(argc, argv);
+    qInstallMessageHandler(before);
+    return application;
+}
+
+}  // namespace hearth::app
