@@ -1,19 +1,20 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/calendar/civil_date.h"
+#include "core/quantity/typed.h"
+#include "core/rulebook/standard.h"
+
 #include <optional>
 #include <string>
 #include <string_view>
 #include <variant>
 #include <vector>
 
-#include "core/calendar/civil_date.h"
-#include "core/quantity/typed.h"
-#include "core/rulebook/standard.h"
-
 namespace hearth::rulebook {
 
-/// How the program came to know a value; what each may do is in decide() below (design: "Limits: the rule book").
+/// How the program came to know a value; what each may do is in decide() below (design: "Limits: the rule
+/// book").
 enum class Provenance { Published, Secondary, Memory, CommonPractice, Firm, Maker };
 
 /// Every limit, band, duration or factor that decides something. The code (ruleText) is what files hold.
@@ -35,20 +36,20 @@ enum class Rule {
     DropUltrasonic35,
     DropDiaphragm6At35,
     DropDiaphragm16At35,
-    DropByVolume,          // bands: m3 -> mbar (Edition 4, natural gas; LPG): shipped empty
-    DropShortCut,          // mbar: below it the volume need not be worked out (Edition 4)
-    ScopeVolume,           // m3, most
-    ScopePipe,             // mm nominal, most
-    ScopeMeter,            // m3/h badged, most
-    ScopeOperatingPressure,// mbar at the meter or final regulator outlet, most
-    ScopeSupplyPressure,   // mbar, maximum operating pressure at the emergency control valve's outlet, most
-    PurgeVolumeSmall,      // m3 (meter to 6 m3/h and pipe to 28 mm)
-    PurgeVolumeFactor,     // times the installation volume (otherwise)
-    PurgeOpenBurnerAbove,  // m3: above it purge through an open burner, lit as soon as it will
-    FittingsShare,         // share of the pipes' volume that is added for fittings (0.10)
-    GaugeAccuracy,         // mbar, or better
-    StandingPressureMost,  // mbar: regulator lock-up
-    WorkingPressure,       // range, mbar at the meter outlet
+    DropByVolume,            // bands: m3 -> mbar (Edition 4, natural gas; LPG): shipped empty
+    DropShortCut,            // mbar: below it the volume need not be worked out (Edition 4)
+    ScopeVolume,             // m3, most
+    ScopePipe,               // mm nominal, most
+    ScopeMeter,              // m3/h badged, most
+    ScopeOperatingPressure,  // mbar at the meter or final regulator outlet, most
+    ScopeSupplyPressure,     // mbar, maximum operating pressure at the emergency control valve's outlet, most
+    PurgeVolumeSmall,        // m3 (meter to 6 m3/h and pipe to 28 mm)
+    PurgeVolumeFactor,       // times the installation volume (otherwise)
+    PurgeOpenBurnerAbove,    // m3: above it purge through an open burner, lit as soon as it will
+    FittingsShare,           // share of the pipes' volume that is added for fittings (0.10)
+    GaugeAccuracy,           // mbar, or better
+    StandingPressureMost,    // mbar: regulator lock-up
+    WorkingPressure,         // range, mbar at the meter outlet
     AssumedTemperatureChange,  // K in the test time, for the note on what cooling could explain
 };
 
@@ -88,7 +89,8 @@ struct Entry {
     Value value;
     Comparison comparison = Comparison::AtMost;
     Provenance provenance = Provenance::Published;
-    /// Where it stands: "IGEM/UP/1B Edition 3", with the clause where known. English, a proper name: not translated.
+    /// Where it stands: "IGEM/UP/1B Edition 3", with the clause where known. English, a proper name: not
+    /// translated.
     std::string standard;
     std::string clause;
     /// Where it was read, and what is doubtful about it (facts/, in our own words; English source text).
@@ -99,6 +101,7 @@ struct Entry {
     /// Who of the firm confirmed or replaced it, when, from what; for Provenance::Firm.
     std::string confirmedBy;
     std::optional<calendar::Date> confirmedOn;
+    std::string fromCopy = {};
     /// Shown in the set-up step because it decides daily work.
     bool daily = false;
 

@@ -1,14 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/quantity/typed.h"
+#include "core/rulebook/entry.h"
+#include "core/rulebook/sentence.h"
+
 #include <optional>
 #include <string>
 #include <variant>
 #include <vector>
-
-#include "core/quantity/typed.h"
-#include "core/rulebook/entry.h"
-#include "core/rulebook/sentence.h"
 
 namespace hearth::rulebook {
 
@@ -23,9 +23,27 @@ enum class Outcome { Pass, Fail, LookAgain, NoVerdict };
 
 /// What was judged. The code (kindText) is what files hold; ui/words has its title.
 enum class FindingKind {
-    SafeToTouch, OpenEnds, SmellOnArrival, Scope, Volume, EditionChoice,
-    GaugeZero, GaugeCalibration, GaugeAccuracy, LetBy, Settling, TestPressure, TestTime, Tightness, IsolatedRetest, VolumeBands, DisplaysAgree,
-    Purge, JointsProved, StandingPressure, WorkingPressure,
+    SafeToTouch,
+    OpenEnds,
+    SmellOnArrival,
+    Scope,
+    Volume,
+    EditionChoice,
+    GaugeZero,
+    GaugeCalibration,
+    GaugeAccuracy,
+    LetBy,
+    Settling,
+    TestPressure,
+    TestTime,
+    Tightness,
+    IsolatedRetest,
+    VolumeBands,
+    DisplaysAgree,
+    Purge,
+    JointsProved,
+    StandingPressure,
+    WorkingPressure,
 };
 [[nodiscard]] std::string_view kindText(FindingKind kind);
 [[nodiscard]] std::optional<FindingKind> kindFromText(std::string_view text);
@@ -34,25 +52,27 @@ enum class FindingKind {
 struct Finding {
     FindingKind kind;
     Outcome outcome = Outcome::NoVerdict;
-    std::optional<quantity::Figure> measured;
-    std::optional<quantity::Figure> limit;
+    std::optional<quantity::Figure> measured = {};
+    std::optional<quantity::Figure> limit = {};
     Comparison comparison = Comparison::AtMost;
     /// Why, in one sentence.
-    Sentence why;
+    Sentence why = {};
     /// Further sentences: what it would be worth as a leak, what cooling explains, what to do next.
-    std::vector<Sentence> notes;
+    std::vector<Sentence> notes = {};
     /// The entries that decided, as they were (value, edition, provenance); the first gave `limit`.
-    std::vector<Entry> limits;
+    std::vector<Entry> limits = {};
 
     bool operator==(const Finding&) const = default;
 };
 
-/// What an entry's provenance lets a comparison decide: published, firm and maker's entries decide; secondary and memory
-/// fail beyond and "look again" within; common practice never fails ("look again" beyond, pass within).
+/// What an entry's provenance lets a comparison decide: published, firm and maker's entries decide; secondary
+/// and memory fail beyond and "look again" within; common practice never fails ("look again" beyond, pass
+/// within).
 [[nodiscard]] Outcome decide(bool within, Provenance provenance);
 
-/// The one comparison of a measured value with a limit in the same unit. Binary fractions are forgiven one part in 10^9 of
-/// the limit, far below any gauge's last digit, so that 20.70 - 20.50 is "at" 0.2 and not a hair below it.
+/// The one comparison of a measured value with a limit in the same unit. Binary fractions are forgiven one
+/// part in 10^9 of the limit, far below any gauge's last digit, so that 20.70 - 20.50 is "at" 0.2 and not a
+/// hair below it.
 [[nodiscard]] bool holds(double measured, Comparison comparison, double limit);
 
 }  // namespace hearth::rulebook

@@ -1,36 +1,41 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include <optional>
-#include <span>
-#include <string>
-#include <utility>
-#include <vector>
-
 #include "core/base/result.h"
 #include "core/rulebook/entry.h"
 
+#include <optional>
+#include <span>
+#include <string>
+#include <string_view>
+#include <utility>
+#include <vector>
+
 namespace hearth::rulebook {
 
-/// What the firm says of one entry from its own copy of the standard: the shipped value confirmed, or another.
+/// What the firm says of one entry from its own copy of the standard: the shipped value confirmed, or
+/// another.
 struct FirmEntry {
     RuleKey key;
     Value value;
-    std::string confirmedBy;     // name
+    std::string confirmedBy;  // name
     calendar::Date confirmedOn;
-    std::string fromCopy;        // "own copy, table 5": free text
+    std::string fromCopy;  // "own copy, table 5": free text
     bool operator==(const FirmEntry&) const = default;
 };
 
-/// The rule book as a value: the shipped entries with the firm's laid over them. Judging takes it by const reference.
+/// The rule book as a value: the shipped entries with the firm's laid over them. Judging takes it by const
+/// reference.
 class RuleBook {
   public:
     /// The entries that the program ships with (tables in code, each with its citation). No firm entries.
     [[nodiscard]] static RuleBook shipped();
     explicit RuleBook(std::vector<Entry> entries) : m_entries(std::move(entries)) {}
 
-    /// The firm's word replaces value and provenance; standard, edition, dates and the shipped source stay readable.
-    /// Error: RuleUnknown when there is no such shipped entry, RuleValueUnusable when the value's shape is wrong.
+    /// The firm's word replaces value and provenance; standard, edition, dates and the shipped source stay
+    /// readable. Errors: RuleUnknown when there is no such shipped entry (same rule, edition and gas);
+    /// RuleValueUnusable with what is wrong: "missing", "shape", "unit", "not_positive", "range_reversed", or
+    /// a band's slip that is no mere doubt.
     [[nodiscard]] Result<void> lay(const FirmEntry& firm);
 
     /// The entry of a key: one for exactly that gas before one for any gas. Nothing if the book has none.
@@ -46,13 +51,16 @@ class RuleBook {
 
 /// A slip in a table of bands as typed from the firm's own copy; each names the band (from 0).
 enum class BandSlip { NoBands, VolumeNotRising, DropNotShrinking, NotPositive, LeakRateOutOfOrder };
+/// "no_bands", "volume_not_rising"…
+[[nodiscard]] std::string_view slipText(BandSlip slip);
 struct BandDoubt {
     BandSlip slip;
     std::size_t band;
     bool operator==(const BandDoubt&) const = default;
 };
-/// Volumes rise, allowed drops shrink (or stay), all positive; each band's implied leak rate (volume x drop over the test
-/// time) is within a factor of three of the middle one. The last is a doubt to be confirmed, the others are slips.
+/// Volumes rise, allowed drops shrink (or stay), all positive; each band's implied leak rate (volume x drop
+/// over the test time) is within a factor of three of the middle one. The last is a doubt to be confirmed,
+/// the others are slips.
 [[nodiscard]] std::vector<BandDoubt> checkBands(std::span<const Band> bands);
 
 }  // namespace hearth::rulebook

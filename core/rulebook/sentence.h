@@ -1,121 +1,138 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/calendar/civil_date.h"
+#include "core/quantity/typed.h"
+#include "core/rulebook/standard.h"
+
 #include <span>
 #include <string>
 #include <string_view>
 #include <variant>
 #include <vector>
 
-#include "core/calendar/civil_date.h"
-#include "core/quantity/typed.h"
-#include "core/rulebook/standard.h"
-
 namespace hearth::rulebook {
 
-/// Each thing that a finding can say. ui/words has the sentence of each in every language (a test holds it); the comment
-/// gives the arguments in order. Codes are stable texts in snapshots (sayText).
+/// Each thing that a finding can say. ui/words has the sentence of each in every language (a test holds it);
+/// the comment gives the arguments in order. Codes are stable texts in snapshots (sayText).
 enum class Say {
     // general
-    ReadingMissing,          // - : a reading that this finding needs has not been entered
-    ReadingUnusable,         // - : what was typed can't be read as a number
-    LimitMissing,            // - : the rule book has no value: where to enter it
-    LimitFromMemory,         // - : check it against your copy of the standard, then confirm the entry
-    LimitSecondary,          // - : read in training notes or the trade press; confirm likewise
-    OutsideStated,           // measured, least, most
-    EditionNotAllowed,       // edition, date: this edition may not judge a test on that day
-    EditionToChoose,         // - : both editions may judge on this day: say which
-    EditionUsed,             // edition: it may judge a test on that day
+    ReadingMissing,     // - : a reading that this finding needs has not been entered
+    ReadingUnusable,    // - : what was typed can't be read as a number
+    LimitMissing,       // - : the rule book has no value: where to enter it
+    LimitFromMemory,    // - : check it against your copy of the standard, then confirm the entry
+    LimitSecondary,     // - : read in training notes or the trade press; confirm likewise
+    OutsideStated,      // measured, least, most
+    EditionNotAllowed,  // edition, date: this edition may not judge a test on that day
+    EditionToChoose,    // - : both editions may judge on this day: say which
+    EditionUsed,        // edition: it may judge a test on that day
     // before the test
-    SafeToTouchDone, SafeToTouchVoltage, SafeToTouchNotDone,
-    NoOpenEnds, OpenEndsFound, OpenEndsNotLooked,
-    NoSmellOnArrival, SmellOnArrival, SmellNotAsked,
-    GaugeZeroed, GaugeNotZeroed, GaugeZeroNotSaid,
-    GaugeInCalibration,      // due date
-    GaugeCalibrationSoon,    // due date, days left
-    GaugeOutOfCalibration,   // due date
-    GaugeCalibrationUnknown, GaugeNotChosen,
-    GaugeAccurateEnough,     // accuracy, limit
-    GaugeTooCoarse,          // accuracy, limit
+    SafeToTouchDone,
+    SafeToTouchVoltage,
+    SafeToTouchNotDone,
+    NoOpenEnds,
+    OpenEndsFound,
+    OpenEndsNotLooked,
+    NoSmellOnArrival,
+    SmellOnArrival,
+    SmellNotAsked,
+    GaugeZeroed,
+    GaugeNotZeroed,
+    GaugeZeroNotSaid,
+    GaugeInCalibration,     // due date
+    GaugeCalibrationSoon,   // due date, days left
+    GaugeOutOfCalibration,  // due date
+    GaugeCalibrationUnknown,
+    GaugeNotChosen,
+    GaugeAccurateEnough,  // accuracy, limit
+    GaugeTooCoarse,       // accuracy, limit
     GaugeAccuracyUnknown,
-    OpenEndsSealed,          // - : found open, sealed before the test
-    GaugeNotSuitable,        // - : the instrument chosen is not a pressure gauge
+    OpenEndsSealed,    // - : found open, sealed before the test
+    GaugeNotSuitable,  // - : the instrument chosen is not a pressure gauge
     // scope and volume
-    VolumeWorkedOut,         // volume, meter's, pipes', fittings'
-    VolumeUnknown,           // -
-    VolumeTableUsed, VolumeGeometryUsed, VolumeTypedUsed,
-    ScopeWithin,             // -
-    ScopeBeyondVolume,       // volume, limit
-    ScopeBeyondPipe,         // size, limit
-    ScopeBeyondMeter,        // badge, limit
-    ScopeBeyondPressure,     // pressure, limit
-    ScopeNotKnown,           // - : what is missing to say
-    ScopeUseUp1a,            // - : IGE/UP/1A applies instead (to 1 m3, 150 mm, 40 mbar natural gas)
-    ScopeUseUp1,             // - : IGE/UP/1 applies instead
-    ScopeEd4NotEntered,      // - : Edition 4's scope is not in the rule book; Edition 3's for information
-    ScopeUseUp1aOrUp1,       // - : IGE/UP/1A if it lies within that (to 1 m3, 150 mm, 40 mbar natural gas), else IGE/UP/1
-    ExtentUnknown,           // - : not said whether the whole installation or a part of it was tested
+    VolumeWorkedOut,  // volume, meter's, pipes', fittings'
+    VolumeUnknown,    // -
+    VolumeTableUsed,
+    VolumeGeometryUsed,
+    VolumeTypedUsed,
+    ScopeWithin,          // -
+    ScopeBeyondVolume,    // volume, limit
+    ScopeBeyondPipe,      // size, limit
+    ScopeBeyondMeter,     // badge, limit
+    ScopeBeyondPressure,  // pressure, limit
+    ScopeNotKnown,        // - : what is missing to say
+    ScopeUseUp1a,         // - : IGE/UP/1A applies instead (to 1 m3, 150 mm, 40 mbar natural gas)
+    ScopeUseUp1,          // - : IGE/UP/1 applies instead
+    ScopeEd4NotEntered,   // - : Edition 4's scope is not in the rule book; Edition 3's for information
+    ScopeUseUp1aOrUp1,    // - : IGE/UP/1A if it lies within that (to 1 m3, 150 mm, 40 mbar natural gas), else
+                          // IGE/UP/1
+    ExtentUnknown,        // - : not said whether the whole installation or a part of it was tested
     // let-by
-    LetByNone,               // rise, start
-    LetByFound,              // rise, threshold: stop; prove the valve with fluid; report
-    LetByFall,               // fall: points to a leak; go on only to find it
-    LetByPressureOutside,    // start, least, most
-    LetByTooShort,           // seconds, least
+    LetByNone,             // rise, start
+    LetByFound,            // rise, threshold: stop; prove the valve with fluid; report
+    LetByFall,             // fall: points to a leak; go on only to find it
+    LetByPressureOutside,  // start, least, most
+    LetByTooShort,         // seconds, least
     // settling and test pressure
-    Settled,                 // change
-    NotSettled,              // change, limit: wait longer, do not start timing
-    TestPressureGood,        // start
-    TestPressureLow,         // start, least
-    TestPressureLowAccepted, // start, least (Edition 4: 18 mbar where 20 can't be reached)
-    TestPressureLowUnexplained, // start, least: only where it can't be reached; find the cause
-    TestPressureHigh,        // start, most: the regulator may lock up
-    TestTooShort,            // seconds, needed
-    SettleTooShort,          // seconds, least
+    Settled,                     // change
+    NotSettled,                  // change, limit: wait longer, do not start timing
+    TestPressureGood,            // start
+    TestPressureLow,             // start, least
+    TestPressureLowAccepted,     // start, least (Edition 4: 18 mbar where 20 can't be reached)
+    TestPressureLowUnexplained,  // start, least: only where it can't be reached; find the cause
+    TestPressureHigh,            // start, most: the regulator may lock up
+    TestTooShort,                // seconds, needed
+    SettleTooShort,              // seconds, least
     // tightness
-    TightNoMovement,         // fall, threshold
-    TightWithinDrop,         // fall, limit
-    FallBeyondDrop,          // fall, limit
-    FallOnNewWork,           // fall, threshold
-    FallOnIsolated,          // fall, threshold
-    RiseDuringTest,          // rise: warming or let-by: repeat
-    SmellFails,              // - : any smell of gas fails, whatever the gauge says
-    SmellUnknown,            // - : not said whether there was a smell
-    AppliancesUnknown,       // - : not said whether appliances were connected
-    WorkUnknown,             // - : not said whether new or existing
-    ShortCutHolds,           // fall, limit: volume need not be worked out
-    RetestNeeded,            // fall, threshold: repeat with appliances isolated
-    RetestClear,             // fall
-    RetestMoved,             // fall, threshold: the pipework leaks
-    NewWorkRetestAppliances, // - : open the appliance valves and repeat
-    BandsEmpty,              // volume: enter them from your own copy
-    BandUsed,                // volume, band's bound, limit
-    BeyondBands,             // volume
-    Ed3WouldAllow,           // limit: for information, the withdrawn Edition 3
-    AtLimit,                 // measured, limit, uncertainty
-    LeakRate,                // flow, uncertainty: what the fall is worth as a leak
-    TemperatureExplains,     // temperature change: the fall could be cooling
-    TemperatureDoesNotExplain, // temperature change that it would take, assumed change
-    StartDrifting,           // - : the fall of the settling minute continues
-    DoFailNoSmell,           // - : keep the gas off; trace and repair, or make safe
-    DisplaysWithinDigit,     // difference, resolution
-    DisplaysDiffer,          // difference, resolution
-    PilotsLeftLit,           // - : a pilot left lit draws gas; put it out and repeat
-    PilotsUnknown,           // - : not said whether the pilots were out
-    DropClassUnknown,        // - : meter or pipe size not said, or outside the table: which drop applies is not known
+    TightNoMovement,            // fall, threshold
+    TightWithinDrop,            // fall, limit
+    FallBeyondDrop,             // fall, limit
+    FallOnNewWork,              // fall, threshold
+    FallOnIsolated,             // fall, threshold
+    RiseDuringTest,             // rise: warming or let-by: repeat
+    SmellFails,                 // - : any smell of gas fails, whatever the gauge says
+    SmellUnknown,               // - : not said whether there was a smell
+    AppliancesUnknown,          // - : not said whether appliances were connected
+    WorkUnknown,                // - : not said whether new or existing
+    ShortCutHolds,              // fall, limit: volume need not be worked out
+    RetestNeeded,               // fall, threshold: repeat with appliances isolated
+    RetestClear,                // fall
+    RetestMoved,                // fall, threshold: the pipework leaks
+    NewWorkRetestAppliances,    // - : open the appliance valves and repeat
+    BandsEmpty,                 // volume: enter them from your own copy
+    BandUsed,                   // volume, band's bound, limit
+    BeyondBands,                // volume
+    Ed3WouldAllow,              // limit: for information, the withdrawn Edition 3
+    AtLimit,                    // measured, limit, uncertainty
+    LeakRate,                   // flow, uncertainty: what the fall is worth as a leak
+    TemperatureExplains,        // temperature change: the fall could be cooling
+    TemperatureDoesNotExplain,  // temperature change that it would take, assumed change
+    StartDrifting,              // - : the fall of the settling minute continues
+    DoFailNoSmell,              // - : keep the gas off; trace and repair, or make safe
+    DisplaysWithinDigit,        // difference, resolution
+    DisplaysDiffer,             // difference, resolution
+    PilotsLeftLit,              // - : a pilot left lit draws gas; put it out and repeat
+    PilotsUnknown,              // - : not said whether the pilots were out
+    DropClassUnknown,  // - : meter or pipe size not said, or outside the table: which drop applies is not
+                       // known
     // purge and restore
-    PurgeVolumeNeeded,       // volume
-    PurgeEnough,             // passed, needed
-    PurgeShort,              // passed, needed
-    PurgeNotDone, PurgeNotNeeded,
-    PurgeOpenBurner,         // volume, limit: light it as soon as it will, keep trying
-    PurgeVentilatedPlace,    // volume, limit
-    PurgeMethodWrong,        // volume, limit
-    JointsProvedAndWiped, JointNotProved, JointNotWiped, JointsNotSaid,
-    PressureGood,            // pressure, least, most
-    PressureOutside,         // pressure, least, most
-    LockUpGood,              // pressure, most
-    LockUpHigh,              // pressure, most
-    PurgeNoSteadyFlame,      // - : purge on until every appliance burns with a steady flame
+    PurgeVolumeNeeded,  // volume
+    PurgeEnough,        // passed, needed
+    PurgeShort,         // passed, needed
+    PurgeNotDone,
+    PurgeNotNeeded,
+    PurgeOpenBurner,       // volume, limit: light it as soon as it will, keep trying
+    PurgeVentilatedPlace,  // volume, limit
+    PurgeMethodWrong,      // volume, limit
+    JointsProvedAndWiped,
+    JointNotProved,
+    JointNotWiped,
+    JointsNotSaid,
+    PressureGood,        // pressure, least, most
+    PressureOutside,     // pressure, least, most
+    LockUpGood,          // pressure, most
+    LockUpHigh,          // pressure, most
+    PurgeNoSteadyFlame,  // - : purge on until every appliance burns with a steady flame
 };
 
 [[nodiscard]] std::string_view sayText(Say say);

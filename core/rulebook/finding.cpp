@@ -1,0 +1,120 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/rulebook/finding.h"
+
+#include "core/rulebook/code_table.h"
+
+#include <array>
+#include <cassert>
+#include <cmath>
+
+namespace hearth::rulebook {
+
+namespace {
+
+constexpr auto kOutcomes = std::to_array<Code<Outcome>>({
+    {Outcome::Pass, "pass"},
+    {Outcome::Fail, "fail"},
+    {Outcome::LookAgain, "look_again"},
+    {Outcome::NoVerdict, "no_verdict"},
+});
+static_assert(inOrder(kOutcomes));
+
+constexpr auto kKinds = std::to_array<Code<FindingKind>>({
+    {FindingKind::SafeToTouch, "safe_to_touch"},
+    {FindingKind::OpenEnds, "open_ends"},
+    {FindingKind::SmellOnArrival, "smell_on_arrival"},
+    {FindingKind::Scope, "scope"},
+    {FindingKind::Volume, "volume"},
+    {FindingKind::EditionChoice, "edition_choice"},
+    {FindingKind::GaugeZero, "gauge_zero"},
+    {FindingKind::GaugeCalibration, "gauge_calibration"},
+    {FindingKind::GaugeAccuracy, "gauge_accuracy"},
+    {FindingKind::LetBy, "let_by"},
+    {FindingKind::Settling, "settling"},
+    {FindingKind::TestPressure, "test_pressure"},
+    {FindingKind::TestTime, "test_time"},
+    {FindingKind::Tightness, "tightness"},
+    {FindingKind::IsolatedRetest, "isolated_retest"},
+    {FindingKind::VolumeBands, "volume_bands"},
+    {FindingKind::DisplaysAgree, "displays_agree"},
+    {FindingKind::Purge, "purge"},
+    {FindingKind::JointsProved, "joints_proved"},
+    {FindingKind::StandingPressure, "standing_pressure"},
+    {FindingKind::WorkingPressure, "working_pressure"},
+});
+static_assert(inOrder(kKinds));
+
+constexpr int gravity(Outcome outcome) {
+    switch (outcome) {
+        case Outcome::Pass:
+            return 0;
+        case Outcome::LookAgain:
+            return 1;
+        case Outcome::NoVerdict:
+            return 2;
+        case Outcome::Fail:
+            break;
+    }
+    return 3;
+}
+
+/// One part in 10^9: far below any gauge's last digit, far above what binary fractions lose.
+constexpr double kForgiven = 1e-9;
+
+}  // namespace
+
+std::string_view outcomeText(Outcome outcome) {
+    return textIn(kOutcomes, outcome);
+}
+
+std::optional<Outcome> outcomeFromText(std::string_view text) {
+    return valueIn(kOutcomes, text);
+}
+
+Outcome graver(Outcome a, Outcome b) {
+    return gravity(a) >= gravity(b) ? a : b;
+}
+
+std::string_view kindText(FindingKind kind) {
+    return textIn(kKinds, kind);
+}
+
+std::optional<FindingKind> kindFromText(std::string_view text) {
+    return valueIn(kKinds, text);
+}
+
+Outcome decide(bool within, Provenance provenance) {
+    switch (provenance) {
+        case Provenance::Published:
+        case Provenance::Firm:
+        case Provenance::Maker:
+            return within ? Outcome::Pass : Outcome::Fail;
+        case Provenance::Secondary:
+        case Provenance::Memory:
+            return within ? Outcome::LookAgain : Outcome::Fail;
+        case Provenance::CommonPractice:
+            break;
+    }
+    return within ? Outcome::Pass : Outcome::LookAgain;
+}
+
+bool holds(double measured, Comparison comparison, double limit) {
+    const double slack = kForgiven * std::abs(limit);
+    switch (comparison) {
+        case Comparison::AtMost:
+            return measured <= limit + slack;
+        case Comparison::Below:
+            return measured < limit - slack;
+        case Comparison::AtLeast:
+            return measured >= limit - slack;
+        case Comparison::Equals:
+            return std::abs(measured - limit) <= slack;
+        case Comparison::Within:
+        case Comparison::AsGiven:
+            break;
+    }
+    assert(!"a range or a factor is not one limit");
+    return false;
+}
+
+}  // namespace hearth::rulebook

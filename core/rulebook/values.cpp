@@ -1,0 +1,116 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/rulebook/values.h"
+
+#include "core/rulebook/finding.h"
+
+#include <algorithm>
+
+namespace hearth::rulebook {
+
+using quantity::Figure;
+using quantity::UnitFamily;
+
+namespace {
+
+template <class Amount, class UnitOf>
+std::optional<Amount> amountOf(const Entry& entry, UnitOf unitOf) {
+    const auto* figure = std::get_if<Figure>(&entry.value);
+    if (figure == nullptr) {
+        return std::nullopt;
+    }
+    return Amount(figure->value.toDouble(), unitOf(figure->unit));
+}
+
+}  // namespace
+
+UnitFamily unitFamilyOf(Rule rule) {
+    switch (rule) {
+        case Rule::LetByTime:
+        case Rule::SettleTime:
+        case Rule::TestTime:
+            return UnitFamily::Time;
+        case Rule::ScopeVolume:
+        case Rule::PurgeVolumeSmall:
+        case Rule::PurgeOpenBurnerAbove:
+            return UnitFamily::Volume;
+        case Rule::ScopePipe:
+            return UnitFamily::Length;
+        case Rule::ScopeMeter:
+            return UnitFamily::Flow;
+        case Rule::PurgeVolumeFactor:
+        case Rule::FittingsShare:
+            return UnitFamily::None;
+        case Rule::AssumedTemperatureChange:
+            return UnitFamily::TemperatureChange;
+        default:
+            return UnitFamily::Pressure;
+    }
+}
+
+std::optional<quantity::PressureChange> pressureChangeOf(const Entry& entry) {
+    return amountOf<quantity::PressureChange>(entry, quantity::pressureUnit);
+}
+
+std::optional<quantity::GaugePressure> gaugePressureOf(const Entry& entry) {
+    return amountOf<quantity::GaugePressure>(entry, quantity::pressureUnit);
+}
+
+std::optional<quantity::Volume> volumeOf(const Entry& entry) {
+    return amountOf<quantity::Volume>(entry, quantity::volumeUnit);
+}
+
+std::optional<quantity::Duration> durationOf(const Entry& entry) {
+    return amountOf<quantity::Duration>(entry, quantity::timeUnit);
+}
+
+std::optional<quantity::Length> lengthOf(const Entry& entry) {
+    return amountOf<quantity::Length>(entry, quantity::lengthUnit);
+}
+
+std::optional<quantity::Flow> flowOf(const Entry& entry) {
+    return amountOf<quantity::Flow>(entry, quantity::flowUnit);
+}
+
+std::optional<quantity::TemperatureChange> temperatureChangeOf(const Entry& entry) {
+    // A change has no zero to shift: only the unit's size counts.
+    return amountOf<quantity::TemperatureChange>(entry, quantity::temperatureUnit);
+}
+
+std::optional<double> factorOf(const Entry& entry) {
+    const auto* figure = std::get_if<Figure>(&entry.value);
+    return figure == nullptr ? std::nullopt : std::optional(figure->value.toDouble());
+}
+
+bool PressureRange::contains(quantity::GaugePressure pressure) const {
+    const double value = pressure.in(quantity::kMillibar);
+    return holds(value, Comparison::AtLeast, least.in(quantity::kMillibar)) &&
+           holds(value, Comparison::AtMost, most.in(quantity::kMillibar));
+}
+
+std::optional<PressureRange> pressureRangeOf(const Entry& entry) {
+    const auto* range = std::get_if<Range>(&entry.value);
+    if (range == nullptr) {
+        return std::nullopt;
+    }
+    const auto unit = quantity::pressureUnit(range->unit);
+    return PressureRange{quantity::GaugePressure(range->least.toDouble(), unit),
+                         quantity::GaugePressure(range->most.toDouble(), unit)};
+}
+
+const Band* bandFor(const std::vector<Band>& bands, quantity::Volume volume) {
+    const double value = volume.in(quantity::kCubicMetre);
+    const auto found = std::find_if(bands.begin(), bands.end(), [&](const Band& band) {
+        return holds(value, Comparison::AtMost, band.upTo.toDouble());
+    });
+    return found == bands.end() ? nullptr : &*found;
+}
+
+quantity::PressureChange allowedBy(const Band& band) {
+    return {band.allowed.toDouble(), quantity::kMillibar};
+}
+
+const std::vector<Band>* bandsOf(const Entry& entry) {
+    return std::get_if<std::vector<Band>>(&entry.value);
+}
+
+}  // namespace hearth::rulebook
