@@ -12,8 +12,7 @@
 
 #include "ui/shell/place.h"
 
-class QLineEdit;
-class QLabel;
+class QVBoxLayout;
 
 namespace hearth::ui::shell {
 
@@ -22,6 +21,7 @@ class KeysPanel;
 class AboutPanel;
 class Panel;
 class PlaceBar;
+class SearchField;
 class StatusLine;
 
 /// What `app` hands to the window; the window adds itself as Navigator and gives the places a Context.
@@ -74,8 +74,11 @@ class MainWindow : public QWidget, public Navigator {
     bool eventFilter(QObject* watched, QEvent* event) override;
 
   private:
-    void buildBands();
+    void addBands(QVBoxLayout* lines);
+    void addSearch();
     void addShortcuts();
+    void addShortcut(const QKeySequence& key, const std::function<void()>& act);
+    void watchField(QWidget* now);
     void toggleEmergency();
     void showPanel(Panel* panel);
     void closePanel();
@@ -83,15 +86,18 @@ class MainWindow : public QWidget, public Navigator {
     void bringIntoView(int index);
     void rememberPlaceOnScreen() const;
     void restorePlaceOnScreen();
+    /// The place that can open such things, in view; nothing when there is none.
     template <class Opener>
     [[nodiscard]] Opener* bringOpener();
+    [[nodiscard]] std::optional<reg::Installation> installationToVisit(reg::PremisesId id);
+    void tellError(const QString& title, const Error& error);
 
     Parts m_parts;
     Context m_context;
     std::vector<Place*> m_places;
     QHash<Place*, QString> m_searches;
     PlaceBar* m_bar = nullptr;
-    QLineEdit* m_search = nullptr;
+    SearchField* m_search = nullptr;
     QStackedWidget* m_body = nullptr;    // the places in view, or a panel over them
     QStackedWidget* m_stack = nullptr;   // the places
     EmergencyPanel* m_emergency = nullptr;

@@ -1,0 +1,102 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QStringList>
+
+#include <deque>
+#include <gtest/gtest.h>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "ui/paper/paper.h"
+#include "ui/shell/dialogs.h"
+#include "ui/shell/place.h"
+
+/// Stand-ins for what would wait for a person, a printer or another place.
+namespace hearth::testing {
+
+/// Answers dialogs from a script. A question that nobody expected fails the test and gets the safe answer.
+class ScriptedDialogs : public ui::shell::Dialogs {
+  public:
+    std::deque<int> answers;
+    std::deque<std::optional<QString>> texts;
+    std::deque<std::optional<QString>> files;
+    QStringList told;
+    QStringList asked;
+    QStringList proposed;
+
+    void tell(QWidget*, const QString&, const QString& text) override { told << text; }
+    int ask(QWidget*, const QString& title, const QString& text, const QStringList& choices, int safe) override {
+        asked << title + QStringLiteral(": ") + text;
+        if (answers.empty()) {
+            ADD_FAILURE() << "nobody expected to be asked: " << asked.last().toStdString();
+            return safe;
+        }
+        const int answer = answers.front();
+        answers.pop_front();
+        EXPECT_LT(answer, choices.size());
+        return answer;
+    }
+    std::optional<QString> askText(QWidget*, const QString& title, const QString& label) override {
+        asked << title + QStringLiteral(": ") + label;
+        return taken(texts);
+    }
+    std::optional<QString> saveFile(QWidget*, const QString& title, const QString& name, const QString&) override {
+        asked << title;
+        proposed << name;
+        return taken(files);
+    }
+
+  private:
+    std::optional<QString> taken(std::deque<std::optional<QString>>& from) {
+        if (from.empty()) {
+            ADD_FAILURE() << "nobody expected to be asked: " << asked.last().toStdString();
+            return std::nullopt;
+        }
+        const auto first = from.front();
+        from.pop_front();
+        return first;
+    }
+};
+
+/// Notes what was sent to the printer.
+class NotedPrinting : public ui::paper::Printing {
+  public:
+    struct Job {
+        record::Document document;
+        ui::paper::PageOptions options;
+    };
+    std::vector<Job> jobs;
+    bool cancelled = false;
+    std::optional<Error> failure;
+
+    Result<bool> print(const record::Document& document, const ui::paper::PageOptions& options) override {
+        if (failure) {
+            return tl::unexpected<Error>(*failure);
+        }
+        if (!cancelled) {
+            jobs.push_back({document, options});
+        }
+        return !cancelled;
+    }
+};
+
+/// Notes where a place wanted to go, for a place that is shown without its window.
+class NotedNavigator : public ui::shell::Navigator {
+  public:
+    std::vector<std::string> went;
+    QStringList said;
+
+    void openPremises(reg::PremisesId id) override { went.push_back("premises " + id.text()); }
+    void startVisit(reg::PremisesId id) override { went.push_back("start visit " + id.text()); }
+    void openVisit(reg::VisitId id) override { went.push_back("visit " + id.text()); }
+    void openRecord(store::RecordId id) override { went.push_back("record " + id.text()); }
+    void openRule(const rulebook::RuleKey& key) override {
+        went.push_back("rule " + std::string(rulebook::ruleText(key.rule)));
+    }
+    void openEmergency(rulebook::Gas gas) override { went.push_back("emergency " + std::string(rulebook::gasText(gas))); }
+    void say(const QString& sentence) override { said << sentence; }
+};
+
+}  // namespace hearth::testing

@@ -1,0 +1,71 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/shell/keys_panel.h"
+
+#include <QCoreApplication>
+
+#include <vector>
+
+#include "ui/shell/kit.h"
+
+namespace hearth::ui::shell {
+
+namespace {
+
+struct Keys {
+    QString keys;
+    QString what;
+};
+
+/// All keys that mean the same everywhere. The places show theirs on their buttons.
+std::vector<Keys> everywhere() {
+    const auto text = [](const char* source) {
+        return QCoreApplication::translate("hearth::ui::shell::KeysPanel", source);
+    };
+    return {
+        {QStringLiteral("F12"), text(QT_TRANSLATE_NOOP("hearth::ui::shell::KeysPanel", "what to do first: smell, failed test, carbon monoxide"))},
+        {QStringLiteral("Ctrl+F"), text(QT_TRANSLATE_NOOP("hearth::ui::shell::KeysPanel", "search in this place; Down goes to what was found"))},
+        {QStringLiteral("Enter"), text(QT_TRANSLATE_NOOP("hearth::ui::shell::KeysPanel", "keep the field and go to the next; in a list, open"))},
+        {QStringLiteral("Tab"), text(QT_TRANSLATE_NOOP("hearth::ui::shell::KeysPanel", "next field; with Shift, the one before"))},
+        {QStringLiteral("Ctrl+Z"), text(QT_TRANSLATE_NOOP("hearth::ui::shell::KeysPanel", "take back: in a field what was just typed, else the last change kept"))},
+        {QStringLiteral("Ctrl+N"), text(QT_TRANSLATE_NOOP("hearth::ui::shell::KeysPanel", "start a visit at the premises in view"))},
+        {QStringLiteral("Ctrl+Shift+N"), text(QT_TRANSLATE_NOOP("hearth::ui::shell::KeysPanel", "new premises"))},
+        {QStringLiteral("Esc"), text(QT_TRANSLATE_NOOP("hearth::ui::shell::KeysPanel", "close what lies over the place; from a sheet, back to its list"))},
+        {QStringLiteral("F1"), text(QT_TRANSLATE_NOOP("hearth::ui::shell::KeysPanel", "on a finding: its source; elsewhere: these keys"))},
+        {QStringLiteral("Ctrl+Q"), text(QT_TRANSLATE_NOOP("hearth::ui::shell::KeysPanel", "close the window; everything is kept already"))},
+    };
+}
+
+}  // namespace
+
+KeysPanel::KeysPanel(const QStringList& places, QWidget* parent) : Panel(parent) {
+    setObjectName(QStringLiteral("keysPanel"));
+    setAccessibleName(tr("Keys"));
+    lines()->addWidget(titleText(tr("Keys"), this));
+    auto* table = new QWidget(this);
+    auto* grid = new QGridLayout(table);
+    grid->setContentsMargins(0, look::kGap, 0, look::kGap);
+    grid->setHorizontalSpacing(3 * look::kGap);
+    grid->setVerticalSpacing(look::kGap);
+    grid->setColumnStretch(1, 1);
+    int row = 0;
+    const auto add = [&](const QString& keys, const QString& what) {
+        grid->addWidget(new Text(keys, look::TypeRole::Label, look::Role::Key, table), row, 0, Qt::AlignTop);
+        grid->addWidget(bodyText(what, table), row, 1);
+        ++row;
+    };
+    int number = 0;
+    for (const QString& place : places) {
+        add(QStringLiteral("Ctrl+%1").arg(++number), place);
+    }
+    for (const Keys& keys : everywhere()) {
+        add(keys.keys, keys.what);
+    }
+    lines()->addWidget(table);
+    m_close = closeButton();
+    lines()->addWidget(m_close, 0, Qt::AlignLeft);
+    lines()->addStretch(1);
+}
+
+void KeysPanel::takeFocus() { m_close->setFocus(Qt::OtherFocusReason); }
+
+}  // namespace hearth::ui::shell

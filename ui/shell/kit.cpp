@@ -1,0 +1,284 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/shell/kit.h"
+
+#include <QApplication>
+#include <QEvent>
+#include <QFontMetrics>
+#include <QFrame>
+#include <QPainter>
+#include <QStyle>
+
+namespace hearth::ui::shell {
+
+namespace {
+
+constexpr int kButtonHeight = 30;
+constexpr int kSheetMargin = 3 * look::kGap;
+
+/// The paper itself: ground and edge painted, so that no style sheet has to be parsed for it.
+class Paper : public QWidget {
+  public:
+    using QWidget::QWidget;
+
+  protected:
+    void paintEvent(QPaintEvent*) override {
+        QPainter painter(this);
+        painter.fillRect(rect(), look::colour(look::Role::Sheet, currentScheme()));
+        painter.setPen(look::colour(look::Role::SheetEdge, currentScheme()));
+        painter.drawRect(rect().adjusted(0, 0, -1, -1));
+    }
+};
+
+class Hairline : public QWidget {
+  public:
+    explicit Hairline(QWidget* parent) : QWidget(parent) { setFixedHeight(1 + 2 * look::kGap); }
+
+  protected:
+    void paintEvent(QPaintEvent*) override {
+        QPainter painter(this);
+        painter.fillRect(QRect(0, height() / 2, width(), 1), look::colour(look::Role::Line, currentScheme()));
+    }
+};
+
+struct ButtonColours {
+    QColor ground;
+    QColor edge;
+    QColor ink;
+    QColor keyInk;
+};
+
+ButtonColours coloursOf(ButtonKind kind, const QPushButton& button) {
+    using look::Role;
+    const auto scheme = currentScheme();
+    const auto at = [scheme](Role role) { return look::colour(role, scheme); };
+    ButtonColours colours{at(Role::FieldGround), at(Role::FieldEdge), at(Role::Ink), at(Role::SoftInk)};
+    if (kind == ButtonKind::Primary) {
+        colours = {at(Role::Key), at(Role::Key), at(Role::OnKey), at(Role::OnKey)};
+    } else if (kind == ButtonKind::Danger) {
+        colours = {at(Role::Sheet), at(Role::Fail), at(Role::Fail), at(Role::Fail)};
+    } else if (kind == ButtonKind::Quiet) {
+        colours = {QColor(), QColor(), at(Role::Key), at(Role::SoftInk)};  // no ground, no edge
+    }
+    if (!button.isEnabled()) {
+        const QColor edge = kind == ButtonKind::Quiet ? QColor() : at(Role::Line);
+        colours = {QColor(), edge, at(Role::SoftInk), at(Role::SoftInk)};
+    } else if (button.isDown() || (button.underMouse() && kind != ButtonKind::Primary)) {
+        colours.ground = kind == ButtonKind::Primary ? colours.ground : at(Role::KeyGround);
+    }
+    return colours;
+}
+
+/// The style sheet's name of an ink; it outranks the palette wherever the application has set the sheet.
+const char* inkName(look::Role ink) {
+    switch (ink) {
+        case look::Role::SoftInk:
+            return "soft";
+        case look::Role::Key:
+            return "key";
+        case look::Role::Pass:
+            return "pass";
+        case look::Role::Fail:
+            return "fail";
+        case look::Role::LookAgain:
+            return "look_again";
+        case look::Role::NoVerdict:
+            return "no_verdict";
+        default:
+            return "";
+    }
+}
+
+}  // namespace
+
+look::Scheme currentScheme() {
+    const QVariant told = qApp->property("hearthScheme");
+    return told.isValid() ? static_cast<look::Scheme>(told.toInt()) : look::schemeOf(QApplication::palette());
+}
+
+Text::Text(const QString& text, look::TypeRole type, look::Role ink, QWidget* parent)
+    : QLabel(text, parent), m_ink(ink) {
+    setFont(look::font(type));
+    setTextFormat(Qt::PlainText);
+    applyInk();
+}
+
+void Text::setInk(look::Role ink) {
+    m_ink = ink;
+    applyInk();
+}
+
+void Text::applyInk() {
+    m_applying = true;
+    setProperty("ink", QString::fromLatin1(inkName(m_ink)));
+    QPalette inked = palette();
+    inked.setColor(QPalette::WindowText, look::colour(m_ink, currentScheme()));
+    setPalette(inked);
+    if (testAttribute(Qt::WA_WState_Polished)) {
+        style()->unpolish(this);
+        style()->polish(this);
+    }
+    m_applying = false;
+}
+
+void Text::changeEvent(QEvent* event) {
+    if (event->type() == QEvent::PaletteChange && !m_applying) {
+        applyInk();
+    }
+    QLabel::changeEvent(event);
+}
+
+Text* titleText(const QString& text, QWidget* parent) {
+    auto* title = new Text(text, look::TypeRole::Title, look::Role::Ink, parent);
+    title->setWordWrap(true);
+    return title;
+}
+
+Text* headingText(const QString& text, QWidget* parent) {
+    return new Text(text, look::TypeRole::Heading, look::Role::Ink, parent);
+}
+
+Text* bodyText(const QString& text, QWidget* parent) {
+    auto* body = new Text(text, look::TypeRole::Body, look::Role::Ink, parent);
+    body->setWordWrap(true);
+    return body;
+}
+
+Text* softText(const QString& text, QWidget* parent) {
+    auto* soft = new Text(text, look::TypeRole::Small, look::Role::SoftInk, parent);
+    soft->setWordWrap(true);
+    return soft;
+}
+
+KeyButton::KeyButton(const QString& text, const QKeySequence& key, ButtonKind kind, QWidget* parent)
+    : QPushButton(parent), m_key(key), m_kind(kind) {
+    setFont(look::font(kind == ButtonKind::Primary ? look::TypeRole::Label : look::TypeRole::Body));
+    setAutoDefault(true);  // Enter presses it outside a dialog too
+    setAttribute(Qt::WA_Hover);
+    setWords(text);
+}
+
+void KeyButton::setWords(const QString& text) {
+    setText(text);
+    setShortcut(m_key);  // setText() has taken it away
+    setAccessibleName(QString(text).remove(u'&'));
+    setAccessibleDescription(keyText());
+    updateGeometry();
+}
+
+void KeyButton::showKey(const QString& key) {
+    m_shownKey = key;
+    setAccessibleDescription(key);
+    updateGeometry();
+}
+
+QString KeyButton::keyText() const {
+    return m_key.isEmpty() ? m_shownKey : m_key.toString(QKeySequence::NativeText);
+}
+
+QSize KeyButton::sizeHint() const {
+    const QFontMetrics metrics(font());
+    int width = metrics.horizontalAdvance(QString(text()).remove(u'&')) + 4 * look::kGap;
+    if (!keyText().isEmpty()) {
+        width += QFontMetrics(look::font(look::TypeRole::Small)).horizontalAdvance(keyText()) + look::kGap;
+    }
+    return {width, qMax(kButtonHeight, metrics.height() + 2 * look::kGap)};
+}
+
+void KeyButton::paintEvent(QPaintEvent*) {
+    QPainter painter(this);
+    painter.setRenderHint(QPainter::Antialiasing);
+    const ButtonColours colours = coloursOf(m_kind, *this);
+    const QRectF box = QRectF(rect()).adjusted(1.5, 1.5, -1.5, -1.5);
+    painter.setPen(colours.edge.isValid() ? QPen(colours.edge, 1) : QPen(Qt::NoPen));
+    painter.setBrush(colours.ground.isValid() ? QBrush(colours.ground) : QBrush(Qt::NoBrush));
+    painter.drawRoundedRect(box, 3, 3);
+    if (hasFocus()) {
+        painter.setPen(QPen(look::colour(look::Role::Focus, currentScheme()), 2));
+        painter.setBrush(Qt::NoBrush);
+        const double inset = m_kind == ButtonKind::Primary ? 2.5 : 0.0;
+        if (inset > 0) {
+            painter.setPen(QPen(colours.ink, 1.5));
+        }
+        painter.drawRoundedRect(box.adjusted(inset, inset, -inset, -inset), 3, 3);
+    }
+    const QRect words = rect().adjusted(2 * look::kGap, 0, -2 * look::kGap, 0);
+    painter.setFont(font());
+    painter.setPen(colours.ink);
+    const int alignment = keyText().isEmpty() ? Qt::AlignCenter : Qt::AlignVCenter | Qt::AlignLeft;
+    painter.drawText(words, alignment | Qt::TextShowMnemonic, text());
+    painter.setFont(look::font(look::TypeRole::Small));
+    painter.setPen(colours.keyInk);
+    painter.drawText(words, Qt::AlignVCenter | Qt::AlignRight, keyText());
+}
+
+Sheet::Sheet(QWidget* parent) : QScrollArea(parent) {
+    setFocusPolicy(Qt::NoFocus);
+    setFrameShape(QFrame::NoFrame);
+    setWidgetResizable(true);
+    setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    auto* paper = new Paper;
+    m_lines = new QVBoxLayout(paper);
+    m_lines->setContentsMargins(kSheetMargin, kSheetMargin, kSheetMargin, kSheetMargin);
+    m_lines->setSpacing(look::kGap);
+    setWidget(paper);
+    connect(qApp, &QApplication::focusChanged, this, [this](QWidget*, QWidget* now) { follow(now); });
+}
+
+void Sheet::follow(QWidget* focus) {
+    if (focus != nullptr && widget()->isAncestorOf(focus)) {
+        ensureWidgetVisible(focus, 0, 8 * look::kGap);
+    }
+}
+
+Fields::Fields(int columns, QWidget* parent) : QWidget(parent), m_grid(new QGridLayout(this)), m_columns(columns) {
+    m_grid->setContentsMargins(0, 0, 0, 0);
+    m_grid->setHorizontalSpacing(2 * look::kGap);
+    m_grid->setVerticalSpacing(look::kGap);
+    for (int column = 0; column < columns; ++column) {
+        m_grid->setColumnStretch(column, 1);
+        m_grid->setColumnMinimumWidth(column, 1);
+    }
+}
+
+void Fields::add(QWidget* field, int span) {
+    if (m_column + span > m_columns) {
+        breakRow();
+    }
+    m_grid->addWidget(field, m_row, m_column, 1, span, Qt::AlignTop);
+    m_column += span;
+}
+
+void Fields::breakRow() {
+    if (m_column > 0) {
+        ++m_row;
+        m_column = 0;
+    }
+}
+
+QWidget* hairline(QWidget* parent) { return new Hairline(parent); }
+
+void keepOnCommit(input::Editor* editor, const words::Words& words, std::function<Result<void>(const QString&)> keep) {
+    QObject::connect(editor, &input::Editor::committed, editor,
+                     [editor, &words, keep = std::move(keep)](const QString& text) {
+                         const Result<void> kept = keep(text);
+                         editor->setProblem(kept ? QString() : words.error(kept.error()));
+                     });
+}
+
+void commitField(QWidget* place) {
+    QWidget* field = QApplication::focusWidget();
+    if (field == nullptr || !place->isAncestorOf(field)) {
+        return;
+    }
+    // The editors commit when the focus leaves them; it comes back at once.
+    field->clearFocus();
+    field->setFocus(Qt::OtherFocusReason);
+}
+
+void focusOn(input::Editor* editor) {
+    if (editor != nullptr) {
+        editor->focusTarget()->setFocus(Qt::OtherFocusReason);
+    }
+}
+
+}  // namespace hearth::ui::shell

@@ -1,0 +1,113 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QGridLayout>
+#include <QKeySequence>
+#include <QLabel>
+#include <QPushButton>
+#include <QScrollArea>
+#include <QVBoxLayout>
+#include <QWidget>
+
+#include <functional>
+
+#include "core/base/result.h"
+#include "ui/input/editor.h"
+#include "ui/look/look.h"
+#include "ui/words/words.h"
+
+/// The pieces that pages are built from: text by role, buttons that show their key, the sheet on its desk, fields in a grid.
+/// All of them read the scheme when they paint, so that a change of the palette needs no rebuilding.
+namespace hearth::ui::shell {
+
+/// The scheme in use: the application's property "hearthScheme" where the program was told one, else the palette's.
+[[nodiscard]] look::Scheme currentScheme();
+
+/// A line or paragraph in a type and an ink; wraps where it is asked to.
+class Text : public QLabel {
+  public:
+    Text(const QString& text, look::TypeRole type, look::Role ink, QWidget* parent);
+    void setInk(look::Role ink);
+
+  protected:
+    void changeEvent(QEvent* event) override;
+
+  private:
+    void applyInk();
+    look::Role m_ink;
+    bool m_applying = false;
+};
+
+[[nodiscard]] Text* titleText(const QString& text, QWidget* parent);
+[[nodiscard]] Text* headingText(const QString& text, QWidget* parent);
+/// Wraps.
+[[nodiscard]] Text* bodyText(const QString& text, QWidget* parent);
+/// Small, soft, wraps.
+[[nodiscard]] Text* softText(const QString& text, QWidget* parent);
+
+enum class ButtonKind { Plain, Primary, Danger, Quiet };
+
+/// A button with its key beside its words. Enter and Space press it.
+class KeyButton : public QPushButton {
+    Q_OBJECT
+  public:
+    KeyButton(const QString& text, const QKeySequence& key, ButtonKind kind, QWidget* parent);
+    KeyButton(const QString& text, ButtonKind kind, QWidget* parent) : KeyButton(text, {}, kind, parent) {}
+    /// Changes the words and keeps the key.
+    void setWords(const QString& text);
+    /// Shows a key that somebody else listens to.
+    void showKey(const QString& key);
+    [[nodiscard]] QSize sizeHint() const override;
+    [[nodiscard]] QSize minimumSizeHint() const override { return sizeHint(); }
+
+  protected:
+    void paintEvent(QPaintEvent* event) override;
+
+  private:
+    [[nodiscard]] QString keyText() const;
+    QKeySequence m_key;
+    QString m_shownKey;
+    ButtonKind m_kind;
+};
+
+/// A sheet of paper on the desk. Scrolls to whatever takes the focus; is no stop of the Tab key itself.
+class Sheet : public QScrollArea {
+    Q_OBJECT
+  public:
+    explicit Sheet(QWidget* parent);
+    /// Where the page's lines are put, from the top.
+    [[nodiscard]] QVBoxLayout* lines() const { return m_lines; }
+
+  private:
+    void follow(QWidget* focus);
+    QVBoxLayout* m_lines = nullptr;
+};
+
+/// Fields in a grid of equal columns, filled row by row.
+class Fields : public QWidget {
+  public:
+    Fields(int columns, QWidget* parent);
+    void add(QWidget* field, int span = 1);
+    /// The next field begins a new row.
+    void breakRow();
+
+  private:
+    QGridLayout* m_grid;
+    int m_columns;
+    int m_row = 0;
+    int m_column = 0;
+};
+
+/// A hairline between parts of a sheet.
+[[nodiscard]] QWidget* hairline(QWidget* parent);
+
+/// Keeps a field when it is committed. What `keep` can't use stays in the field as typed, with the reason below it.
+void keepOnCommit(input::Editor* editor, const words::Words& words, std::function<Result<void>(const QString&)> keep);
+
+/// Commits the field under the cursor if it lies in `place`, and leaves the cursor where it is.
+void commitField(QWidget* place);
+
+/// Puts the focus on a field once its page is laid out.
+void focusOn(input::Editor* editor);
+
+}  // namespace hearth::ui::shell

@@ -1,0 +1,69 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QListView>
+#include <QString>
+
+#include <optional>
+#include <vector>
+
+#include "core/rulebook/finding.h"
+
+namespace hearth::ui::shell {
+
+/// One thing in a list: two lines of text at the left, two at the right, a shape where it has an outcome.
+struct Line {
+    QString key;      // what it is, for keeping the cursor on it ("" for none)
+    QString title;
+    QString detail = {};
+    QString right = {};
+    QString rightDetail = {};
+    std::optional<rulebook::Outcome> outcome = std::nullopt;
+};
+
+/// A list by keyboard: arrows move, Enter opens. The one list of all places.
+class LineList : public QListView {
+    Q_OBJECT
+  public:
+    /// `name` is its accessible name; `empty` is said in its middle while it has no lines.
+    LineList(const QString& name, const QString& empty, QWidget* parent);
+    ~LineList() override;
+
+    /// Keeps the cursor on the same key where it is still there; does not emit moved().
+    void setLines(std::vector<Line> lines);
+    void setEmptyText(const QString& text);
+    [[nodiscard]] int count() const;
+    [[nodiscard]] const Line& line(int row) const;
+    [[nodiscard]] int currentRow() const;
+    [[nodiscard]] QString currentKey() const;
+    void setCurrentRow(int row);
+    /// False when there is no such line.
+    bool setCurrentKey(const QString& key);
+    /// As high as its lines, for a list within a sheet.
+    void setGrowing(bool growing);
+
+    [[nodiscard]] QSize sizeHint() const override;
+    [[nodiscard]] QSize minimumSizeHint() const override;
+
+  Q_SIGNALS:
+    /// The cursor came to another line by a person's hand; -1: there is none.
+    void moved(int row);
+    /// Enter or a double click.
+    void opened(int row);
+
+  protected:
+    void paintEvent(QPaintEvent* event) override;
+    void keyPressEvent(QKeyEvent* event) override;
+    void focusInEvent(QFocusEvent* event) override;
+    void currentChanged(const QModelIndex& current, const QModelIndex& previous) override;
+
+  private:
+    class Model;
+    class Delegate;
+    Model* m_model;
+    QString m_empty;
+    bool m_filling = false;
+    bool m_growing = false;
+};
+
+}  // namespace hearth::ui::shell

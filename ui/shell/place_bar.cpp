@@ -1,0 +1,97 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/shell/place_bar.h"
+
+#include <QFontMetrics>
+#include <QHBoxLayout>
+#include <QKeyEvent>
+#include <QPainter>
+
+#include "ui/shell/kit.h"
+
+namespace hearth::ui::shell {
+
+namespace {
+constexpr int kBarHeight = 44;
+constexpr int kUnderline = 3;
+}  // namespace
+
+PlaceTab::PlaceTab(const QString& title, int number, QWidget* parent) : QAbstractButton(parent) {
+    setText(title);
+    setCheckable(true);
+    setAutoExclusive(true);
+    setFocusPolicy(Qt::StrongFocus);
+    setFont(look::font(look::TypeRole::Body));
+    setAccessibleName(title);
+    setToolTip(QStringLiteral("Ctrl+%1").arg(number));
+    setAccessibleDescription(toolTip());
+}
+
+QSize PlaceTab::sizeHint() const {
+    return {QFontMetrics(look::font(look::TypeRole::Label)).horizontalAdvance(text()) + 3 * look::kGap, kBarHeight};
+}
+
+void PlaceTab::paintEvent(QPaintEvent*) {
+    using look::Role;
+    QPainter painter(this);
+    const auto scheme = currentScheme();
+    painter.setFont(look::font(isChecked() ? look::TypeRole::Label : look::TypeRole::Body));
+    painter.setPen(look::colour(isChecked() || underMouse() ? Role::Key : Role::Ink, scheme));
+    painter.drawText(rect(), Qt::AlignCenter, text());
+    if (isChecked()) {
+        painter.fillRect(QRect(0, height() - kUnderline, width(), kUnderline), look::colour(Role::Key, scheme));
+    }
+    if (hasFocus()) {
+        painter.setPen(QPen(look::colour(Role::Focus, scheme), 2));
+        painter.drawRect(rect().adjusted(3, 6, -4, -8));
+    }
+}
+
+void PlaceTab::keyPressEvent(QKeyEvent* event) {
+    if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) {
+        click();
+        return;
+    }
+    if (event->key() == Qt::Key_Left || event->key() == Qt::Key_Right) {
+        // The arrows only move: going to a place is a press of its own.
+        focusNextPrevChild(event->key() == Qt::Key_Right);
+        return;
+    }
+    QAbstractButton::keyPressEvent(event);
+}
+
+PlaceBar::PlaceBar(QWidget* parent) : QWidget(parent), m_tabsBox(new QHBoxLayout), m_rightBox(new QHBoxLayout) {
+    setFixedHeight(kBarHeight);
+    auto* box = new QHBoxLayout(this);
+    box->setContentsMargins(look::kGap / 2, 0, 2 * look::kGap, 0);
+    box->setSpacing(look::kGap);
+    m_tabsBox->setSpacing(0);
+    m_rightBox->setSpacing(2 * look::kGap);
+    box->addLayout(m_tabsBox);
+    box->addStretch(1);
+    box->addLayout(m_rightBox, 4);
+}
+
+void PlaceBar::addPlace(const QString& title) {
+    const int index = static_cast<int>(m_tabs.size());
+    auto* tab = new PlaceTab(title, index + 1, this);
+    tab->setObjectName(QStringLiteral("placeTab%1").arg(index + 1));
+    m_tabsBox->addWidget(tab);
+    m_tabs.push_back(tab);
+    connect(tab, &QAbstractButton::clicked, this, [this, index] { Q_EMIT chosen(index); });
+}
+
+void PlaceBar::addAtRight(QWidget* widget) { m_rightBox->addWidget(widget); }
+
+void PlaceBar::setCurrent(int index) {
+    for (std::size_t i = 0; i < m_tabs.size(); ++i) {
+        m_tabs[i]->setChecked(static_cast<int>(i) == index);
+    }
+}
+
+void PlaceBar::paintEvent(QPaintEvent*) {
+    QPainter painter(this);
+    painter.fillRect(rect(), look::colour(look::Role::Sheet, currentScheme()));
+    painter.fillRect(QRect(0, height() - 1, width(), 1), look::colour(look::Role::SheetEdge, currentScheme()));
+}
+
+}  // namespace hearth::ui::shell

@@ -1,0 +1,46 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/shell/search_field.h"
+
+#include <QKeyEvent>
+
+#include "ui/look/look.h"
+
+namespace hearth::ui::shell {
+
+namespace {
+constexpr int kNarrow = 110;
+constexpr int kWide = 260;
+}  // namespace
+
+SearchField::SearchField(QWidget* parent) : QLineEdit(parent) {
+    setObjectName(QStringLiteral("searchField"));
+    setFont(look::font(look::TypeRole::Body));
+    setMinimumWidth(kNarrow);
+    setMaximumWidth(kWide);
+    setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+}
+
+void SearchField::setHint(const QString& hint) {
+    const QString name = hint.isEmpty() ? tr("Search") : hint;
+    setPlaceholderText(name + QStringLiteral("  Ctrl+F"));
+    setAccessibleName(name);
+}
+
+void SearchField::keyPressEvent(QKeyEvent* event) {
+    switch (event->key()) {
+        case Qt::Key_Escape:
+            clear();
+            Q_EMIT textEdited({});
+            Q_EMIT left();
+            return;
+        case Qt::Key_Down:
+        case Qt::Key_Return:
+        case Qt::Key_Enter:
+            Q_EMIT found();
+            return;
+        default:
+            QLineEdit::keyPressEvent(event);
+    }
+}
+
+}  // namespace hearth::ui::shell

@@ -1,0 +1,55 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/shell/status_line.h"
+
+#include <QAccessible>
+#include <QHBoxLayout>
+
+#include <chrono>
+
+#include "ui/shell/kit.h"
+
+namespace hearth::ui::shell {
+
+namespace {
+constexpr std::chrono::seconds kStands{12};
+constexpr int kHeight = 34;
+}  // namespace
+
+StatusLine::StatusLine(QWidget* parent)
+    : QWidget(parent), m_said(new Text({}, look::TypeRole::Small, look::Role::Ink, this)) {
+    setFixedHeight(kHeight);
+    auto* box = new QHBoxLayout(this);
+    box->setContentsMargins(2 * look::kGap, 0, look::kGap, 0);
+    box->setSpacing(0);
+    m_said->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
+    m_said->setObjectName(QStringLiteral("statusText"));
+    box->addWidget(m_said, 1);
+    // The keys are the window's own: here they are only shown.
+    const auto add = [this, box](const QString& words, const QString& key, const QString& name) {
+        auto* button = new KeyButton(words, ButtonKind::Quiet, this);
+        button->showKey(key);
+        button->setObjectName(name);
+        box->addWidget(button);
+        return button;
+    };
+    connect(add(tr("Take back"), QStringLiteral("Ctrl+Z"), QStringLiteral("undoButton")), &QPushButton::clicked, this,
+            &StatusLine::undoPressed);
+    connect(add(tr("Keys"), QStringLiteral("F1"), QStringLiteral("keysButton")), &QPushButton::clicked, this,
+            &StatusLine::keysPressed);
+    connect(add(tr("About"), {}, QStringLiteral("aboutButton")), &QPushButton::clicked, this, &StatusLine::aboutPressed);
+    m_fade.setSingleShot(true);
+    connect(&m_fade, &QTimer::timeout, m_said, &QLabel::clear);
+}
+
+void StatusLine::say(const QString& sentence) {
+    m_said->setText(sentence);
+    m_said->setToolTip(sentence);
+    m_said->setAccessibleName(sentence);
+    m_fade.start(kStands);
+    QAccessibleEvent alert(m_said, QAccessible::Alert);
+    QAccessible::updateAccessibility(&alert);
+}
+
+QString StatusLine::said() const { return m_said->text(); }
+
+}  // namespace hearth::ui::shell

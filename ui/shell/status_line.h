@@ -1,0 +1,30 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QTimer>
+#include <QWidget>
+
+namespace hearth::ui::shell {
+
+class Text;
+
+/// The line at the foot: what was just done at the left; keys and about at the right.
+class StatusLine : public QWidget {
+    Q_OBJECT
+  public:
+    explicit StatusLine(QWidget* parent);
+    /// Stands for some seconds and is told to screen readers.
+    void say(const QString& sentence);
+    [[nodiscard]] QString said() const;
+
+  Q_SIGNALS:
+    void undoPressed();
+    void keysPressed();
+    void aboutPressed();
+
+  private:
+    Text* m_said;
+    QTimer m_fade;
+};
+
+}  // namespace hearth::ui::shell
