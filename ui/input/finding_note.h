@@ -1,19 +1,20 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include <QWidget>
-
 #include "core/judging/judge.h"
 #include "ui/words/words.h"
 
+#include <QWidget>
+
 namespace hearth::ui::input {
 
-/// A finding as it stands in the sheet's margin: shape, title and outcome word, measured against limit on a small bar, one
-/// sentence why, notes, and the source on a key (F1 or a click opens it in place). Focusable; its accessible name is title and
-/// outcome, its description the sentence.
+/// A finding as it stands in the sheet's margin: shape, title and outcome word, measured against limit on a
+/// small bar, one sentence why, notes, and the source on a key (F1 or a click opens it in place). Focusable;
+/// its accessible name is title and outcome, its description the sentence.
 class FindingNote : public QWidget {
     Q_OBJECT
   public:
+    using QWidget::show;
     explicit FindingNote(const words::Words& words, QWidget* parent = nullptr);
     void show(const judging::Judged& judged);
     [[nodiscard]] const judging::Judged& judged() const { return m_judged; }

@@ -1,0 +1,46 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "ui/input/choice_field.h"
+#include "ui/input/field_editor.h"
+
+class QComboBox;
+
+namespace hearth::ui::input {
+
+/// A choice among a few, all of them in view.
+class ChoiceEditor : public FieldEditor {
+    Q_OBJECT
+  public:
+    ChoiceEditor(QWidget* parent, const std::vector<ChoiceItem>& choices);
+    [[nodiscard]] QString text() const override { return m_choice->code(); }
+    void setText(const QString& text) override;
+    void setReadOnly(bool readOnly) override { m_choice->setReadOnly(readOnly); }
+
+  protected:
+    void showText(const QString& text) override { m_choice->setCode(text); }
+    [[nodiscard]] QString hint() const override { return m_choice->keysInWords(); }
+
+  private:
+    ChoiceField* m_choice;
+};
+
+/// A choice among many, as a list that opens. A code that the list does not know is shown as it came and
+/// kept.
+class ListEditor : public FieldEditor {
+    Q_OBJECT
+  public:
+    ListEditor(QWidget* parent, const std::vector<ChoiceItem>& choices);
+    [[nodiscard]] QString text() const override;
+    void setText(const QString& text) override;
+    void setReadOnly(bool readOnly) override;
+
+  protected:
+    void showText(const QString& text) override;
+    bool eventFilter(QObject* watched, QEvent* event) override;
+
+  private:
+    QComboBox* m_list;
+};
+
+}  // namespace hearth::ui::input

@@ -1,0 +1,66 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/input/text_editors.h"
+
+#include <QFontMetrics>
+#include <QKeyEvent>
+#include <QTextOption>
+
+namespace hearth::ui::input {
+
+LineEditor::LineEditor(QWidget* parent) : FieldEditor(parent), m_line(new QLineEdit(this)) {
+    adopt(m_line);
+    connect(m_line, &QLineEdit::textEdited, this, &LineEditor::edited);
+}
+
+void LineEditor::setText(const QString& text) {
+    showText(text);
+    markCommitted();
+}
+
+void LineEditor::showText(const QString& text) {
+    if (m_line->text() != text) {
+        m_line->setText(text);
+    }
+}
+
+LongTextEditor::LongTextEditor(QWidget* parent, int lines)
+    : FieldEditor(parent), m_area(new QPlainTextEdit(this)) {
+    adopt(m_area);
+    m_area->setTabChangesFocus(true);
+    m_area->setWordWrapMode(QTextOption::WrapAtWordBoundaryOrAnywhere);
+    const int lineHeight = QFontMetrics(m_area->font()).lineSpacing();
+    m_area->setFixedHeight(lineHeight * std::max(1, lines) + 18);
+    connect(m_area, &QPlainTextEdit::textChanged, this, [this] {
+        if (!m_isShowing) {
+            Q_EMIT edited();
+        }
+    });
+}
+
+void LongTextEditor::setText(const QString& text) {
+    showText(text);
+    markCommitted();
+}
+
+void LongTextEditor::showText(const QString& text) {
+    if (m_area->toPlainText() == text) {
+        return;
+    }
+    m_isShowing = true;
+    m_area->setPlainText(text);
+    m_isShowing = false;
+}
+
+QString LongTextEditor::hint() const {
+    return tr("Shift+Enter starts a new line.");
+}
+
+Editor* makeTextEditor(QWidget* parent) {
+    return new LineEditor(parent);
+}
+
+Editor* makeLongTextEditor(QWidget* parent, int lines) {
+    return new LongTextEditor(parent, lines);
+}
+
+}  // namespace hearth::ui::input
