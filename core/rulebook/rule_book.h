@@ -43,7 +43,8 @@ class RuleBook {
     /// The same, and only if it may judge on that day.
     [[nodiscard]] const Entry* find(const RuleKey& key, calendar::Date on) const;
 
-    [[nodiscard]] std::span<const Entry> entries() const { return m_entries; }
+    [[nodiscard]] std::span<const Entry> entries() const& { return m_entries; }
+    std::span<const Entry> entries() const&& = delete;  // a loop over a temporary book would read freed memory
 
   private:
     std::vector<Entry> m_entries;
