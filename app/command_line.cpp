@@ -115,7 +115,8 @@ class Reader {
             }
         }
         if (m_line.words.size() < command.least) {
-            return faulty(UsageFault::WordsMissing, command.operands);
+            return faulty(UsageFault::WordsMissing,
+                          QString(command.operands).section(QLatin1Char(' '), 0, 0));
         }
         if (m_line.words.size() > command.most) {
             return faulty(UsageFault::WordsTooMany, m_line.words.at(command.most));
@@ -160,6 +161,9 @@ QString usageLine(const Command& command) {
     }
     for (const auto& name : command.knows) {
         const QString option = QStringLiteral("--") + name;
+        if (QString(command.operands).contains(option)) {
+            continue;  // it has to be there, and stands among the operands
+        }
         const QLatin1String value = optionOf(name)->value;
         line += QStringLiteral(" [") + option + (value.isEmpty() ? QString() : QLatin1Char(' ') + value) +
                 QLatin1Char(']');
@@ -237,7 +241,7 @@ QString helpText(const QString& verb) {
         QStringLiteral("\n\n");
     for (const auto& command : commands()) {
         text += QStringLiteral("  hearthledger %1 %2\n")
-                    .arg(QString(command.word + QLatin1Char(' ') + command.operands).trimmed(), -22)
+                    .arg(QString(command.word + QLatin1Char(' ') + command.operands).trimmed(), -29)
                     .arg(tr(command.what));
     }
     text +=
