@@ -30,8 +30,7 @@ std::vector<input::ChoiceItem> eventChoices(const words::Words& words) {
 std::vector<input::ChoiceItem> gasChoices(const words::Words& words) {
     std::vector<input::ChoiceItem> choices;
     for (const auto gas : kGases) {
-        const auto code = rulebook::gasText(gas);
-        choices.push_back({QString::fromUtf8(code.data(), static_cast<qsizetype>(code.size())), words.gas(gas)});
+        choices.push_back({coded(rulebook::gasText(gas)), words.gas(gas)});
     }
     return choices;
 }
@@ -104,8 +103,7 @@ void EmergencyPanel::fill() {
             m_events->setText(QString::number(i + 1));
         }
     }
-    const auto code = rulebook::gasText(m_gas);
-    m_gases->setText(QString::fromUtf8(code.data(), static_cast<qsizetype>(code.size())));
+    m_gases->setText(coded(rulebook::gasText(m_gas)));
     showSteps();
 }
 

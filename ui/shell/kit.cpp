@@ -8,6 +8,8 @@
 #include <QPainter>
 #include <QStyle>
 
+#include <vector>
+
 namespace hearth::ui::shell {
 
 namespace {
@@ -93,6 +95,12 @@ const char* inkName(look::Role ink) {
 look::Scheme currentScheme() {
     const QVariant told = qApp->property("hearthScheme");
     return told.isValid() ? static_cast<look::Scheme>(told.toInt()) : look::schemeOf(QApplication::palette());
+}
+
+QString coded(std::string_view code) { return QString::fromUtf8(code.data(), static_cast<qsizetype>(code.size())); }
+
+QString dayOf(const words::Words& words, Instant instant) {
+    return words.shortDate(FixedClock(instant).today("Europe/London"));
 }
 
 Text::Text(const QString& text, look::TypeRole type, look::Role ink, QWidget* parent)
@@ -204,8 +212,9 @@ void KeyButton::paintEvent(QPaintEvent*) {
     const QRect words = rect().adjusted(2 * look::kGap, 0, -2 * look::kGap, 0);
     painter.setFont(font());
     painter.setPen(colours.ink);
-    const int alignment = keyText().isEmpty() ? Qt::AlignCenter : Qt::AlignVCenter | Qt::AlignLeft;
-    painter.drawText(words, alignment | Qt::TextShowMnemonic, text());
+    const Qt::Alignment alignment =
+        keyText().isEmpty() ? Qt::Alignment(Qt::AlignCenter) : Qt::AlignVCenter | Qt::AlignLeft;
+    painter.drawText(words, static_cast<int>(alignment) | Qt::TextShowMnemonic, text());
     painter.setFont(look::font(look::TypeRole::Small));
     painter.setPen(colours.keyInk);
     painter.drawText(words, Qt::AlignVCenter | Qt::AlignRight, keyText());
@@ -257,6 +266,19 @@ void Fields::breakRow() {
 
 QWidget* hairline(QWidget* parent) { return new Hairline(parent); }
 
+void besideSheet(QWidget* place, const std::vector<QWidget*>& left, QWidget* sheet) {
+    auto* row = new QHBoxLayout(place);
+    row->setContentsMargins(2 * look::kGap, look::kGap, 2 * look::kGap, 0);
+    row->setSpacing(2 * look::kGap);
+    auto* column = new QVBoxLayout;
+    column->setSpacing(look::kGap);
+    for (QWidget* widget : left) {
+        column->addWidget(widget);
+    }
+    row->addLayout(column, 2);
+    row->addWidget(sheet, 5);
+}
+
 void keepOnCommit(input::Editor* editor, const words::Words& words, std::function<Result<void>(const QString&)> keep) {
     QObject::connect(editor, &input::Editor::committed, editor,
                      [editor, &words, keep = std::move(keep)](const QString& text) {
@@ -266,13 +288,52 @@ void keepOnCommit(input::Editor* editor, const words::Words& words, std::functio
 }
 
 void commitField(QWidget* place) {
-    QWidget* field = QApplication::focusWidget();
-    if (field == nullptr || !place->isAncestorOf(field)) {
+    QWidget* at = QApplication::focusWidget();
+    if (at == nullptr || !place->isAncestorOf(at)) {
         return;
     }
-    // The editors commit when the focus leaves them; it comes back at once.
-    field->clearFocus();
-    field->setFocus(Qt::OtherFocusReason);
+    for (; at != nullptr && at != place; at = at->parentWidget()) {
+        if (auto* editor = qobject_cast<input::Editor*>(at)) {
+            editor->commit();
+            return;
+        }
+    }
+}
+
+namespace {
+
+void collectStops(QWidget* widget, std::vector<QWidget*>& stops);
+
+void collectStops(QLayout* layout, std::vector<QWidget*>& stops) {
+    for (int i = 0; i < layout->count(); ++i) {
+        QLayoutItem* item = layout->itemAt(i);
+        if (item->widget() != nullptr) {
+            collectStops(item->widget(), stops);
+        } else if (item->layout() != nullptr) {
+            collectStops(item->layout(), stops);
+        }
+    }
+}
+
+void collectStops(QWidget* widget, std::vector<QWidget*>& stops) {
+    if ((widget->focusPolicy() & Qt::TabFocus) == Qt::TabFocus && widget->focusProxy() == nullptr) {
+        stops.push_back(widget);
+    }
+    if (const auto* scroll = qobject_cast<QScrollArea*>(widget); scroll != nullptr && scroll->widget() != nullptr) {
+        collectStops(scroll->widget(), stops);
+    } else if (widget->layout() != nullptr) {
+        collectStops(widget->layout(), stops);
+    }
+}
+
+}  // namespace
+
+void orderTabs(QWidget* page) {
+    std::vector<QWidget*> stops;
+    collectStops(page, stops);
+    for (std::size_t i = 1; i < stops.size(); ++i) {
+        QWidget::setTabOrder(stops[i - 1], stops[i]);
+    }
 }
 
 void focusOn(input::Editor* editor) {

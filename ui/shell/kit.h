@@ -10,7 +10,10 @@
 #include <QWidget>
 
 #include <functional>
+#include <string_view>
+#include <vector>
 
+#include "core/base/clock.h"
 #include "core/base/result.h"
 #include "ui/input/editor.h"
 #include "ui/look/look.h"
@@ -101,11 +104,18 @@ class Fields : public QWidget {
 /// A hairline between parts of a sheet.
 [[nodiscard]] QWidget* hairline(QWidget* parent);
 
+/// A place of two: what to choose from at the left on the desk, the sheet of what is chosen at the right.
+void besideSheet(QWidget* place, const std::vector<QWidget*>& left, QWidget* sheet);
+
 /// Keeps a field when it is committed. What `keep` can't use stays in the field as typed, with the reason below it.
 void keepOnCommit(input::Editor* editor, const words::Words& words, std::function<Result<void>(const QString&)> keep);
 
-/// Commits the field under the cursor if it lies in `place`, and leaves the cursor where it is.
+/// Commits the field under the cursor if it lies in `place`; the cursor stays.
 void commitField(QWidget* place);
+
+/// Puts the stops of the Tab key into the order in which the layouts hold them. After building or rebuilding a page:
+/// otherwise what was made last comes last.
+void orderTabs(QWidget* page);
 
 /// Puts the focus on a field once its page is laid out.
 void focusOn(input::Editor* editor);

@@ -61,7 +61,6 @@ MainWindow::MainWindow(const Parts& parts, QWidget* parent)
     lines->addWidget(m_body, 1);
     lines->addWidget(m_status);
     m_body->addWidget(m_stack);
-    addSearch();
     addShortcuts();
     connect(m_bar, &PlaceBar::chosen, this, &MainWindow::showPlace);
     connect(m_status, &StatusLine::undoPressed, this, &MainWindow::undo);
@@ -141,15 +140,7 @@ void MainWindow::setPlaces(const std::vector<Place*>& places) {
         const int index = static_cast<int>(i);
         addShortcut(QKeySequence(QStringLiteral("Ctrl+%1").arg(index + 1)), [this, index] { showPlace(index); });
     }
-    // The bar's tabs have been made after its search field; reading order puts them before it.
-    QWidget* before = nullptr;
-    for (auto* tab : m_bar->findChildren<PlaceTab*>()) {
-        setTabOrder(before == nullptr ? tab : before, before == nullptr ? m_search : tab);
-        before = tab;
-    }
-    if (before != nullptr) {
-        setTabOrder(before, m_search);
-    }
+    addSearch();  // after the tabs, so that Tab comes to it after them
     showPlace(0);
 }
 

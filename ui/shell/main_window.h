@@ -43,7 +43,7 @@ struct Parts {
 ///     window.setPlaces({new VisitsPlace(window.context()), new PremisesPlace(window.context()), …});
 ///     window.show();
 ///
-/// A place's constructor makes no widgets; it builds them on its first refresh(), so that the first paint costs one place.
+/// Not to be shown before setPlaces(). A place's constructor makes no widgets; it builds them on its first refresh(), so that the first paint costs one place.
 class MainWindow : public QWidget, public Navigator {
     Q_OBJECT
   public:

@@ -50,7 +50,8 @@ struct Context {
     look::Scheme scheme = look::Scheme::Light;
 };
 
-/// One place of the window: Visits, Premises, Records, Rule book, Firm.
+/// One place of the window: Visits, Premises, Records, Rule book, Firm. Its constructor makes no widgets: it builds them on the
+/// first refresh(), so that the window's first paint costs one place.
 class Place : public QWidget {
     Q_OBJECT
   public:

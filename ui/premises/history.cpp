@@ -1,0 +1,57 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/premises/history.h"
+
+#include <algorithm>
+
+#include "ui/shell/change_words.h"
+#include "ui/shell/kit.h"
+
+namespace hearth::ui::premises {
+
+namespace {
+
+/// A unit that came with its number says nothing by itself.
+bool isWorthALine(const store::Change& change) {
+    const std::string_view field = change.field;
+    constexpr std::string_view kUnit = "_unit";
+    const bool isUnit = field.size() > kUnit.size() && field.substr(field.size() - kUnit.size()) == kUnit;
+    const bool isKey = field == "id" || field == "premises" || field == "installation" || field == "party";
+    return !isUnit && !isKey && change.before.value_or("") != change.after.value_or("");
+}
+
+void append(std::vector<store::Change>& all, const Result<std::vector<store::Change>>& more) {
+    if (more) {
+        std::copy_if(more->begin(), more->end(), std::back_inserter(all), isWorthALine);
+    }
+}
+
+}  // namespace
+
+std::vector<shell::Line> historyOf(const reg::Premises& premises, const shell::Context& context) {
+    std::vector<store::Change> changes;
+    append(changes, context.store.changes("premises", premises.id.text()));
+    if (const auto installations = context.store.installations(premises.id)) {
+        for (const auto& installation : *installations) {
+            append(changes, context.store.changes("installations", installation.id.text()));
+        }
+    }
+    if (const auto holders = context.store.holders(premises.id)) {
+        for (const auto& holder : *holders) {
+            append(changes, context.store.changes("parties", holder.party.id.text()));
+        }
+    }
+    std::stable_sort(changes.begin(), changes.end(),
+                     [](const store::Change& a, const store::Change& b) { return a.at > b.at; });
+    std::vector<shell::Line> lines;
+    for (const auto& change : changes) {
+        shell::Line line;
+        line.title = shell::changeSentence(context.words, change);
+        line.right = shell::dayOf(context.words, change.at);
+        line.detail = words::qstring(change.by);
+        line.rightDetail = words::qstring(wallTimeText(change.at));
+        lines.push_back(std::move(line));
+    }
+    return lines;
+}
+
+}  // namespace hearth::ui::premises

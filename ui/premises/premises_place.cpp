@@ -1,0 +1,160 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/premises/premises_place.h"
+
+#include <QKeyEvent>
+
+#include "ui/premises/premises_sheet.h"
+#include "ui/shell/kit.h"
+#include "ui/shell/line_list.h"
+
+namespace hearth::ui::premises {
+
+using words::qstring;
+
+namespace {
+
+constexpr int kShown = 500;
+
+QString joined(const QStringList& parts, const QString& between) {
+    QStringList filled = parts;
+    filled.removeAll(QString());
+    return filled.join(between);
+}
+
+shell::Line lineOf(const store::PremisesLine& found, const words::Words& words) {
+    const reg::Address& address = found.premises.address;
+    shell::Line line;
+    line.key = qstring(found.premises.id.text());
+    line.title = joined({qstring(address.line1), qstring(address.line2)}, QStringLiteral(", "));
+    line.detail = joined({joined({qstring(address.town), qstring(address.postcode)}, QStringLiteral(" ")),
+                          qstring(found.customer)},
+                         QStringLiteral(" · "));
+    line.right = found.lastVisit ? words.shortDate(*found.lastVisit) : QString();
+    line.rightDetail = found.drafts > 0 ? PremisesPlace::tr("%n open", nullptr, found.drafts) : QString();
+    return line;
+}
+
+}  // namespace
+
+PremisesPlace::PremisesPlace(const shell::Context& context, QWidget* parent) : Place(parent), m_context(context) {
+    setObjectName(QStringLiteral("premisesPlace"));
+}
+
+void PremisesPlace::build() {
+    m_list = new shell::LineList(tr("Premises"), {}, this);
+    m_list->setObjectName(QStringLiteral("premisesList"));
+    m_sheet = new PremisesSheet(m_context, this);
+    auto* add = new shell::KeyButton(tr("New premises"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_N),
+                                     shell::ButtonKind::Plain, this);
+    add->setObjectName(QStringLiteral("newPremisesButton"));
+    add->setEnabled(!m_context.store.isReadOnly());
+    shell::besideSheet(this, {m_list, add}, m_sheet);
+    connect(add, &QPushButton::clicked, this, &PremisesPlace::startNew);
+    connect(m_list, &shell::LineList::moved, this, &PremisesPlace::show);
+    connect(m_list, &shell::LineList::opened, this, [this] { m_sheet->takeFocus(); });
+    connect(m_sheet, &PremisesSheet::changed, this, [this](reg::PremisesId id) {
+        fillList();
+        m_list->setCurrentKey(qstring(id.text()));
+    });
+    shell::orderTabs(this);
+}
+
+void PremisesPlace::refresh() {
+    if (m_list == nullptr) {
+        build();
+    }
+    fillList();
+    if (m_sheet->isNew()) {
+        return;  // what is being written stays
+    }
+    if (m_list->currentRow() < 0 && m_list->count() > 0) {
+        m_list->setCurrentRow(0);
+    }
+    show(m_list->currentRow());
+}
+
+void PremisesPlace::fillList() {
+    const auto found = m_context.store.premises(m_search.toStdString(), kShown);
+    m_ids.clear();
+    std::vector<shell::Line> lines;
+    if (!found) {
+        m_list->setEmptyText(m_context.words.error(found.error()));
+        m_list->setLines({});
+        return;
+    }
+    for (const auto& premises : *found) {
+        m_ids.push_back(premises.premises.id);
+        lines.push_back(lineOf(premises, m_context.words));
+    }
+    if (static_cast<int>(lines.size()) == kShown) {
+        m_context.navigator.say(tr("The first %1 are shown: search to see others.").arg(kShown));
+    }
+    m_list->setEmptyText(m_search.isEmpty() ? tr("No premises yet. Ctrl+Shift+N adds the first.")
+                                            : tr("Nothing found for “%1”.").arg(m_search));
+    m_list->setLines(std::move(lines));
+}
+
+void PremisesPlace::show(int row) {
+    if (row < 0 || row >= static_cast<int>(m_ids.size())) {
+        m_sheet->showNothing();
+        return;
+    }
+    m_sheet->show(m_ids[static_cast<std::size_t>(row)]);
+}
+
+void PremisesPlace::commit() { shell::commitField(this); }
+
+void PremisesPlace::takeFocus() {
+    if (m_sheet->isNew()) {
+        m_sheet->takeFocus();
+    } else {
+        m_list->setFocus(Qt::OtherFocusReason);
+    }
+}
+
+void PremisesPlace::takeFound() { m_list->setFocus(Qt::OtherFocusReason); }
+
+rulebook::Gas PremisesPlace::gas() const {
+    return m_sheet == nullptr ? rulebook::Gas::NaturalGas : m_sheet->gas();
+}
+
+void PremisesPlace::search(const QString& text) {
+    m_search = text;
+    fillList();
+    if (m_list->currentRow() < 0 && m_list->count() > 0) {
+        m_list->setCurrentRow(0);
+    }
+    show(m_list->currentRow());
+}
+
+void PremisesPlace::openPremises(reg::PremisesId id) {
+    m_search.clear();
+    fillList();
+    m_list->setCurrentKey(qstring(id.text()));
+    m_sheet->show(id);
+    m_sheet->takeFocus();
+}
+
+void PremisesPlace::startNew() {
+    if (m_context.store.isReadOnly()) {
+        return;
+    }
+    commit();
+    m_sheet->startNew();
+    m_list->clearSelection();
+    m_sheet->takeFocus();
+}
+
+void PremisesPlace::keyPressEvent(QKeyEvent* event) {
+    if (event->key() == Qt::Key_Escape) {
+        commit();
+        if (m_sheet->isNew()) {
+            show(m_list->currentRow());
+        }
+        m_list->setFocus(Qt::OtherFocusReason);
+        return;
+    }
+    Place::keyPressEvent(event);
+}
+
+}  // namespace hearth::ui::premises

@@ -1,0 +1,48 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "ui/shell/openers.h"
+#include "ui/shell/place.h"
+
+namespace hearth::ui::shell {
+class LineList;
+}
+
+namespace hearth::ui::premises {
+
+class PremisesSheet;
+
+/// Where the firm works, and for whom: a list with search, and the sheet of one premises, edited in place.
+class PremisesPlace : public shell::Place, public shell::PremisesOpener {
+    Q_OBJECT
+  public:
+    explicit PremisesPlace(const shell::Context& context, QWidget* parent = nullptr);
+
+    [[nodiscard]] QString title() const override { return tr("Premises"); }
+    [[nodiscard]] QString searchHint() const override { return tr("Find premises"); }
+    void refresh() override;
+    void commit() override;
+    void takeFocus() override;
+    void takeFound() override;
+    [[nodiscard]] rulebook::Gas gas() const override;
+    void search(const QString& text) override;
+    void openPremises(reg::PremisesId id) override;
+    /// An empty sheet; it becomes premises with the first field that is kept.
+    void startNew();
+
+  protected:
+    void keyPressEvent(QKeyEvent* event) override;
+
+  private:
+    void build();
+    void fillList();
+    void show(int row);
+
+    shell::Context m_context;
+    QString m_search;
+    shell::LineList* m_list = nullptr;
+    PremisesSheet* m_sheet = nullptr;
+    std::vector<reg::PremisesId> m_ids;  // of the list's lines
+};
+
+}  // namespace hearth::ui::premises

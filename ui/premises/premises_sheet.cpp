@@ -1,0 +1,273 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/premises/premises_sheet.h"
+
+#include "ui/premises/history.h"
+#include "ui/premises/installations_part.h"
+#include "ui/premises/people_part.h"
+#include "ui/premises/visits_part.h"
+#include "ui/shell/line_list.h"
+
+namespace hearth::ui::premises {
+
+using shell::coded;
+using words::qstring;
+
+namespace {
+
+constexpr int kColumns = 3;
+constexpr int kNoteLines = 3;
+
+QVBoxLayout* plainLines(QWidget* widget) {
+    auto* lines = new QVBoxLayout(widget);
+    lines->setContentsMargins(0, 0, 0, 0);
+    lines->setSpacing(look::kGap);
+    return lines;
+}
+
+}  // namespace
+
+PremisesSheet::PremisesSheet(const shell::Context& context, QWidget* parent) : Sheet(parent), m_context(context) {
+    setObjectName(QStringLiteral("premisesSheet"));
+    m_nothing = shell::softText(tr("Choose premises from the list, or add new ones."), this);
+    lines()->addWidget(m_nothing);
+    m_page = new QWidget(this);
+    plainLines(m_page);
+    lines()->addWidget(m_page);
+    lines()->addStretch(1);
+    addHead();
+    addAddress();
+    m_rest = new QWidget(m_page);
+    auto* rest = plainLines(m_rest);
+    m_page->layout()->addWidget(m_rest);
+    m_installations = new InstallationsPart(m_context, m_rest);
+    m_people = new PeoplePart(m_context, m_rest);
+    m_visits = new VisitsPart(m_context, m_rest);
+    for (QWidget* part : {static_cast<QWidget*>(m_installations), static_cast<QWidget*>(m_people),
+                          static_cast<QWidget*>(m_visits)}) {
+        rest->addWidget(shell::hairline(m_rest));
+        rest->addWidget(part);
+    }
+    connect(m_people, &PeoplePart::changed, this, [this] { Q_EMIT changed(m_premises.id); });
+    addNotes();
+    addHistory();
+    showNothing();
+}
+
+void PremisesSheet::addHead() {
+    auto* head = new QHBoxLayout;
+    auto* words = new QVBoxLayout;
+    m_title = shell::titleText({}, m_page);
+    m_subtitle = shell::softText({}, m_page);
+    words->addWidget(m_title);
+    words->addWidget(m_subtitle);
+    head->addLayout(words, 1);
+    m_start = new shell::KeyButton(tr("Start a visit"), QKeySequence(Qt::CTRL | Qt::Key_N), shell::ButtonKind::Primary,
+                                   m_page);
+    m_start->setObjectName(QStringLiteral("startVisitButton"));
+    head->addWidget(m_start, 0, Qt::AlignTop);
+    static_cast<QVBoxLayout*>(m_page->layout())->addLayout(head);
+    connect(m_start, &QPushButton::clicked, this, [this] {
+        shell::commitField(this);
+        m_context.navigator.startVisit(m_premises.id);
+    });
+}
+
+void PremisesSheet::addAddress() {
+    m_address = new shell::Fields(kColumns, m_page);
+    m_page->layout()->addWidget(m_address);
+    addAddressField(tr("Address"), "line1", [](reg::Premises& premises) -> std::string& { return premises.address.line1; });
+    addAddressField(tr("Address, second line"), "line2",
+                    [](reg::Premises& premises) -> std::string& { return premises.address.line2; });
+    addAddressField(tr("Town"), "town", [](reg::Premises& premises) -> std::string& { return premises.address.town; });
+    addAddressField(tr("Postcode"), "postcode",
+                    [](reg::Premises& premises) -> std::string& { return premises.address.postcode; });
+    addCountry();
+}
+
+void PremisesSheet::addAddressField(const QString& label, const char* name, TextOf field) {
+    auto* editor = input::makeTextEditor(m_address);
+    editor->setLabel(label);
+    editor->setObjectName(QString::fromLatin1(name));
+    editor->setReadOnly(m_context.store.isReadOnly());
+    m_address->add(editor);
+    m_addressFields.emplace_back(editor, field);
+    shell::keepOnCommit(editor, m_context.words, [this, field](const QString& text) {
+        return keep([&](reg::Premises& premises) { field(premises) = text.trimmed().toStdString(); });
+    });
+}
+
+void PremisesSheet::addCountry() {
+    std::vector<input::ChoiceItem> choices;
+    for (const auto country : {reg::Country::England, reg::Country::Wales, reg::Country::Scotland,
+                               reg::Country::NorthernIreland}) {
+        choices.push_back({coded(reg::codeOf(country)), m_context.words.country(country)});
+    }
+    m_country = input::makeListEditor(m_address, choices);
+    m_country->setLabel(tr("Country"));
+    m_country->setObjectName(QStringLiteral("country"));
+    m_country->setReadOnly(m_context.store.isReadOnly());
+    m_address->add(m_country);
+    shell::keepOnCommit(m_country, m_context.words, [this](const QString& code) {
+        return keep([&](reg::Premises& premises) {
+            premises.country = reg::countryFromCode(code.toStdString()).value_or(premises.country);
+        });
+    });
+}
+
+void PremisesSheet::addNotes() {
+    auto* rest = m_rest->layout();
+    rest->addWidget(shell::hairline(m_rest));
+    m_showNotes = new shell::KeyButton(tr("Show access notes"), shell::ButtonKind::Quiet, m_rest);
+    m_showNotes->setObjectName(QStringLiteral("showNotesButton"));
+    rest->addWidget(m_showNotes);
+    rest->setAlignment(m_showNotes, Qt::AlignLeft);
+    m_notes = input::makeLongTextEditor(m_rest, kNoteLines);
+    m_notes->setLabel(tr("Access notes (never printed)"));
+    m_notes->setObjectName(QStringLiteral("accessNotes"));
+    m_notes->setReadOnly(m_context.store.isReadOnly());
+    rest->addWidget(m_notes);
+    connect(m_showNotes, &QPushButton::clicked, this, [this] {
+        m_notes->setText(qstring(m_premises.accessNotes));
+        m_notes->show();
+        shell::focusOn(m_notes);
+        m_showNotes->hide();
+    });
+    shell::keepOnCommit(m_notes, m_context.words, [this](const QString& text) {
+        return keep([&](reg::Premises& premises) { premises.accessNotes = text.toStdString(); });
+    });
+}
+
+void PremisesSheet::addHistory() {
+    auto* rest = m_rest->layout();
+    m_showHistory = new shell::KeyButton(tr("Show what was changed"), shell::ButtonKind::Quiet, m_rest);
+    m_showHistory->setObjectName(QStringLiteral("showHistoryButton"));
+    rest->addWidget(m_showHistory);
+    rest->setAlignment(m_showHistory, Qt::AlignLeft);
+    m_history = new shell::LineList(tr("What was changed"), tr("Nothing has been changed yet."), m_rest);
+    m_history->setObjectName(QStringLiteral("historyList"));
+    m_history->setGrowing(true);
+    rest->addWidget(m_history);
+    connect(m_showHistory, &QPushButton::clicked, this, [this] {
+        fillHistory();
+        m_history->show();
+        m_history->setFocus(Qt::OtherFocusReason);
+        m_showHistory->hide();
+    });
+}
+
+void PremisesSheet::setWhole(bool whole) {
+    m_nothing->hide();
+    m_page->show();
+    m_rest->setVisible(whole);
+    m_start->setVisible(whole);
+    m_start->setEnabled(!m_context.store.isReadOnly());
+    m_notes->hide();
+    m_showNotes->show();
+    m_history->hide();
+    m_showHistory->show();
+}
+
+void PremisesSheet::show(reg::PremisesId id) {
+    const auto premises = m_context.store.premises(id);
+    if (!premises) {
+        showNothing();
+        m_nothing->setText(m_context.words.error(premises.error()));
+        return;
+    }
+    const bool same = !m_isNew && premises->id == m_premises.id && m_page->isVisibleTo(this);
+    m_premises = *premises;
+    m_isNew = false;
+    if (!same) {
+        setWhole(true);
+        ensureVisible(0, 0);
+    } else if (m_history->isVisibleTo(m_rest)) {
+        fillHistory();
+    }
+    fill();
+}
+
+void PremisesSheet::showNothing() {
+    m_isNew = false;
+    m_premises = {};
+    m_nothing->setText(tr("Choose premises from the list, or add new ones."));
+    m_nothing->show();
+    m_page->hide();
+}
+
+void PremisesSheet::startNew() {
+    m_premises = {};
+    if (const auto firm = m_context.store.firm()) {
+        m_premises.country = firm->country;
+    }
+    m_isNew = true;
+    setWhole(false);
+    fill();
+}
+
+void PremisesSheet::takeFocus() {
+    if (!m_addressFields.empty()) {
+        shell::focusOn(m_addressFields.front().first);
+    }
+}
+
+rulebook::Gas PremisesSheet::gas() const { return m_installations->gas(); }
+
+void PremisesSheet::fill() {
+    const QString first = qstring(m_premises.address.line1);
+    m_title->setText(m_isNew ? tr("New premises") : first.isEmpty() ? tr("Premises without an address") : first);
+    m_subtitle->setText(m_isNew ? tr("Kept with the first field that you enter.")
+                                : QStringLiteral("%1 %2").arg(qstring(m_premises.address.town),
+                                                              qstring(m_premises.address.postcode)));
+    for (const auto& [editor, field] : m_addressFields) {
+        editor->setText(qstring(field(m_premises)));
+        editor->setProblem({});
+    }
+    m_country->setText(coded(reg::codeOf(m_premises.country)));
+    if (m_notes->isVisibleTo(m_rest)) {
+        m_notes->setText(qstring(m_premises.accessNotes));
+    }
+    if (!m_isNew) {
+        m_installations->show(m_premises.id);
+        m_people->show(m_premises.id);
+        m_visits->show(m_premises.id);
+        shell::orderTabs(this);
+    }
+}
+
+void PremisesSheet::fillHistory() { m_history->setLines(historyOf(m_premises, m_context)); }
+
+Result<void> PremisesSheet::keep(const std::function<void(reg::Premises&)>& change) {
+    reg::Premises changedPremises = m_premises;
+    change(changedPremises);
+    if (m_isNew) {
+        return make(changedPremises);
+    }
+    if (const auto kept = m_context.store.save(changedPremises); !kept) {
+        return kept;
+    }
+    m_premises = changedPremises;
+    m_title->setText(qstring(m_premises.address.line1));
+    m_subtitle->setText(
+        QStringLiteral("%1 %2").arg(qstring(m_premises.address.town), qstring(m_premises.address.postcode)));
+    Q_EMIT changed(m_premises.id);
+    return {};
+}
+
+Result<void> PremisesSheet::make(reg::Premises premises) {
+    premises.id = {m_context.store.newId()};
+    if (const auto kept = m_context.store.save(premises); !kept) {
+        return kept;
+    }
+    reg::Installation installation;
+    installation.id = {m_context.store.newId()};
+    installation.premises = premises.id;
+    const auto kept = m_context.store.save(installation);
+    m_premises = premises;
+    m_isNew = false;
+    setWhole(true);
+    fill();
+    Q_EMIT changed(premises.id);
+    return kept;
+}
+
+}  // namespace hearth::ui::premises
