@@ -72,6 +72,7 @@ constexpr auto kSays = std::to_array<Code<Say>>({
     {Say::TestPressureHigh, "test_pressure_high"},
     {Say::TestTooShort, "test_too_short"},
     {Say::SettleTooShort, "settle_too_short"},
+    {Say::TestLongEnough, "test_long_enough"},
     {Say::TightNoMovement, "tight_no_movement"},
     {Say::TightWithinDrop, "tight_within_drop"},
     {Say::FallBeyondDrop, "fall_beyond_drop"},

@@ -83,6 +83,7 @@ enum class Say {
     TestPressureHigh,            // start, most: the regulator may lock up
     TestTooShort,                // seconds, needed
     SettleTooShort,              // seconds, least
+    TestLongEnough,              // seconds, needed
     // tightness
     TightNoMovement,            // fall, threshold
     TightWithinDrop,            // fall, limit
