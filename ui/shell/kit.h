@@ -26,6 +26,12 @@ namespace hearth::ui::shell {
 /// The scheme in use: the application's property "hearthScheme" where the program was told one, else the palette's.
 [[nodiscard]] look::Scheme currentScheme();
 
+/// A stable code as text for an editor.
+[[nodiscard]] QString coded(std::string_view code);
+
+/// The civil day of an instant where the firm works: "25 Nov 2026".
+[[nodiscard]] QString dayOf(const words::Words& words, Instant instant);
+
 /// A line or paragraph in a type and an ink; wraps where it is asked to.
 class Text : public QLabel {
   public:
