@@ -56,7 +56,7 @@ struct Table {
 struct FindingLine {
     rulebook::Outcome outcome = rulebook::Outcome::NoVerdict;
     std::string title;                // "Tightness: pass"
-    std::string measured;             // "0.04 mbar against below 0.2 mbar"
+    std::string measured;             // "0.04 mbar (limit: below 0.2 mbar)"
     std::string why;
     std::vector<std::string> notes;
     std::vector<std::string> sources; // "IGEM/UP/1B Edition 4 · confirmed by … on …"

@@ -199,7 +199,9 @@ void check(const Check& check, std::span<const Requirement> wanted, std::optiona
     for (const auto& one : wanted) {
         const auto on = test.value_or(subjectOf(one, check.file));
         if (!check.has(one, on)) {
-            missing.push_back({one.item, one.field, on, std::string(one.source)});
+            const reg::Entry* entry = one.item ? check.file.find(on, *one.item) : nullptr;
+            const bool typed = entry != nullptr && !isBlank(entry->text);
+            missing.push_back({one.item, one.field, on, std::string(one.source), typed});
         }
     }
 }

@@ -42,7 +42,8 @@ struct Missing {
     std::optional<reg::Item> item;  // one of the two is set
     std::optional<Field> field;
     reg::SubjectRef subject;
-    std::string source;  // which source wants it: proper names, untranslated
+    std::string source;       // which source wants it: proper names, untranslated; or "common practice"
+    bool unreadable = false;  // something was typed, but it can't be used
     bool operator==(const Missing&) const = default;
 };
 

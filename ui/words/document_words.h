@@ -1,14 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include <vector>
-
 #include "core/calendar/civil_date.h"
 #include "core/judging/judge.h"
 #include "core/record/document.h"
 #include "core/record/kind.h"
 #include "core/register/visit_file.h"
 #include "ui/words/words.h"
+
+#include <vector>
 
 namespace hearth::ui::words {
 
@@ -20,7 +20,8 @@ struct DocumentInput {
     calendar::Date issued;
 };
 
-/// The record as it will stand on the page, in the words' language; number and revision are left to the store.
+/// The record as it will stand on the page, in the words' language; number and revision are left to the
+/// store.
 [[nodiscard]] record::Document documentFor(const DocumentInput& input, const Words& words);
 
 }  // namespace hearth::ui::words

@@ -1,12 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include <QString>
-#include <QStringList>
-
-#include <memory>
-#include <string>
-
 #include "core/base/result.h"
 #include "core/calendar/civil_date.h"
 #include "core/pipework/tube.h"
@@ -15,10 +9,19 @@
 #include "core/record/kind.h"
 #include "core/register/model.h"
 #include "core/rulebook/finding.h"
+#include "core/rulebook/rule_book.h"
+
+#include <QString>
+#include <QStringList>
+
+#include <memory>
+#include <string>
+#include <string_view>
 
 class QTranslator;
 
-/// Sentences for findings, errors and items, in a language that the caller names (a record's, not the window's).
+/// Sentences for findings, errors and items, in a language that the caller names (a record's, not the
+/// window's).
 namespace hearth::ui::words {
 
 class Words {
@@ -30,53 +33,67 @@ class Words {
     Words& operator=(const Words&) = delete;
     [[nodiscard]] QString language() const;
 
-    [[nodiscard]] QString outcome(rulebook::Outcome outcome) const;           // "pass"
-    [[nodiscard]] QString findingTitle(rulebook::FindingKind kind) const;     // "Let-by"
+    [[nodiscard]] QString outcome(rulebook::Outcome outcome) const;        // "pass"
+    [[nodiscard]] QString findingTitle(rulebook::FindingKind kind) const;  // "Let-by"
     [[nodiscard]] QString sentence(const rulebook::Sentence& sentence) const;
     [[nodiscard]] QString error(const Error& error) const;
-    [[nodiscard]] QString item(reg::Item item) const;                         // label
-    [[nodiscard]] QString itemHelp(reg::Item item) const;                     // one line; may be empty
+    [[nodiscard]] QString item(reg::Item item) const;      // label
+    [[nodiscard]] QString itemHelp(reg::Item item) const;  // one line; may be empty
     [[nodiscard]] QString choice(reg::Item item, const std::string& code) const;
     [[nodiscard]] QString figure(const quantity::Figure& figure) const;
     [[nodiscard]] QString unit(quantity::UnitCode unit) const;
-    [[nodiscard]] QString date(calendar::Date date) const;                    // 25 November 2026
-    [[nodiscard]] QString shortDate(calendar::Date date) const;               // 25 Nov 2026
+    [[nodiscard]] QString date(calendar::Date date) const;       // 25 November 2026
+    [[nodiscard]] QString shortDate(calendar::Date date) const;  // 25 Nov 2026
     [[nodiscard]] QString gas(rulebook::Gas gas) const;
-    [[nodiscard]] QString edition(rulebook::Edition edition) const;           // "IGEM/UP/1B Edition 4"
+    [[nodiscard]] QString edition(rulebook::Edition edition) const;  // "IGEM/UP/1B Edition 4"
     [[nodiscard]] QString provenance(rulebook::Provenance provenance) const;
     [[nodiscard]] QString provenanceMeaning(rulebook::Provenance provenance) const;
     [[nodiscard]] QString rule(rulebook::Rule rule) const;
-    [[nodiscard]] QString ruleValue(const rulebook::Entry& entry) const;      // "20 to 21 mbar", "not entered"
-    [[nodiscard]] QString source(const rulebook::Entry& entry) const;         // one line
-    /// "0.04 mbar against below 0.2 mbar"; empty when the finding measures nothing.
+    [[nodiscard]] QString ruleValue(const rulebook::Entry& entry) const;  // "20 to 21 mbar", "not entered"
+    [[nodiscard]] QString source(const rulebook::Entry& entry) const;     // one line
+    /// "0.04 mbar (limit: below 0.2 mbar)"; empty when the finding measures nothing.
     [[nodiscard]] QString measuredAgainst(const rulebook::Finding& finding) const;
+    /// Why the rule book can't take a value ("the least is greater than the most"), by the code that
+    /// RuleBook::lay gives.
+    [[nodiscard]] QString valueFault(std::string_view code) const;
+    /// "Band 2: volumes must rise from band to band".
+    [[nodiscard]] QString bandDoubt(const rulebook::BandDoubt& doubt) const;
+    [[nodiscard]] QString comparison(rulebook::Comparison comparison) const;  // "at most"
     [[nodiscard]] QString volumeBasis(pipework::VolumeBasis basis) const;
     [[nodiscard]] QString role(reg::RoleKind role) const;
     [[nodiscard]] QString country(reg::Country country) const;
     [[nodiscard]] QString partyKind(reg::PartyKind kind) const;
     [[nodiscard]] QString instrumentKind(reg::InstrumentKind kind) const;
-    [[nodiscard]] QString tube(const pipework::Tube& tube) const;             // "Copper 15 mm"
+    [[nodiscard]] QString tube(const pipework::Tube& tube) const;  // "Copper 15 mm"
     [[nodiscard]] QString tubeFamily(pipework::TubeFamily family) const;
     [[nodiscard]] QString meter(const pipework::Meter& meter) const;
     [[nodiscard]] QString recordKind(record::RecordKind kind) const;
     [[nodiscard]] QString field(record::Field field) const;
-    [[nodiscard]] QString missing(const record::Missing& missing) const;      // "Tightness, end: not entered"
+    [[nodiscard]] QString missing(const record::Missing& missing) const;   // "Tightness, end: not entered"
+    [[nodiscard]] QString wantedBy(const record::Missing& missing) const;  // "wanted by: common practice"
 
-    /// What to do first, one step a line; by event and gas, with the number to ring (a setting by country and gas).
+    /// What to do first, one step a line; by event and gas, with the number to ring (a setting by country and
+    /// gas).
     enum class Emergency { SmellOrEscape, FailedTest, CarbonMonoxide };
     [[nodiscard]] QString emergencyTitle(Emergency emergency) const;
-    [[nodiscard]] QStringList emergencySteps(Emergency emergency, rulebook::Gas gas, reg::Country country) const;
+    [[nodiscard]] QStringList emergencySteps(Emergency emergency, rulebook::Gas gas,
+                                             reg::Country country) const;
     /// The one-line caution of records, About and first start.
     [[nodiscard]] QString caution(rulebook::Gas gas, reg::Country country) const;
 
-    /// Text of a context in this language (for document_words and other files of this folder).
-    [[nodiscard]] QString say(const char* source) const;
+    /// An English text of this folder (marked with QT_TRANSLATE_NOOP("Words", …)) in this language, with %1,
+    /// %2 … replaced by the arguments in one pass, so that an argument may hold a percent sign.
+    [[nodiscard]] QString say(const char* source, const QStringList& arguments = {}) const;
+    /// The same for a text that counts something: %n and the form of the number ("1 day", "8 days").
+    [[nodiscard]] QString sayCount(const char* source, int count, const QStringList& arguments = {}) const;
 
   private:
     QString m_language;
     std::unique_ptr<QTranslator> m_translator;
 };
 
-[[nodiscard]] inline QString qstring(const std::string& utf8) { return QString::fromStdString(utf8); }
+[[nodiscard]] inline QString qstring(const std::string& utf8) {
+    return QString::fromStdString(utf8);
+}
 
 }  // namespace hearth::ui::words

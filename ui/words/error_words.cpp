@@ -1,0 +1,304 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/record/kind.h"
+#include "ui/words/text_table.h"
+#include "ui/words/words.h"
+
+#include <QStringList>
+
+namespace hearth::ui::words {
+
+namespace {
+
+using ErrorText = Text<ErrorCode>;
+
+// What happened, what was kept, what to do. %1, %2 … are Error::details in the order of
+// core/base/error_code.h.
+constexpr std::array kErrors{
+    // typed text
+    ErrorText{ErrorCode::NumberMissing,
+              QT_TRANSLATE_NOOP("Words", "There is no number here yet. Type one, or leave the field empty.")},
+    ErrorText{
+        ErrorCode::NumberUnreadable,
+        QT_TRANSLATE_NOOP(
+            "Words",
+            "“%1” can't be read as a number. It is kept as typed; type digits with one point or comma.")},
+    ErrorText{
+        ErrorCode::NumberAmbiguous,
+        QT_TRANSLATE_NOOP(
+            "Words",
+            "“%1” could be read in two ways. It is kept as typed; leave out any separator of thousands.")},
+    ErrorText{ErrorCode::NumberTooLong, QT_TRANSLATE_NOOP("Words",
+                                                          "“%1” has more digits than can be kept exactly. It "
+                                                          "is kept as typed; use fifteen digits or fewer.")},
+    ErrorText{ErrorCode::UnitUnknown,
+              QT_TRANSLATE_NOOP(
+                  "Words",
+                  "“%1” is not a unit that fits here. What was typed is kept; choose a unit from the list.")},
+    ErrorText{
+        ErrorCode::DateUnreadable,
+        QT_TRANSLATE_NOOP(
+            "Words",
+            "“%1” can't be read as a date. It is kept as typed; type it like 25/11/2026 or 25 Nov 2026.")},
+    ErrorText{ErrorCode::DateImpossible,
+              QT_TRANSLATE_NOOP("Words",
+                                "There is no such day as “%1”. It is kept as typed; check day and month.")},
+    ErrorText{
+        ErrorCode::TimeUnreadable,
+        QT_TRANSLATE_NOOP(
+            "Words", "“%1” can't be read as a time of day. It is kept as typed; type it like 9:46 or 0946.")},
+    ErrorText{
+        ErrorCode::ChoiceUnknown,
+        QT_TRANSLATE_NOOP("Words",
+                          "“%1” is not one of the choices. It is kept as typed; choose one of those shown.")},
+    ErrorText{
+        ErrorCode::OutOfRange,
+        QT_TRANSLATE_NOOP(
+            "Words",
+            "“%1” lies outside %2 to %3. It is kept as typed; check it against the gauge and the unit.")},
+    // rule book
+    ErrorText{ErrorCode::RuleUnknown,
+              QT_TRANSLATE_NOOP("Words",
+                                "This program knows no rule “%1”. Nothing was changed. It may come from a "
+                                "newer version: use that one.")},
+    ErrorText{ErrorCode::RuleValueUnusable,
+              QT_TRANSLATE_NOOP("Words",
+                                "The value for “%1” can't be used: %2. The rule book is as it was; correct "
+                                "the value and save again.")},
+    // pipework
+    ErrorText{ErrorCode::TubeUnknown,
+              QT_TRANSLATE_NOOP(
+                  "Words",
+                  "This program knows no tube “%1”. The section is kept; choose a tube or type its volume.")},
+    // store
+    ErrorText{
+        ErrorCode::StoreMissing,
+        QT_TRANSLATE_NOOP(
+            "Words",
+            "There is no store at %1. Nothing was changed. Check the name, or make a new store there.")},
+    ErrorText{ErrorCode::StoreNotOurs,
+              QT_TRANSLATE_NOOP(
+                  "Words", "%1 is not a store of this program. It was left as it is; choose another file.")},
+    ErrorText{ErrorCode::StoreNewer, QT_TRANSLATE_NOOP("Words",
+                                                       "%1 was written by a newer version (store %2; this "
+                                                       "program reads up to %3). It was left as it is; "
+                                                       "open it with the newer version.")},
+    ErrorText{
+        ErrorCode::StoreDamaged,
+        QT_TRANSLATE_NOOP(
+            "Words",
+            "%1 is damaged: %2. It was left as it is. Copy it away safely, then open your newest backup.")},
+    ErrorText{
+        ErrorCode::StoreLocked,
+        QT_TRANSLATE_NOOP(
+            "Words",
+            "%1 is in use by %2. Nothing was changed. Close the other window, or look at it read-only.")},
+    ErrorText{
+        ErrorCode::StoreReadOnly,
+        QT_TRANSLATE_NOOP(
+            "Words",
+            "%1 can only be read, so this was not kept. Close the other window that has it open, or make the "
+            "file writable; then enter it again.")},
+    ErrorText{
+        ErrorCode::StoreFull,
+        QT_TRANSLATE_NOOP(
+            "Words",
+            "The disk with %1 is full. The last change was not kept; everything before it is. Free some room "
+            "and enter it again.")},
+    ErrorText{ErrorCode::StoreFailed,
+              QT_TRANSLATE_NOOP("Words",
+                                "%1 could not be read or written (%2). The last change was not kept; "
+                                "everything before it is. Try "
+                                "again; if it stays so, make a backup and check the disk.")},
+    ErrorText{ErrorCode::StoreFolderUnusable,
+              QT_TRANSLATE_NOOP("Words",
+                                "The folder of %1 can't be made or written to. Nothing was changed. Choose "
+                                "another folder, or allow "
+                                "writing there.")},
+    ErrorText{ErrorCode::MigrationChanged,
+              QT_TRANSLATE_NOOP("Words",
+                                "Step %1 of this store's history is not the one that this program knows. The "
+                                "store was left as it "
+                                "is; open it with the version that wrote it.")},
+    ErrorText{ErrorCode::BackupFailed, QT_TRANSLATE_NOOP("Words",
+                                                         "No backup was written to %1: %2. The store itself "
+                                                         "is unharmed; choose another place and try again.")},
+    ErrorText{
+        ErrorCode::NotFound,
+        QT_TRANSLATE_NOOP("Words",
+                          "The %1 %2 is not in this store. Nothing was changed; search for it in its list.")},
+    // records
+    ErrorText{
+        ErrorCode::RecordIncomplete,
+        QT_TRANSLATE_NOOP(
+            "Words",
+            "The record was not issued: something that it needs is missing. The visit is kept as it is. "
+            "Enter: %1.")},
+    ErrorText{ErrorCode::RecordChainBroken,
+              QT_TRANSLATE_NOOP("Words",
+                                "Record %1 does not follow from the one before it: a record was changed or "
+                                "removed outside this program. "
+                                "Nothing was changed now. Compare with a backup.")},
+    ErrorText{ErrorCode::RecordAltered,
+              QT_TRANSLATE_NOOP("Words",
+                                "Record %1 is not as it was issued (%2): it was changed outside this "
+                                "program. Nothing was changed now. "
+                                "Don't hand it out; compare with a backup.")},
+    ErrorText{
+        ErrorCode::RecordSuperseded,
+        QT_TRANSLATE_NOOP(
+            "Words",
+            "Record %1 has already been replaced by %2. Nothing was issued; correct the newer one instead.")},
+    ErrorText{ErrorCode::LetterMissingInFont,
+              QT_TRANSLATE_NOOP("Words",
+                                "No font on this machine has these letters: %1. Nothing was issued. Install "
+                                "a font that has them, "
+                                "or write them otherwise.")},
+    ErrorText{ErrorCode::PdfNotWritten,
+              QT_TRANSLATE_NOOP("Words",
+                                "The PDF could not be written to %1: %2. The record itself is kept; save its "
+                                "PDF again elsewhere.")},
+    ErrorText{
+        ErrorCode::PrinterFailed,
+        QT_TRANSLATE_NOOP(
+            "Words", "%1 did not print: %2. The record itself is kept; check the printer, or save the PDF.")},
+    // files in and out
+    ErrorText{
+        ErrorCode::FileUnreadable,
+        QT_TRANSLATE_NOOP(
+            "Words",
+            "%1 could not be read: %2. Nothing was changed; check that the file is there and may be read.")},
+    ErrorText{
+        ErrorCode::FileUnwritable,
+        QT_TRANSLATE_NOOP(
+            "Words", "%1 could not be written: %2. Nothing in the store was changed; choose another place.")},
+    ErrorText{
+        ErrorCode::ScenarioInvalid,
+        QT_TRANSLATE_NOOP(
+            "Words",
+            "The scenario %1 can't be used at %2: %3. Nothing was loaded; correct the file and try again.")},
+    // command line
+    ErrorText{ErrorCode::UsageWrong,
+              QT_TRANSLATE_NOOP("Words",
+                                "“%1” was not understood. Nothing was done; --help shows what can be said.")},
+};
+
+/// A word within a sentence for a code that an error brings along.
+struct DetailText {
+    std::string_view code;
+    const char* english;
+};
+// What RuleBook::lay finds wrong with a value (rulebook/firm_value.h, slipText).
+constexpr std::array kFaults{
+    DetailText{"missing", QT_TRANSLATE_NOOP("Words", "there is no value")},
+    DetailText{"shape", QT_TRANSLATE_NOOP("Words", "this rule needs another kind of value")},
+    DetailText{"unit", QT_TRANSLATE_NOOP("Words", "the unit does not fit this rule")},
+    DetailText{"not_positive", QT_TRANSLATE_NOOP("Words", "it must be greater than nought")},
+    DetailText{"range_reversed", QT_TRANSLATE_NOOP("Words", "the least is greater than the most")},
+    DetailText{"no_bands", QT_TRANSLATE_NOOP("Words", "there is no band yet")},
+    DetailText{"volume_not_rising", QT_TRANSLATE_NOOP("Words", "volumes must rise from band to band")},
+    DetailText{"drop_not_shrinking",
+               QT_TRANSLATE_NOOP("Words", "a larger volume can't be allowed a larger fall")},
+    DetailText{
+        "leak_rate_out_of_order",
+        QT_TRANSLATE_NOOP("Words", "volume times fall is far from the other bands': read the line again")},
+};
+constexpr std::array kParts{
+    DetailText{"snapshot", QT_TRANSLATE_NOOP("Words", "its contents")},
+    DetailText{"pdf", QT_TRANSLATE_NOOP("Words", "its PDF")},
+};
+constexpr std::array kThings{
+    DetailText{"premises", QT_TRANSLATE_NOOP("Words", "premises")},
+    DetailText{"party", QT_TRANSLATE_NOOP("Words", "person or organisation")},
+    DetailText{"installation", QT_TRANSLATE_NOOP("Words", "installation")},
+    DetailText{"visit", QT_TRANSLATE_NOOP("Words", "visit")},
+    DetailText{"test", QT_TRANSLATE_NOOP("Words", "test")},
+    DetailText{"entry", QT_TRANSLATE_NOOP("Words", "entry")},
+    DetailText{"engineer", QT_TRANSLATE_NOOP("Words", "engineer")},
+    DetailText{"instrument", QT_TRANSLATE_NOOP("Words", "instrument")},
+    DetailText{"record", QT_TRANSLATE_NOOP("Words", "record")},
+};
+
+template <std::size_t N>
+QString detail(const Words& words, const std::array<DetailText, N>& table, std::string_view code) {
+    for (const auto& text : table) {
+        if (text.code == code) {
+            return words.say(text.english);
+        }
+    }
+    return qstring(std::string(code));
+}
+
+/// The label of an item's or a field's code; the code itself when it is of neither.
+QString labelOf(const Words& words, const std::string& code) {
+    if (const auto item = reg::itemFromCode(code)) {
+        return words.item(*item);
+    }
+    for (int i = 0; i <= static_cast<int>(record::Field::PipeOrVolume); ++i) {
+        const auto field = static_cast<record::Field>(i);
+        if (record::fieldCode(field) == code) {
+            return words.field(field);
+        }
+    }
+    return qstring(code);
+}
+
+QString ruleOf(const Words& words, const std::string& code) {
+    const auto rule = rulebook::ruleFromText(code);
+    return rule ? words.rule(*rule) : qstring(code);
+}
+
+QStringList missingLabels(const Words& words, const Error& error) {
+    QStringList labels;
+    for (const auto& code : error.details) {
+        labels << labelOf(words, code);
+    }
+    return {labels.join(QStringLiteral("; "))};
+}
+
+QStringList detailsOf(const Words& words, const Error& error) {
+    if (error.code == ErrorCode::RecordIncomplete) {
+        return missingLabels(words, error);
+    }
+    QStringList details;
+    for (const auto& text : error.details) {
+        details << qstring(text);
+    }
+    // A sentence is never shown with a hole in it.
+    while (details.size() < 3) {
+        details << words.say(QT_TRANSLATE_NOOP("Words", "unknown"));
+    }
+    if (error.details.empty()) {
+        return details;
+    }
+    if (error.code == ErrorCode::RuleUnknown || error.code == ErrorCode::RuleValueUnusable) {
+        details[0] = ruleOf(words, error.details[0]);
+    } else if (error.code == ErrorCode::NotFound) {
+        details[0] = detail(words, kThings, error.details[0]);
+    }
+    if (error.details.size() > 1 && error.code == ErrorCode::RuleValueUnusable) {
+        details[1] = words.valueFault(error.details[1]);
+    } else if (error.details.size() > 1 && error.code == ErrorCode::RecordAltered) {
+        details[1] = detail(words, kParts, error.details[1]);
+    }
+    return details;
+}
+
+}  // namespace
+
+QString Words::error(const Error& error) const {
+    const char* text = textOf(kErrors, error.code);
+    return text != nullptr ? say(text, detailsOf(*this, error)) : qstring(std::string(codeText(error.code)));
+}
+
+QString Words::valueFault(std::string_view code) const {
+    return detail(*this, kFaults, code);
+}
+
+QString Words::bandDoubt(const rulebook::BandDoubt& doubt) const {
+    const QString what = valueFault(rulebook::slipText(doubt.slip));
+    return doubt.slip == rulebook::BandSlip::NoBands
+               ? what
+               : say(QT_TRANSLATE_NOOP("Words", "Band %1: %2"), {QString::number(doubt.band + 1), what});
+}
+
+}  // namespace hearth::ui::words

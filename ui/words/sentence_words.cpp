@@ -1,0 +1,107 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/words/sentence_texts.h"
+#include "ui/words/text_table.h"
+#include "ui/words/words.h"
+
+#include <QStringList>
+
+#include <type_traits>
+
+namespace hearth::ui::words {
+
+namespace {
+
+using rulebook::FindingKind;
+using rulebook::Say;
+
+using Title = Text<FindingKind>;
+constexpr std::array kTitles{
+    Title{FindingKind::SafeToTouch, QT_TRANSLATE_NOOP("Words", "Safe to touch")},
+    Title{FindingKind::OpenEnds, QT_TRANSLATE_NOOP("Words", "Open ends")},
+    Title{FindingKind::SmellOnArrival, QT_TRANSLATE_NOOP("Words", "Smell on arrival")},
+    Title{FindingKind::Scope, QT_TRANSLATE_NOOP("Words", "Scope of the standard")},
+    Title{FindingKind::Volume, QT_TRANSLATE_NOOP("Words", "Installation volume")},
+    Title{FindingKind::EditionChoice, QT_TRANSLATE_NOOP("Words", "Edition")},
+    Title{FindingKind::GaugeZero, QT_TRANSLATE_NOOP("Words", "Gauge zero")},
+    Title{FindingKind::GaugeCalibration, QT_TRANSLATE_NOOP("Words", "Gauge calibration")},
+    Title{FindingKind::GaugeAccuracy, QT_TRANSLATE_NOOP("Words", "Gauge accuracy")},
+    Title{FindingKind::LetBy, QT_TRANSLATE_NOOP("Words", "Let-by")},
+    Title{FindingKind::Settling, QT_TRANSLATE_NOOP("Words", "Settling")},
+    Title{FindingKind::TestPressure, QT_TRANSLATE_NOOP("Words", "Test pressure")},
+    Title{FindingKind::TestTime, QT_TRANSLATE_NOOP("Words", "Test time")},
+    Title{FindingKind::Tightness, QT_TRANSLATE_NOOP("Words", "Tightness")},
+    Title{FindingKind::IsolatedRetest, QT_TRANSLATE_NOOP("Words", "Retest, appliances isolated")},
+    Title{FindingKind::VolumeBands, QT_TRANSLATE_NOOP("Words", "Drop by volume")},
+    Title{FindingKind::DisplaysAgree, QT_TRANSLATE_NOOP("Words", "Two displays")},
+    Title{FindingKind::Purge, QT_TRANSLATE_NOOP("Words", "Purge")},
+    Title{FindingKind::JointsProved, QT_TRANSLATE_NOOP("Words", "Joints proved and wiped")},
+    Title{FindingKind::StandingPressure, QT_TRANSLATE_NOOP("Words", "Standing pressure")},
+    Title{FindingKind::WorkingPressure, QT_TRANSLATE_NOOP("Words", "Working pressure")},
+};
+
+QString worded(const Words& words, const rulebook::Argument& argument) {
+    return std::visit(
+        [&](const auto& value) -> QString {
+            using Value = std::decay_t<decltype(value)>;
+            if constexpr (std::is_same_v<Value, quantity::Figure>) {
+                return words.figure(value);
+            } else if constexpr (std::is_same_v<Value, calendar::Date>) {
+                return words.date(value);
+            } else if constexpr (std::is_same_v<Value, rulebook::Edition>) {
+                return words.edition(value);
+            } else if constexpr (std::is_same_v<Value, rulebook::Gas>) {
+                return words.gas(value);
+            } else {
+                return qstring(value);
+            }
+        },
+        argument);
+}
+
+/// The whole number that a sentence counts, whatever shape it came in.
+std::optional<int> countIn(const rulebook::Argument& argument) {
+    if (const auto* figure = std::get_if<quantity::Figure>(&argument)) {
+        return figure->value.decimals() == 0 ? std::optional(static_cast<int>(figure->value.mantissa()))
+                                             : std::nullopt;
+    }
+    if (const auto* text = std::get_if<std::string>(&argument)) {
+        bool whole = false;
+        const int count = qstring(*text).toInt(&whole);
+        return whole ? std::optional(count) : std::nullopt;
+    }
+    return std::nullopt;
+}
+
+QString calibrationSoon(const Words& words, const rulebook::Sentence& sentence,
+                        const QStringList& arguments) {
+    const auto days = sentence.arguments.size() > 1 ? countIn(sentence.arguments[1]) : std::nullopt;
+    if (days == 0) {
+        return words.say(
+            QT_TRANSLATE_NOOP("Words", "Calibration runs out today, %1. It still counts for this test."),
+            arguments);
+    }
+    return words.sayCount(
+        QT_TRANSLATE_N_NOOP("Words", "Calibration runs out in %n day(s), on %1. It counts for this test."),
+        days.value_or(0), arguments);
+}
+
+}  // namespace
+
+QString Words::findingTitle(FindingKind kind) const {
+    const char* text = textOf(kTitles, kind);
+    return text != nullptr ? say(text) : qstring(std::string(rulebook::kindText(kind)));
+}
+
+QString Words::sentence(const rulebook::Sentence& sentence) const {
+    QStringList arguments;
+    for (const auto& argument : sentence.arguments) {
+        arguments << worded(*this, argument);
+    }
+    if (sentence.say == Say::GaugeCalibrationSoon) {
+        return calibrationSoon(*this, sentence, arguments);
+    }
+    const char* text = sentenceText(sentence.say);
+    return text != nullptr ? say(text, arguments) : qstring(std::string(rulebook::sayText(sentence.say)));
+}
+
+}  // namespace hearth::ui::words
