@@ -153,20 +153,65 @@ Json jsonOf(const std::vector<judging::Judged>& findings) {
     return list;
 }
 
+/// "12 High Street, Town, AB1 2CD"
+std::string oneLine(const reg::Address& address) {
+    std::string line;
+    for (const auto& part : {address.line1, address.line2, address.town, address.postcode}) {
+        if (!part.empty()) {
+            line.append(line.empty() ? "" : ", ").append(part);
+        }
+    }
+    return line;
+}
+
+std::string customerOf(const reg::VisitFile& file) {
+    for (const auto role : {reg::RoleKind::Customer, reg::RoleKind::Landlord, reg::RoleKind::HomeOwner}) {
+        if (const reg::Party* party = file.holder(role)) {
+            return party->name;
+        }
+    }
+    return {};
+}
+
+Json jsonOf(const Standing& standing) {
+    return {
+        {"visit", standing.visit.text()},
+        {"premises", standing.premises.text()},
+        {"address", standing.address},
+        {"customer", standing.customer},
+        {"outcome", rulebook::outcomeText(standing.outcome)},
+        {"supersedes", standing.supersedes},
+        {"reason", standing.reason},
+    };
+}
+
+Standing standingFrom(const Json& json) {
+    const auto outcome = rulebook::outcomeFromText(json.at("outcome").get<std::string>());
+    const auto visit = uuidFromText(json.at("visit").get<std::string>());
+    const auto premises = uuidFromText(json.at("premises").get<std::string>());
+    return {{visit.value()}, {premises.value()},    json.at("address"), json.at("customer"),
+            outcome.value(), json.at("supersedes"), json.at("reason")};
+}
+
 /// Raised when the shape changes, so that a later program knows what it reads.
 constexpr auto kFormat = "1";
 
 }  // namespace
 
+Standing standingOf(const Snapshot& snapshot) {
+    const reg::VisitFile& file = snapshot.file;
+    return {file.visit.id,    file.premises.id, oneLine(file.premises.address),
+            customerOf(file), snapshot.outcome, snapshot.supersedes,
+            snapshot.reason};
+}
+
 std::string canonicalJson(const Snapshot& snapshot) {
     return canonicalText({
         {"format", kFormat},
+        {"standing", jsonOf(standingOf(snapshot))},
         {"document", jsonOf(snapshot.document)},
         {"file", jsonOf(snapshot.file)},
         {"findings", jsonOf(snapshot.findings)},
-        {"outcome", rulebook::outcomeText(snapshot.outcome)},
-        {"supersedes", snapshot.supersedes},
-        {"reason", snapshot.reason},
     });
 }
 
@@ -180,16 +225,7 @@ Result<Document> documentFromJson(std::string_view json) {
 
 Result<Standing> standingFromJson(std::string_view json) {
     try {
-        const Json snapshot = Json::parse(json);
-        const Json& file = snapshot.at("file");
-        const auto outcome = rulebook::outcomeFromText(snapshot.at("outcome").get<std::string>());
-        const auto visit = uuidFromText(file.at("visit").at("id").get<std::string>());
-        const auto premises = uuidFromText(file.at("premises").at("id").get<std::string>());
-        return Standing{{visit.value()},
-                        {premises.value()},
-                        outcome.value(),
-                        snapshot.at("supersedes"),
-                        snapshot.at("reason")};
+        return standingFrom(Json::parse(json).at("standing"));
     } catch (const std::exception&) {
         return fail(ErrorCode::RecordAltered, {std::string(), "snapshot"});
     }

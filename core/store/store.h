@@ -1,13 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include <filesystem>
-#include <functional>
-#include <memory>
-#include <optional>
-#include <string>
-#include <vector>
-
 #include "core/base/clock.h"
 #include "core/base/result.h"
 #include "core/record/kind.h"
@@ -15,14 +8,21 @@
 #include "core/register/visit_file.h"
 #include "core/rulebook/rule_book.h"
 
-/// Everything that the firm keeps, in one SQLite file. Only this folder knows SQL. One writer, one connection; a second
-/// program on the same file gets it read-only and can say so. Every call that writes is one transaction that is on the disk when
-/// the call returns, or has changed nothing.
+#include <filesystem>
+#include <functional>
+#include <memory>
+#include <optional>
+#include <string>
+#include <vector>
+
+/// Everything that the firm keeps, in one SQLite file. Only this folder knows SQL. One writer, one
+/// connection; a second program on the same file gets it read-only and can say so. Every call that writes is
+/// one transaction that is on the disk when the call returns, or has changed nothing.
 namespace hearth::store {
 
 enum class Access {
-    Write,              // fails with StoreLocked when another program holds it
-    WriteOrRead,        // read-only then (isReadOnly(), whyReadOnly())
+    Write,        // fails with StoreLocked when another program holds it
+    WriteOrRead,  // read-only then (isReadOnly(), whyReadOnly())
     Read,
 };
 
@@ -32,9 +32,9 @@ using ChangeId = Id<struct ChangeTag>;
 /// A line of the premises list.
 struct PremisesLine {
     reg::Premises premises;
-    std::string customer;               // name of the first customer, landlord or home owner
+    std::string customer;  // name of the first customer, landlord or home owner
     std::optional<calendar::Date> lastVisit;
-    int drafts = 0;                     // visits that are open
+    int drafts = 0;  // visits that are open
 };
 
 /// A line of the visits list.
@@ -57,14 +57,14 @@ struct RecordLine {
     rulebook::Outcome outcome = rulebook::Outcome::NoVerdict;
     std::optional<RecordId> supersedes;
     std::optional<RecordId> supersededBy;
-    std::string reason;                 // of a revision
+    std::string reason;  // of a revision
 };
 
 struct IssuedRecord {
     RecordLine line;
     record::Document document;
     std::string snapshotJson;
-    std::string pdf;                    // bytes as issued
+    std::string pdf;  // bytes as issued
 };
 
 /// What to issue. The store fills number, revision and digest.
@@ -72,18 +72,19 @@ struct IssueRequest {
     record::RecordKind kind = record::RecordKind::TightnessAndPurge;
     record::Snapshot snapshot;
     rulebook::Outcome outcome = rulebook::Outcome::NoVerdict;
-    std::optional<RecordId> supersedes; // for a revision, with its reason
+    std::optional<RecordId> supersedes;  // for a revision, with its reason
     std::string reason;
 };
 /// Called inside the transaction with the document numbered and the snapshot's digest; gives the PDF's bytes.
-using Render = std::function<Result<std::string>(const record::Document& numbered, const std::string& digest)>;
+using Render =
+    std::function<Result<std::string>(const record::Document& numbered, const std::string& digest)>;
 
 /// One line of the change log.
 struct Change {
     ChangeId id;
     std::string table;
-    std::string row;      // id as text
-    std::string field;    // column, or an item's code
+    std::string row;    // id as text
+    std::string field;  // column, or an item's code
     std::optional<std::string> before;
     std::optional<std::string> after;
     std::string by;
@@ -94,8 +95,8 @@ struct Change {
 struct Health {
     std::string path;
     int schema = 0;
-    std::string integrity;       // "ok" or the first lines of what SQLite found
-    Result<void> chain;          // the records' chain and digests
+    std::string integrity;  // "ok" or the first lines of what SQLite found
+    Result<void> chain;     // the records' chain and digests
     int records = 0;
     int visits = 0;
     int premises = 0;
@@ -105,17 +106,19 @@ struct Health {
 class Store {
   public:
     /// Makes a new store; the folder is made too. Errors: StoreFolderUnusable, StoreFull, StoreFailed.
-    [[nodiscard]] static Result<std::unique_ptr<Store>> create(const std::filesystem::path& path, const reg::Firm& firm,
-                                                               const Clock& clock);
-    /// Opens one, migrating it first if it is older (after a verified backup beside it). A newer store is left untouched.
-    /// Errors: StoreMissing, StoreNotOurs, StoreNewer, StoreDamaged, StoreLocked, StoreReadOnly, MigrationChanged, BackupFailed.
-    [[nodiscard]] static Result<std::unique_ptr<Store>> open(const std::filesystem::path& path, Access access, const Clock& clock);
+    [[nodiscard]] static Result<std::unique_ptr<Store>> create(const std::filesystem::path& path,
+                                                               const reg::Firm& firm, const Clock& clock);
+    /// Opens one, migrating it first if it is older (after a verified backup beside it). A newer store is
+    /// left untouched. Errors: StoreMissing, StoreNotOurs, StoreNewer, StoreDamaged, StoreLocked,
+    /// StoreReadOnly, MigrationChanged, BackupFailed.
+    [[nodiscard]] static Result<std::unique_ptr<Store>> open(const std::filesystem::path& path, Access access,
+                                                             const Clock& clock);
     /// Reads a store's health without changing a byte of it.
     [[nodiscard]] static Result<Health> inspect(const std::filesystem::path& path);
     virtual ~Store() = default;
 
     [[nodiscard]] virtual bool isReadOnly() const = 0;
-    [[nodiscard]] virtual Error whyReadOnly() const = 0;   // StoreLocked with the holder, or StoreReadOnly
+    [[nodiscard]] virtual Error whyReadOnly() const = 0;  // StoreLocked with the holder, or StoreReadOnly
     [[nodiscard]] virtual std::filesystem::path path() const = 0;
     /// The backup made before a migration on opening; empty: none was needed.
     [[nodiscard]] virtual std::filesystem::path migrationBackup() const = 0;
@@ -133,15 +136,19 @@ class Store {
     // the rule book: shipped entries with the firm's newest word on each
     [[nodiscard]] virtual Result<rulebook::RuleBook> ruleBook() const = 0;
     [[nodiscard]] virtual Result<void> save(const rulebook::FirmEntry& entry) = 0;
-    [[nodiscard]] virtual Result<std::vector<rulebook::FirmEntry>> ruleHistory(const rulebook::RuleKey& key) const = 0;
+    [[nodiscard]] virtual Result<std::vector<rulebook::FirmEntry>> ruleHistory(
+        const rulebook::RuleKey& key) const = 0;
 
     // people and premises; save() makes or changes (ids are made by newId())
     [[nodiscard]] virtual UuidBytes newId() = 0;
-    /// Words of `search` anywhere in address, postcode or a holder's name; empty: all. Ordered by town and address.
-    [[nodiscard]] virtual Result<std::vector<PremisesLine>> premises(const std::string& search, int limit = 500) const = 0;
+    /// Words of `search` anywhere in address, postcode or a holder's name; empty: all. Ordered by town and
+    /// address.
+    [[nodiscard]] virtual Result<std::vector<PremisesLine>> premises(const std::string& search,
+                                                                     int limit = 500) const = 0;
     [[nodiscard]] virtual Result<reg::Premises> premises(reg::PremisesId id) const = 0;
     [[nodiscard]] virtual Result<void> save(const reg::Premises& premises) = 0;
-    [[nodiscard]] virtual Result<std::vector<reg::Party>> parties(const std::string& search, int limit = 500) const = 0;
+    [[nodiscard]] virtual Result<std::vector<reg::Party>> parties(const std::string& search,
+                                                                  int limit = 500) const = 0;
     [[nodiscard]] virtual Result<void> save(const reg::Party& party) = 0;
     [[nodiscard]] virtual Result<std::vector<reg::VisitFile::Holder>> holders(reg::PremisesId id) const = 0;
     /// One holder of each role kind on a premises; saving another replaces it.
@@ -151,22 +158,26 @@ class Store {
     [[nodiscard]] virtual Result<void> save(const reg::Installation& installation) = 0;
     [[nodiscard]] virtual Result<std::vector<reg::PipeSection>> pipes(reg::InstallationId id) const = 0;
     /// Replaces the list of sections as a whole; each changed field is one line of the change log.
-    [[nodiscard]] virtual Result<void> savePipes(reg::InstallationId id, const std::vector<reg::PipeSection>& sections) = 0;
+    [[nodiscard]] virtual Result<void> savePipes(reg::InstallationId id,
+                                                 const std::vector<reg::PipeSection>& sections) = 0;
 
     // visits
-    [[nodiscard]] virtual Result<std::vector<VisitLine>> visits(const std::string& search, int limit = 500) const = 0;
+    [[nodiscard]] virtual Result<std::vector<VisitLine>> visits(const std::string& search,
+                                                                int limit = 500) const = 0;
     [[nodiscard]] virtual Result<std::vector<VisitLine>> visitsOf(reg::PremisesId id) const = 0;
     /// Makes a visit with its first test.
     [[nodiscard]] virtual Result<reg::VisitId> startVisit(const reg::Visit& visit) = 0;
     [[nodiscard]] virtual Result<void> save(const reg::Visit& visit) = 0;
     [[nodiscard]] virtual Result<reg::TestId> addTest(reg::VisitId visit, const std::string& label) = 0;
     [[nodiscard]] virtual Result<reg::VisitFile> visitFile(reg::VisitId id) const = 0;
-    /// Keeps what was typed; an empty text removes the entry. `canonical`, `at` and `by` are filled by the store.
+    /// Keeps what was typed; an empty text removes the entry. `canonical`, `at` and `by` are filled by the
+    /// store.
     [[nodiscard]] virtual Result<void> saveEntry(const reg::Entry& entry) = 0;
 
     // records
     [[nodiscard]] virtual Result<RecordId> issue(const IssueRequest& request, const Render& render) = 0;
-    [[nodiscard]] virtual Result<std::vector<RecordLine>> records(const std::string& search, int limit = 500) const = 0;
+    [[nodiscard]] virtual Result<std::vector<RecordLine>> records(const std::string& search,
+                                                                  int limit = 500) const = 0;
     [[nodiscard]] virtual Result<std::vector<RecordLine>> recordsOf(reg::VisitId id) const = 0;
     /// Verifies both digests and the link on the way: RecordAltered, RecordChainBroken.
     [[nodiscard]] virtual Result<IssuedRecord> record(RecordId id) const = 0;
@@ -174,12 +185,15 @@ class Store {
     /// The whole chain with all digests.
     [[nodiscard]] virtual Result<void> verify() const = 0;
     /// Appends "printed", "saved as PDF", … to the record's events.
-    [[nodiscard]] virtual Result<void> noteEvent(RecordId id, const std::string& event, const std::string& detail) = 0;
+    [[nodiscard]] virtual Result<void> noteEvent(RecordId id, const std::string& event,
+                                                 const std::string& detail) = 0;
 
     // the change log
-    [[nodiscard]] virtual Result<std::vector<Change>> changes(const std::string& table, const std::string& row) const = 0;
+    [[nodiscard]] virtual Result<std::vector<Change>> changes(const std::string& table,
+                                                              const std::string& row) const = 0;
     [[nodiscard]] virtual Result<std::vector<Change>> changesOfVisit(reg::VisitId id) const = 0;
-    /// Takes the newest change of this session back (itself a change); nothing when there is none. Gives what was undone.
+    /// Takes the newest change of this session back (itself a change); nothing when there is none. Gives what
+    /// was undone.
     [[nodiscard]] virtual Result<std::optional<Change>> undo() = 0;
 
     /// A verified copy of the whole store (SQLite's backup API, reopened and checked). Errors: BackupFailed.

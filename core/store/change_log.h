@@ -1,0 +1,25 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/store/session.h"
+#include "core/store/store.h"
+
+#include <string>
+#include <vector>
+
+/// Reading the change log. It is written in edit.cpp alone.
+namespace hearth::store {
+
+/// Oldest first.
+[[nodiscard]] std::vector<Change> changesOf(const Connection& db, const std::string& table,
+                                            const std::string& row);
+[[nodiscard]] std::vector<Change> changesOf(const Connection& db, reg::VisitId visit);
+
+/// The lines of one action, oldest first, with the visit of each.
+struct GroupLine {
+    Change change;
+    std::optional<UuidBytes> visit;
+};
+[[nodiscard]] std::vector<GroupLine> linesOfGroup(const Connection& db, const UuidBytes& group);
+
+}  // namespace hearth::store

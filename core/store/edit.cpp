@@ -1,0 +1,195 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/store/edit.h"
+
+#include "core/store/search.h"
+
+#include <cassert>
+#include <charconv>
+#include <system_error>
+
+namespace hearth::store {
+namespace {
+
+const UuidBytes& keyOf(const Cells& row) {
+    return std::get<UuidBytes>(row.front());
+}
+
+Cells cellsOfRow(const Table& table, const Columns& columns) {
+    Cells row;
+    for (std::size_t i = 0; i < table.columns.size(); ++i) {
+        const int column = static_cast<int>(i);
+        if (columns.isNull(column)) {
+            row.emplace_back();
+            continue;
+        }
+        switch (table.columns[i].type) {
+            case CellType::Text:
+                row.emplace_back(columns.text(column));
+                break;
+            case CellType::Integer:
+                row.emplace_back(columns.integer(column));
+                break;
+            case CellType::Uuid:
+                row.emplace_back(columns.uuid(column));
+                break;
+        }
+    }
+    return row;
+}
+
+/// The visit that a row belongs to, so that a visit's history is found at once.
+std::optional<UuidBytes> visitOf(const Table& table, const Cells& row) {
+    if (table.name == "visits") {
+        return keyOf(row);
+    }
+    if (table.has("visit")) {
+        return std::get<UuidBytes>(row[table.indexOf("visit")]);
+    }
+    return std::nullopt;
+}
+
+}  // namespace
+
+std::optional<std::string> logText(const Cell& cell) {
+    if (const auto* text = std::get_if<std::string>(&cell)) {
+        return *text;
+    }
+    if (const auto* number = std::get_if<std::int64_t>(&cell)) {
+        return std::to_string(*number);
+    }
+    if (const auto* uuid = std::get_if<UuidBytes>(&cell)) {
+        return uuidText(*uuid);
+    }
+    assert(std::holds_alternative<std::monostate>(cell));  // payloads are no register fields
+    return std::nullopt;
+}
+
+Cell cellFromLog(CellType type, const std::optional<std::string>& text, const std::string& path) {
+    if (!text) {
+        return {};
+    }
+    if (type == CellType::Text) {
+        return *text;
+    }
+    if (type == CellType::Uuid) {
+        if (const auto uuid = uuidFromText(*text)) {
+            return *uuid;
+        }
+    } else {
+        std::int64_t number = 0;
+        const auto [end, problem] = std::from_chars(text->data(), text->data() + text->size(), number);
+        if (problem == std::errc() && end == text->data() + text->size()) {
+            return number;
+        }
+    }
+    throw Failure(ErrorCode::StoreDamaged, {path, *text});
+}
+
+Edit::Edit(Session& session) : m_session(session), m_transaction(session.db), m_group(session.newId()) {}
+
+std::optional<Cells> Edit::rowOf(const Table& table, const UuidBytes& id) const {
+    const std::string sql =
+        "SELECT " + table.columnList("t") + " FROM " + table.name + " AS t WHERE t.id = ?";
+    return m_session.db.first(sql, {id}, [&](const Columns& columns) { return cellsOfRow(table, columns); });
+}
+
+void Edit::put(const Table& table, const Cells& row) {
+    const auto before = rowOf(table, keyOf(row));
+    if (!before) {
+        insert(table, row);
+    } else if (*before != row) {
+        update(table, *before, row);
+    }
+}
+
+void Edit::insert(const Table& table, const Cells& row) {
+    std::string names;
+    std::string marks;
+    for (const auto& column : table.columns) {
+        names.append(names.empty() ? "" : ", ").append(column.name);
+        marks.append(marks.empty() ? "?" : ", ?");
+    }
+    m_session.db.run("INSERT INTO " + table.name + " (" + names + ") VALUES (" + marks + ")", row);
+    for (std::size_t i = 0; i < row.size(); ++i) {
+        if (i == 0 || row[i] != table.empty[i]) {
+            logField(table, row, i, Cell(), row[i]);
+        }
+    }
+    touch(table, row);
+}
+
+void Edit::update(const Table& table, const Cells& before, const Cells& after) {
+    std::string assignments;
+    Cells values;
+    for (std::size_t i = 0; i < after.size(); ++i) {
+        if (after[i] != before[i]) {
+            assignments.append(assignments.empty() ? "" : ", ").append(table.columns[i].name).append(" = ?");
+            values.push_back(after[i]);
+            logField(table, after, i, before[i], after[i]);
+        }
+    }
+    values.push_back(after.front());
+    m_session.db.run("UPDATE " + table.name + " SET " + assignments + " WHERE id = ?", values);
+    touch(table, before);
+    touch(table, after);
+}
+
+void Edit::remove(const Table& table, const UuidBytes& id) {
+    const auto row = rowOf(table, id);
+    if (!row) {
+        return;
+    }
+    m_session.db.run("DELETE FROM " + table.name + " WHERE id = ?", {id});
+    for (std::size_t i = 0; i < row->size(); ++i) {
+        if (i == 0 || (*row)[i] != table.empty[i]) {
+            logField(table, *row, i, (*row)[i], Cell());
+        }
+    }
+    touch(table, *row);
+}
+
+void Edit::logField(const Table& table, const Cells& row, std::size_t column, const Cell& before,
+                    const Cell& after) {
+    log({table.name, uuidText(keyOf(row)), table.columns[column].name, logText(before), logText(after),
+         visitOf(table, row)});
+}
+
+void Edit::log(const LogLine& line) {
+    const auto optional = [](const std::optional<std::string>& text) { return text ? Cell(*text) : Cell(); };
+    m_session.db.run(
+        "INSERT INTO changes (id, position, group_id, store, visit, table_name, row_id, field, before, "
+        "after, by, at) "
+        "VALUES (?, (SELECT coalesce(max(position), 0) + 1 FROM changes), ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
+        {m_session.newId(), m_group, m_session.store, line.visit ? Cell(*line.visit) : Cell(), line.table,
+         line.row, line.field, optional(line.before), optional(line.after), m_session.actor,
+         instantText(m_session.clock.now())});
+    m_logged = true;
+}
+
+void Edit::touch(const Table& table, const Cells& row) {
+    if (table.name == "premises") {
+        m_touchedPremises.insert(keyOf(row));
+    } else if (table.name == "parties") {
+        m_touchedParties.insert(keyOf(row));
+    } else if (table.name == "roles") {
+        m_touchedPremises.insert(std::get<UuidBytes>(row[table.indexOf("premises")]));
+    }
+}
+
+void Edit::commit(Undoable undoable) {
+    for (const auto& party : m_touchedParties) {
+        refreshPartyWords(m_session.db, party);
+        const auto held = m_session.db.all("SELECT premises FROM roles WHERE party = ?", {party},
+                                           [](const Columns& row) { return row.uuid(0); });
+        m_touchedPremises.insert(held.begin(), held.end());
+    }
+    for (const auto& premises : m_touchedPremises) {
+        refreshPremisesWords(m_session.db, premises);
+    }
+    m_transaction.commit();
+    if (m_logged && undoable == Undoable::Yes) {
+        m_session.undoable.push_back(m_group);
+    }
+}
+
+}  // namespace hearth::store

@@ -1,0 +1,69 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/store/session.h"
+#include "core/store/tables.h"
+
+#include <optional>
+#include <set>
+#include <string>
+#include <utility>
+#include <vector>
+
+namespace hearth::store {
+
+/// One line of the change log before it is written.
+struct LogLine {
+    std::string table;
+    std::string row;
+    std::string field;
+    std::optional<std::string> before;
+    std::optional<std::string> after;
+    std::optional<UuidBytes> visit;
+};
+
+/// One action of a person: a transaction in which rows are put and removed, each changed field logged, and
+/// what is derived (the words to search by) kept in step. Every change of the register and of the entries
+/// goes through here. Without commit() nothing has happened.
+class Edit {
+  public:
+    explicit Edit(Session& session);
+
+    /// Makes the row or changes what differs.
+    template <class Value>
+    void put(const Value& value) {
+        put(tableOf<Value>(), cellsOf(value));
+    }
+    void put(const Table& table, const Cells& row);
+    /// Nothing when there is no such row.
+    void remove(const Table& table, const UuidBytes& id);
+    [[nodiscard]] std::optional<Cells> rowOf(const Table& table, const UuidBytes& id) const;
+
+    void log(const LogLine& line);
+    [[nodiscard]] Session& session() { return m_session; }
+    /// Ends the action; undoable ones can be taken back as a whole.
+    enum class Undoable { Yes, No };
+    void commit(Undoable undoable = Undoable::Yes);
+
+  private:
+    void insert(const Table& table, const Cells& row);
+    void update(const Table& table, const Cells& before, const Cells& after);
+    void logField(const Table& table, const Cells& row, std::size_t column, const Cell& before,
+                  const Cell& after);
+    void touch(const Table& table, const Cells& row);
+
+    Session& m_session;
+    Transaction m_transaction;
+    UuidBytes m_group;
+    bool m_logged = false;
+    std::set<UuidBytes> m_touchedPremises;
+    std::set<UuidBytes> m_touchedParties;
+};
+
+/// A cell as the change log writes it; nothing for NULL.
+[[nodiscard]] std::optional<std::string> logText(const Cell& cell);
+/// And back, for a column of that type. Throws StoreDamaged for what can't be one.
+[[nodiscard]] Cell cellFromLog(CellType type, const std::optional<std::string>& text,
+                               const std::string& path);
+
+}  // namespace hearth::store

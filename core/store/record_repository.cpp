@@ -1,0 +1,113 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/store/record_repository.h"
+
+#include "core/store/search.h"
+#include "core/store/verification.h"
+
+#include <algorithm>
+#include <cctype>
+
+namespace hearth::store {
+namespace {
+
+std::optional<RecordId> optionalRecord(const Columns& columns, int column) {
+    return columns.isNull(column) ? std::nullopt : std::optional<RecordId>(RecordId{columns.uuid(column)});
+}
+
+RecordLine lineOf(const Columns& columns) {
+    const int after = kHeaderColumnCount;
+    RecordLine line;
+    line.header = headerOf(columns);
+    line.id = RecordId{columns.uuid(after)};
+    line.visit = reg::VisitId{columns.uuid(after + 1)};
+    line.premises = reg::PremisesId{columns.uuid(after + 2)};
+    line.address = columns.text(after + 3);
+    line.customer = columns.text(after + 4);
+    const auto outcome = rulebook::outcomeFromText(columns.text(after + 5));
+    if (!outcome) {
+        columns.notUnderstood("record_snapshots.outcome = " + columns.text(after + 5));
+    }
+    line.outcome = *outcome;
+    line.supersedes = optionalRecord(columns, after + 6);
+    line.reason = columns.text(after + 7);
+    line.supersededBy = optionalRecord(columns, after + 8);
+    return line;
+}
+
+std::vector<RecordLine> recordLines(const Connection& db, const std::string& where, const Cells& values) {
+    const std::string sql =
+        "SELECT " + std::string(kHeaderColumns) +
+        ", h.id, s.visit, s.premises, s.address, s.customer, s.outcome, s.supersedes, s.reason"
+        ", (SELECT n.record FROM record_snapshots AS n WHERE n.supersedes = h.id)"
+        " FROM record_headers AS h JOIN record_snapshots AS s ON s.record = h.id WHERE " +
+        where;
+    return db.all(sql, values, lineOf);
+}
+
+std::string asPrinted(std::string number) {
+    std::transform(number.begin(), number.end(), number.begin(),
+                   [](unsigned char c) { return static_cast<char>(std::toupper(c)); });
+    return number;
+}
+
+}  // namespace
+
+record::ChainHeader headerOf(const Columns& columns, int first) {
+    return {columns.text(first),       columns.number(first + 1), columns.text(first + 2),
+            columns.number(first + 3), columns.text(first + 4),   columns.text(first + 5),
+            columns.text(first + 6),   columns.text(first + 7),   columns.text(first + 8)};
+}
+
+std::vector<RecordLine> findRecords(const Connection& db, const std::string& search, int limit) {
+    Cells values;
+    const std::string condition = matching(Indexed::Record, search, "h.id", values);
+    values.emplace_back(std::int64_t{limit});
+    return recordLines(db, condition + " ORDER BY h.issued_at DESC, h.id DESC LIMIT ?", values);
+}
+
+std::vector<RecordLine> recordsOf(const Connection& db, reg::VisitId visit) {
+    return recordLines(db, "s.visit = ? ORDER BY h.issued_at DESC, h.id DESC", {visit.bytes});
+}
+
+std::optional<RecordLine> findRecord(const Connection& db, RecordId id) {
+    auto lines = recordLines(db, "h.id = ?", {id.bytes});
+    return lines.empty() ? std::nullopt : std::optional<RecordLine>(std::move(lines.front()));
+}
+
+std::optional<RecordId> newestOfNumber(const Connection& db, const std::string& number) {
+    return db.first("SELECT id FROM record_headers WHERE record = ? ORDER BY revision DESC",
+                    {asPrinted(number)}, [](const Columns& columns) { return RecordId{columns.uuid(0)}; });
+}
+
+IssuedRecord readRecord(Connection& db, RecordId id) {
+    const ReadScope oneState(db);
+    auto line = findRecord(db, id);
+    if (!line) {
+        throw Failure(ErrorCode::NotFound, {"record", id.text()});
+    }
+    verifyLink(db, *line);
+    IssuedRecord record;
+    record.line = std::move(*line);
+    record.snapshotJson = verifiedSnapshot(db, record.line);
+    record.pdf = verifiedPdf(db, record.line);
+    auto document = record::documentFromJson(record.snapshotJson);
+    if (!document) {
+        throw Failure(ErrorCode::RecordAltered, {record.line.header.record, "snapshot"});
+    }
+    record.document = std::move(*document);
+    return record;
+}
+
+void noteEvent(Session& session, RecordId id, const std::string& event, const std::string& detail) {
+    Transaction transaction(session.db);
+    if (!findRecord(session.db, id)) {
+        throw Failure(ErrorCode::NotFound, {"record", id.text()});
+    }
+    session.db.run(
+        "INSERT INTO record_events (id, position, record, event, detail, by, at) "
+        "VALUES (?, (SELECT coalesce(max(position), 0) + 1 FROM record_events), ?, ?, ?, ?, ?)",
+        {session.newId(), id.bytes, event, detail, session.actor, instantText(session.clock.now())});
+    transaction.commit();
+}
+
+}  // namespace hearth::store

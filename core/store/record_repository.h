@@ -1,0 +1,32 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/store/session.h"
+#include "core/store/store.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+/// Reading issued records. Everything throws Failure.
+namespace hearth::store {
+
+/// Newest first.
+[[nodiscard]] std::vector<RecordLine> findRecords(const Connection& db, const std::string& search, int limit);
+[[nodiscard]] std::vector<RecordLine> recordsOf(const Connection& db, reg::VisitId visit);
+[[nodiscard]] std::optional<RecordLine> findRecord(const Connection& db, RecordId id);
+[[nodiscard]] std::optional<RecordId> newestOfNumber(const Connection& db, const std::string& number);
+
+/// With its payload, verified on the way.
+[[nodiscard]] IssuedRecord readRecord(Connection& db, RecordId id);
+
+void noteEvent(Session& session, RecordId id, const std::string& event, const std::string& detail);
+
+/// The header's columns in the order that headerOf() reads, for the alias h.
+inline constexpr std::string_view kHeaderColumns =
+    "h.series, h.number, h.record, h.revision, h.kind, h.issued_at, h.snapshot_digest, h.pdf_digest, "
+    "h.previous";
+inline constexpr int kHeaderColumnCount = 9;
+[[nodiscard]] record::ChainHeader headerOf(const Columns& columns, int first = 0);
+
+}  // namespace hearth::store

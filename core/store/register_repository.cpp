@@ -1,0 +1,165 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/store/register_repository.h"
+
+#include "core/store/edit.h"
+#include "core/store/search.h"
+
+#include <algorithm>
+#include <cassert>
+
+namespace hearth::store {
+namespace {
+
+FirmRow readFirmRow(const Connection& db) {
+    auto rows = valuesWhere<FirmRow>(db, {});
+    if (rows.empty()) {
+        throw Failure(ErrorCode::StoreDamaged, {db.path(), "firm"});
+    }
+    return std::move(rows.front());
+}
+
+bool isAmong(const std::vector<reg::PipeSection>& sections, const UuidBytes& id) {
+    return std::any_of(sections.begin(), sections.end(),
+                       [&](const reg::PipeSection& section) { return section.id.bytes == id; });
+}
+
+std::optional<UuidBytes> roleRow(const Connection& db, reg::PremisesId premises, reg::RoleKind kind) {
+    return db.first("SELECT id FROM roles WHERE premises = ? AND kind = ?",
+                    {premises.bytes, std::string(reg::codeOf(kind))},
+                    [](const Columns& columns) { return columns.uuid(0); });
+}
+
+}  // namespace
+
+reg::Firm readFirm(const Connection& db) {
+    return readFirmRow(db).firm;
+}
+
+void saveFirm(Session& session, const reg::Firm& firm) {
+    Edit edit(session);
+    FirmRow row = readFirmRow(session.db);
+    const bool demonstration = row.firm.demonstration;
+    row.firm = firm;
+    row.firm.demonstration = demonstration;  // settled when the store was made
+    edit.put(row);
+    edit.commit();
+}
+
+std::vector<reg::Engineer> readEngineers(const Connection& db) {
+    return valuesWhere<reg::Engineer>(db, "ORDER BY t.name COLLATE NOCASE, t.id");
+}
+
+std::vector<reg::Instrument> readInstruments(const Connection& db) {
+    return valuesWhere<reg::Instrument>(db, "ORDER BY t.name COLLATE NOCASE, t.id");
+}
+
+std::string customerOf(std::string_view column) {
+    return "coalesce((SELECT c.name FROM roles AS r JOIN parties AS c ON c.id = r.party WHERE r.premises = " +
+           std::string(column) +
+           " AND r.kind IN ('customer', 'landlord', 'home_owner') "
+           "ORDER BY instr('customer landlord home_owner', r.kind) LIMIT 1), '')";
+}
+
+std::vector<PremisesLine> findPremises(const Connection& db, const std::string& search, int limit) {
+    Cells values;
+    const std::string condition = matching(Indexed::Premises, search, "p.id", values);
+    values.emplace_back(std::int64_t{limit});
+    const Table& table = tableOf<reg::Premises>();
+    const std::string sql =
+        "SELECT " + table.columnList("p") + ", " + customerOf("p.id") +
+        ", (SELECT max(v.date) FROM visits AS v WHERE v.premises = p.id)"
+        ", (SELECT count(*) FROM visits AS v WHERE v.premises = p.id AND v.closed = 0)"
+        " FROM premises AS p WHERE " +
+        condition +
+        " ORDER BY p.town COLLATE NOCASE, p.line1 COLLATE NOCASE, p.line2 COLLATE NOCASE, p.id"
+        " LIMIT ?";
+    const int after = static_cast<int>(table.columns.size());
+    return db.all(sql, values, [&](const Columns& columns) {
+        PremisesLine line;
+        line.premises = valueOf<reg::Premises>(columns);
+        line.customer = columns.text(after);
+        if (!columns.isNull(after + 1)) {
+            line.lastVisit = calendar::fromIso(columns.text(after + 1));
+        }
+        line.drafts = columns.number(after + 2);
+        return line;
+    });
+}
+
+std::vector<reg::Party> findParties(const Connection& db, const std::string& search, int limit) {
+    Cells values;
+    const std::string condition = matching(Indexed::Party, search, "t.id", values);
+    values.emplace_back(std::int64_t{limit});
+    return valuesWhere<reg::Party>(db, "WHERE " + condition + " ORDER BY t.name COLLATE NOCASE, t.id LIMIT ?",
+                                   values);
+}
+
+std::vector<reg::VisitFile::Holder> readHolders(const Connection& db, reg::PremisesId premises) {
+    std::vector<reg::VisitFile::Holder> holders;
+    db.query("SELECT r.kind, " + tableOf<reg::Party>().columnList("p") +
+                 " FROM roles AS r JOIN parties AS p ON p.id = r.party WHERE r.premises = ? ORDER BY r.id",
+             {premises.bytes}, [&](const Columns& columns) {
+                 if (const auto kind = reg::roleKindFromCode(columns.text(0))) {  // else a newer program's
+                     holders.push_back({*kind, valueOf<reg::Party>(columns, 1)});
+                 }
+             });
+    std::stable_sort(holders.begin(), holders.end(),
+                     [](const auto& a, const auto& b) { return a.role < b.role; });
+    return holders;
+}
+
+void saveRole(Session& session, const reg::Role& role) {
+    Edit edit(session);
+    reg::Role row = role;
+    if (const auto standing = roleRow(session.db, role.premises, role.kind)) {
+        row.id = reg::RoleId{*standing};
+    } else if (row.id.isNull()) {
+        row.id = reg::RoleId{session.newId()};
+    }
+    edit.put(row);
+    edit.commit();
+}
+
+void removeRole(Session& session, reg::PremisesId premises, reg::RoleKind kind) {
+    Edit edit(session);
+    if (const auto standing = roleRow(session.db, premises, kind)) {
+        edit.remove(tableOf<reg::Role>(), *standing);
+    }
+    edit.commit();
+}
+
+std::vector<reg::PipeSection> readPipes(const Connection& db, reg::InstallationId installation) {
+    return valuesWhere<reg::PipeSection>(db, "WHERE t.installation = ? ORDER BY t.position, t.id",
+                                         {installation.bytes});
+}
+
+void savePipes(Session& session, reg::InstallationId installation,
+               const std::vector<reg::PipeSection>& sections) {
+    Edit edit(session);
+    for (const auto& standing : readPipes(session.db, installation)) {
+        if (!isAmong(sections, standing.id.bytes)) {
+            edit.remove(tableOf<reg::PipeSection>(), standing.id.bytes);
+        }
+    }
+    for (const auto& section : sections) {
+        assert(section.installation == installation);
+        edit.put(section);
+    }
+    edit.commit();
+}
+
+template <class Value>
+void saveOne(Session& session, const Value& value) {
+    assert(!value.id.isNull());
+    Edit edit(session);
+    edit.put(value);
+    edit.commit();
+}
+template void saveOne(Session&, const reg::Engineer&);
+template void saveOne(Session&, const reg::Instrument&);
+template void saveOne(Session&, const reg::Premises&);
+template void saveOne(Session&, const reg::Party&);
+template void saveOne(Session&, const reg::Installation&);
+template void saveOne(Session&, const reg::Visit&);
+
+}  // namespace hearth::store

@@ -1,0 +1,24 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/base/clock.h"
+#include "core/store/connection.h"
+
+#include <string>
+#include <vector>
+
+namespace hearth::store {
+
+/// What every repository works with: the connection, the time, who acts, and what may be undone.
+struct Session {
+    Connection& db;
+    const Clock& clock;
+    UuidBytes store{};  // this store's own id
+    std::string actor;
+    std::vector<UuidBytes>
+        undoable;  // groups of the change log made since the store was opened, the newest last
+
+    [[nodiscard]] UuidBytes newId() const { return makeUuid7(clock.now().time_since_epoch().count()); }
+};
+
+}  // namespace hearth::store

@@ -1,0 +1,97 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/store/opening.h"
+#include "core/store/session.h"
+#include "core/store/store.h"
+
+#include <string>
+#include <utility>
+#include <vector>
+
+namespace hearth::store {
+
+/// The store on one SQLite file. Each member stands at the border of this folder: it hands the work to a
+/// repository and turns what that throws into a Result.
+class SqliteStore final : public Store {
+  public:
+    /// Throws Failure for a store that can't say who it is.
+    SqliteStore(Opened opened, std::filesystem::path path, const Clock& clock);
+
+    [[nodiscard]] bool isReadOnly() const override { return m_opened.readOnly.has_value(); }
+    [[nodiscard]] Error whyReadOnly() const override;
+    [[nodiscard]] std::filesystem::path path() const override { return m_path; }
+    [[nodiscard]] std::filesystem::path migrationBackup() const override { return m_opened.migrationBackup; }
+    void actAs(const std::string& name) override { m_session.actor = name; }
+
+    [[nodiscard]] Result<reg::Firm> firm() const override;
+    [[nodiscard]] Result<void> saveFirm(const reg::Firm& firm) override;
+    [[nodiscard]] Result<std::vector<reg::Engineer>> engineers() const override;
+    [[nodiscard]] Result<void> save(const reg::Engineer& engineer) override;
+    [[nodiscard]] Result<std::vector<reg::Instrument>> instruments() const override;
+    [[nodiscard]] Result<void> save(const reg::Instrument& instrument) override;
+
+    [[nodiscard]] Result<rulebook::RuleBook> ruleBook() const override;
+    [[nodiscard]] Result<void> save(const rulebook::FirmEntry& entry) override;
+    [[nodiscard]] Result<std::vector<rulebook::FirmEntry>> ruleHistory(
+        const rulebook::RuleKey& key) const override;
+
+    [[nodiscard]] UuidBytes newId() override { return m_session.newId(); }
+    [[nodiscard]] Result<std::vector<PremisesLine>> premises(const std::string& search,
+                                                             int limit) const override;
+    [[nodiscard]] Result<reg::Premises> premises(reg::PremisesId id) const override;
+    [[nodiscard]] Result<void> save(const reg::Premises& premises) override;
+    [[nodiscard]] Result<std::vector<reg::Party>> parties(const std::string& search,
+                                                          int limit) const override;
+    [[nodiscard]] Result<void> save(const reg::Party& party) override;
+    [[nodiscard]] Result<std::vector<reg::VisitFile::Holder>> holders(reg::PremisesId id) const override;
+    [[nodiscard]] Result<void> save(const reg::Role& role) override;
+    [[nodiscard]] Result<void> removeRole(reg::PremisesId premises, reg::RoleKind kind) override;
+    [[nodiscard]] Result<std::vector<reg::Installation>> installations(reg::PremisesId id) const override;
+    [[nodiscard]] Result<void> save(const reg::Installation& installation) override;
+    [[nodiscard]] Result<std::vector<reg::PipeSection>> pipes(reg::InstallationId id) const override;
+    [[nodiscard]] Result<void> savePipes(reg::InstallationId id,
+                                         const std::vector<reg::PipeSection>& sections) override;
+
+    [[nodiscard]] Result<std::vector<VisitLine>> visits(const std::string& search, int limit) const override;
+    [[nodiscard]] Result<std::vector<VisitLine>> visitsOf(reg::PremisesId id) const override;
+    [[nodiscard]] Result<reg::VisitId> startVisit(const reg::Visit& visit) override;
+    [[nodiscard]] Result<void> save(const reg::Visit& visit) override;
+    [[nodiscard]] Result<reg::TestId> addTest(reg::VisitId visit, const std::string& label) override;
+    [[nodiscard]] Result<reg::VisitFile> visitFile(reg::VisitId id) const override;
+    [[nodiscard]] Result<void> saveEntry(const reg::Entry& entry) override;
+
+    [[nodiscard]] Result<RecordId> issue(const IssueRequest& request, const Render& render) override;
+    [[nodiscard]] Result<std::vector<RecordLine>> records(const std::string& search,
+                                                          int limit) const override;
+    [[nodiscard]] Result<std::vector<RecordLine>> recordsOf(reg::VisitId id) const override;
+    [[nodiscard]] Result<IssuedRecord> record(RecordId id) const override;
+    [[nodiscard]] Result<std::optional<RecordId>> recordByNumber(const std::string& number) const override;
+    [[nodiscard]] Result<void> verify() const override;
+    [[nodiscard]] Result<void> noteEvent(RecordId id, const std::string& event,
+                                         const std::string& detail) override;
+
+    [[nodiscard]] Result<std::vector<Change>> changes(const std::string& table,
+                                                      const std::string& row) const override;
+    [[nodiscard]] Result<std::vector<Change>> changesOfVisit(reg::VisitId id) const override;
+    [[nodiscard]] Result<std::optional<Change>> undo() override;
+
+    [[nodiscard]] Result<void> backUp(const std::filesystem::path& target) const override;
+
+  private:
+    /// Runs `work` when the store may be written to.
+    template <class Work>
+    [[nodiscard]] auto changing(Work work) -> Result<std::invoke_result_t<Work>> {
+        if (m_opened.readOnly) {
+            return tl::unexpected<Error>(*m_opened.readOnly);
+        }
+        return guarded(std::move(work));
+    }
+
+    Opened m_opened;
+    std::filesystem::path m_path;
+    Connection& m_db;
+    Session m_session;
+};
+
+}  // namespace hearth::store

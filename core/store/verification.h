@@ -1,0 +1,21 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/store/connection.h"
+#include "core/store/store.h"
+
+#include <string>
+
+/// Holding what is stored against its digests. Everything throws Failure: RecordAltered, RecordChainBroken.
+namespace hearth::store {
+
+/// The header follows the one before it, and is what its own digest says.
+void verifyLink(const Connection& db, const RecordLine& line);
+/// The payloads, when they are what the header says; the list's columns must say the same as the snapshot.
+[[nodiscard]] std::string verifiedSnapshot(const Connection& db, const RecordLine& line);
+[[nodiscard]] std::string verifiedPdf(const Connection& db, const RecordLine& line);
+
+/// Every series, header and payload.
+void verifyAll(Connection& db);
+
+}  // namespace hearth::store

@@ -1,0 +1,120 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/store/visit_repository.h"
+
+#include "core/store/entry_rows.h"
+#include "core/store/register_repository.h"
+#include "core/store/search.h"
+
+namespace hearth::store {
+namespace {
+
+std::vector<VisitLine> visitLines(const Connection& db, const std::string& where, const Cells& values) {
+    const Table& table = tableOf<reg::Visit>();
+    const std::string sql = "SELECT " + table.columnList("v") + ", p.line1, p.line2, p.town, p.postcode, " +
+                            customerOf("v.premises") +
+                            ", coalesce((SELECT e.name FROM engineers AS e WHERE e.id = v.engineer), '')"
+                            ", (SELECT count(*) FROM record_snapshots AS s WHERE s.visit = v.id)"
+                            " FROM visits AS v JOIN premises AS p ON p.id = v.premises WHERE " +
+                            where;
+    const int after = static_cast<int>(table.columns.size());
+    return db.all(sql, values, [&](const Columns& columns) {
+        VisitLine line;
+        line.visit = valueOf<reg::Visit>(columns);
+        line.address = {columns.text(after), columns.text(after + 1), columns.text(after + 2),
+                        columns.text(after + 3)};
+        line.customer = columns.text(after + 4);
+        line.engineer = columns.text(after + 5);
+        line.records = columns.number(after + 6);
+        return line;
+    });
+}
+
+std::vector<reg::Test> testsOf(const Connection& db, reg::VisitId visit) {
+    return valuesWhere<reg::Test>(db, "WHERE t.visit = ? ORDER BY t.position, t.id", {visit.bytes});
+}
+
+/// The subject must be the visit's own: an entry on another's would be shown to nobody.
+bool belongs(const Connection& db, const reg::Visit& visit, const reg::SubjectRef& subject) {
+    switch (subject.kind) {
+        case reg::SubjectKind::Visit:
+            return subject.id == visit.id.bytes;
+        case reg::SubjectKind::Installation:
+            return subject.id == visit.installation.bytes;
+        case reg::SubjectKind::Test:
+            return db.number("SELECT count(*) FROM tests WHERE id = ? AND visit = ?",
+                             {subject.id, visit.id.bytes}) > 0;
+        case reg::SubjectKind::Appliance:
+        case reg::SubjectKind::Room:
+        case reg::SubjectKind::Situation:
+            break;  // no item has them yet
+    }
+    return false;
+}
+
+}  // namespace
+
+std::vector<VisitLine> findVisits(const Connection& db, const std::string& search, int limit) {
+    Cells values;
+    const std::string condition = matching(Indexed::Premises, search, "v.premises", values);
+    values.emplace_back(std::int64_t{limit});
+    return visitLines(db, condition + " ORDER BY v.date DESC, v.started_at DESC, v.id DESC LIMIT ?", values);
+}
+
+std::vector<VisitLine> visitsAt(const Connection& db, reg::PremisesId premises) {
+    return visitLines(db, "v.premises = ? ORDER BY v.date DESC, v.started_at DESC, v.id DESC",
+                      {premises.bytes});
+}
+
+reg::VisitId startVisit(Session& session, const reg::Visit& visit) {
+    Edit edit(session);
+    reg::Visit started = visit;
+    if (started.id.isNull()) {
+        started.id = reg::VisitId{session.newId()};
+    }
+    if (started.startedAt == Instant{}) {
+        started.startedAt = session.clock.now();
+    }
+    edit.put(started);
+    edit.put(reg::Test{reg::TestId{session.newId()}, started.id, 0, {}});
+    edit.commit();
+    return started.id;
+}
+
+reg::TestId addTest(Session& session, reg::VisitId visit, const std::string& label) {
+    Edit edit(session);
+    const auto position =
+        session.db.number("SELECT coalesce(max(position), -1) + 1 FROM tests WHERE visit = ?", {visit.bytes});
+    const reg::Test test{reg::TestId{session.newId()}, visit, static_cast<int>(position), label};
+    edit.put(test);
+    edit.commit();
+    return test.id;
+}
+
+reg::VisitFile readVisitFile(Connection& db, reg::VisitId visit) {
+    const ReadScope oneState(db);
+    reg::VisitFile file;
+    file.firm = readFirm(db);
+    file.visit = valueWithId<reg::Visit>(db, visit.bytes);
+    file.premises = valueWithId<reg::Premises>(db, file.visit.premises.bytes);
+    file.installation = valueWithId<reg::Installation>(db, file.visit.installation.bytes);
+    file.pipes = readPipes(db, file.installation.id);
+    file.tests = testsOf(db, visit);
+    file.entries = entriesOf(db, visit);
+    file.engineers = readEngineers(db);
+    file.instruments = readInstruments(db);
+    file.people = readHolders(db, file.premises.id);
+    return file;
+}
+
+void saveEntry(Session& session, const reg::Entry& entry) {
+    Edit edit(session);
+    const auto visit = valueWithId<reg::Visit>(session.db, entry.visit.bytes);
+    if (!belongs(session.db, visit, entry.subject)) {
+        throw Failure(ErrorCode::NotFound,
+                      {std::string(reg::codeOf(entry.subject.kind)), uuidText(entry.subject.id)});
+    }
+    putEntry(edit, entryRowOf(entry));
+    edit.commit();
+}
+
+}  // namespace hearth::store
