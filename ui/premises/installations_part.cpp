@@ -86,15 +86,11 @@ void InstallationForm::addTyped(const QString& label, const char* name, quantity
     finish(editor, label, name);
     m_fields->add(editor);
     m_typed.emplace_back(editor, field);
-    shell::keepOnCommit(editor, m_context.words, [this, editor, field](const QString& text) -> Result<void> {
-        const quantity::Typed typed{text.toStdString(), text.isEmpty() ? quantity::UnitCode::None : editor->unit()};
+    shell::keepOnCommit(editor, m_context.words, [this, editor, field](const QString&) {
+        const quantity::Typed typed = shell::typedIn(editor);
         const auto kept = keep([&](reg::Installation& installation) { field(installation) = typed; });
-        if (!kept || text.isEmpty()) {
-            return kept;
-        }
         // Kept to the letter in any case; what can't be read as a number is said.
-        const auto value = typed.value();
-        return value ? Result<void>() : tl::unexpected<Error>(value.error());
+        return kept ? shell::readable(typed) : kept;
     });
 }
 
@@ -117,13 +113,7 @@ void InstallationForm::show(const reg::Installation& installation) {
         editor->setProblem({});
     }
     for (const auto& [editor, field] : m_typed) {
-        const quantity::Typed& typed = field(m_installation);
-        editor->setText(qstring(typed.text));
-        if (typed.unit != quantity::UnitCode::None) {
-            editor->setUnit(typed.unit);
-        }
-        const auto value = typed.value();
-        editor->setProblem(typed.text.empty() || value ? QString() : m_context.words.error(value.error()));
+        shell::showTyped(editor, field(m_installation), m_context.words);
     }
     showMeterVolume();
 }

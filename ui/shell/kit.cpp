@@ -103,6 +103,39 @@ QString dayOf(const words::Words& words, Instant instant) {
     return words.shortDate(FixedClock(instant).today("Europe/London"));
 }
 
+Result<std::optional<calendar::Date>> dateTyped(const QString& text, calendar::Date today) {
+    if (text.trimmed().isEmpty()) {
+        return std::nullopt;
+    }
+    const auto date = calendar::parseDate(text.toStdString(), today);
+    if (!date) {
+        return tl::unexpected<Error>(date.error());
+    }
+    return std::optional(*date);
+}
+
+quantity::Typed typedIn(const input::Editor* editor) {
+    const std::string text = editor->text().toStdString();
+    return {text, text.empty() ? quantity::UnitCode::None : editor->unit()};
+}
+
+void showTyped(input::Editor* editor, const quantity::Typed& typed, const words::Words& words) {
+    editor->setText(words::qstring(typed.text));
+    if (typed.unit != quantity::UnitCode::None) {
+        editor->setUnit(typed.unit);
+    }
+    const auto good = readable(typed);
+    editor->setProblem(good ? QString() : words.error(good.error()));
+}
+
+Result<void> readable(const quantity::Typed& typed) {
+    if (typed.text.empty()) {
+        return {};
+    }
+    const auto value = typed.value();
+    return value ? Result<void>() : tl::unexpected<Error>(value.error());
+}
+
 Text::Text(const QString& text, look::TypeRole type, look::Role ink, QWidget* parent)
     : QLabel(text, parent), m_ink(ink) {
     setFont(look::font(type));

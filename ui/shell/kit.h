@@ -10,11 +10,14 @@
 #include <QWidget>
 
 #include <functional>
+#include <optional>
 #include <string_view>
 #include <vector>
 
 #include "core/base/clock.h"
 #include "core/base/result.h"
+#include "core/calendar/civil_date.h"
+#include "core/quantity/typed.h"
 #include "ui/input/editor.h"
 #include "ui/look/look.h"
 #include "ui/words/words.h"
@@ -31,6 +34,16 @@ namespace hearth::ui::shell {
 
 /// The civil day of an instant where the firm works: "25 Nov 2026".
 [[nodiscard]] QString dayOf(const words::Words& words, Instant instant);
+
+/// A date as typed; nothing for an empty field. Errors: those of calendar::parseDate.
+[[nodiscard]] Result<std::optional<calendar::Date>> dateTyped(const QString& text, calendar::Date today);
+
+/// A number as typed with its unit, kept to the letter; `value()` says whether it can be read.
+[[nodiscard]] quantity::Typed typedIn(const input::Editor* editor);
+/// Shows one, with what is wrong with it.
+void showTyped(input::Editor* editor, const quantity::Typed& typed, const words::Words& words);
+/// Nothing wrong for an empty field and for a number that can be read.
+[[nodiscard]] Result<void> readable(const quantity::Typed& typed);
 
 /// A line or paragraph in a type and an ink; wraps where it is asked to.
 class Text : public QLabel {

@@ -1,0 +1,52 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/firm/firm_place.h"
+
+#include "ui/firm/engineers_part.h"
+#include "ui/firm/firm_part.h"
+#include "ui/firm/instruments_part.h"
+#include "ui/firm/store_part.h"
+#include "ui/shell/kit.h"
+
+namespace hearth::ui::firm {
+
+FirmPlace::FirmPlace(const shell::Context& context, QWidget* parent) : Place(parent), m_context(context) {
+    setObjectName(QStringLiteral("firmPlace"));
+}
+
+void FirmPlace::build() {
+    auto* around = new QVBoxLayout(this);
+    around->setContentsMargins(2 * look::kGap, look::kGap, 2 * look::kGap, 0);
+    m_sheet = new shell::Sheet(this);
+    around->addWidget(m_sheet);
+    m_firm = new FirmPart(m_context, m_sheet);
+    m_engineers = new EngineersPart(m_context, m_sheet);
+    m_instruments = new InstrumentsPart(m_context, m_sheet);
+    m_store = new StorePart(m_context, m_sheet);
+    m_sheet->lines()->addWidget(m_firm);
+    for (QWidget* part : {static_cast<QWidget*>(m_engineers), static_cast<QWidget*>(m_instruments),
+                          static_cast<QWidget*>(m_store)}) {
+        m_sheet->lines()->addWidget(shell::hairline(m_sheet));
+        m_sheet->lines()->addWidget(part);
+    }
+    m_sheet->lines()->addStretch(1);
+}
+
+void FirmPlace::refresh() {
+    if (m_sheet == nullptr) {
+        build();
+    }
+    m_firm->refresh();
+    m_engineers->refresh();
+    m_instruments->refresh();
+    shell::orderTabs(this);
+}
+
+void FirmPlace::commit() { shell::commitField(this); }
+
+void FirmPlace::takeFocus() { m_firm->takeFocus(); }
+
+void FirmPlace::takeFound() { m_instruments->takeFocus(); }
+
+void FirmPlace::search(const QString& text) { m_instruments->search(text); }
+
+}  // namespace hearth::ui::firm

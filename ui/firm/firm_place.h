@@ -1,0 +1,42 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "ui/shell/place.h"
+
+namespace hearth::ui::shell {
+class Sheet;
+}
+
+namespace hearth::ui::firm {
+
+class EngineersPart;
+class FirmPart;
+class InstrumentsPart;
+class StorePart;
+
+/// The business itself: who it is, its engineers and instruments, where everything is kept and whether it is sound.
+class FirmPlace : public shell::Place {
+    Q_OBJECT
+  public:
+    explicit FirmPlace(const shell::Context& context, QWidget* parent = nullptr);
+
+    [[nodiscard]] QString title() const override { return tr("Firm"); }
+    [[nodiscard]] QString searchHint() const override { return tr("Find instruments"); }
+    void refresh() override;
+    void commit() override;
+    void takeFocus() override;
+    void takeFound() override;
+    void search(const QString& text) override;
+
+  private:
+    void build();
+
+    shell::Context m_context;
+    shell::Sheet* m_sheet = nullptr;
+    FirmPart* m_firm = nullptr;
+    EngineersPart* m_engineers = nullptr;
+    InstrumentsPart* m_instruments = nullptr;
+    StorePart* m_store = nullptr;
+};
+
+}  // namespace hearth::ui::firm

@@ -1,0 +1,77 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/firm/store_part.h"
+
+namespace hearth::ui::firm {
+
+using words::qstring;
+
+StorePart::StorePart(const shell::Context& context, QWidget* parent)
+    : QWidget(parent),
+      m_context(context),
+      m_backedUp(shell::bodyText({}, this)),
+      m_health(shell::bodyText({}, this)) {
+    auto* lines = new QVBoxLayout(this);
+    lines->setContentsMargins(0, 0, 0, 0);
+    lines->setSpacing(look::kGap);
+    lines->addWidget(shell::headingText(tr("Where everything is kept"), this));
+    auto* path = shell::bodyText(QString::fromStdString(m_context.store.path().string()), this);
+    path->setObjectName(QStringLiteral("storePath"));
+    path->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    lines->addWidget(path);
+    auto* row = new QHBoxLayout;
+    row->setSpacing(look::kGap);
+    auto* backUpButton = new shell::KeyButton(tr("Back up now"), QKeySequence(Qt::CTRL | Qt::Key_B),
+                                              shell::ButtonKind::Primary, this);
+    backUpButton->setObjectName(QStringLiteral("backUpButton"));
+    row->addWidget(backUpButton);
+    auto* checkButton = new shell::KeyButton(tr("Check the store"), QKeySequence(), shell::ButtonKind::Plain, this);
+    checkButton->setObjectName(QStringLiteral("checkStoreButton"));
+    row->addWidget(checkButton);
+    row->addStretch(1);
+    lines->addLayout(row);
+    m_backedUp->setObjectName(QStringLiteral("backedUpText"));
+    m_backedUp->hide();
+    lines->addWidget(m_backedUp);
+    m_health->setObjectName(QStringLiteral("healthText"));
+    m_health->hide();
+    lines->addWidget(m_health);
+    connect(backUpButton, &QPushButton::clicked, this, &StorePart::backUp);
+    connect(checkButton, &QPushButton::clicked, this, &StorePart::check);
+}
+
+void StorePart::backUp() {
+    const QString day = qstring(calendar::isoText(m_context.clock.today("Europe/London")));
+    const auto path = m_context.dialogs.saveFile(this, tr("Back up to"), tr("hearthledger backup %1.hearth").arg(day),
+                                                 tr("Stores (*.hearth)"));
+    if (!path) {
+        return;
+    }
+    const auto done = m_context.store.backUp(std::filesystem::path(path->toStdString()));
+    m_backedUp->setInk(done ? look::Role::Pass : look::Role::Fail);
+    m_backedUp->setText(done ? tr("Backed up, read again and found whole: %1").arg(*path)
+                             : m_context.words.error(done.error()));
+    m_backedUp->show();
+    m_context.navigator.say(m_backedUp->text());
+}
+
+void StorePart::check() {
+    const auto health = store::Store::inspect(m_context.store.path());
+    m_health->show();
+    if (!health) {
+        m_health->setInk(look::Role::Fail);
+        m_health->setText(m_context.words.error(health.error()));
+        return;
+    }
+    const bool sound = health->integrity == "ok" && health->chain.has_value();
+    QStringList said;
+    said << (health->integrity == "ok" ? tr("The file is sound.")
+                                       : tr("The file is damaged: %1").arg(qstring(health->integrity)));
+    said << (health->chain ? tr("All records are as they were issued and follow one another.")
+                           : m_context.words.error(health->chain.error()));
+    said << tr("%n premises", nullptr, health->premises) << tr("%n visits", nullptr, health->visits)
+         << tr("%n records", nullptr, health->records);
+    m_health->setInk(sound ? look::Role::Pass : look::Role::Fail);
+    m_health->setText(said.join(u'\n'));
+}
+
+}  // namespace hearth::ui::firm
