@@ -1,0 +1,43 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/quantity/quantity.h"
+#include "core/tightness/gauge.h"
+
+#include <optional>
+
+/// What a fall is worth: as a leak, and as cooling. Information only; nothing here passes or fails anything.
+namespace hearth::tightness {
+
+struct LeakInput {
+    quantity::Volume volume;
+    Change fall;
+    quantity::GaugePressure start;
+    quantity::Duration took;
+    std::optional<quantity::PressureChange> accuracy;  // of the gauge, half-width
+    quantity::TemperatureChange assumed;               // that may have happened in the time, either way
+};
+
+struct LeakRate {
+    quantity::Flow rate;
+    quantity::Flow uncertainty;  // expanded, k = 2
+};
+
+/// Isothermal, ideal gas, at 1013.25 mbar: Q = V dp / 1013.25 mbar / t (textbook; with V in m3, dp in mbar
+/// and t in minutes Q = 60/1013.25 V dp/t m3/h, the 0.059 of the trade's formula).
+///
+/// Uncertainty: that of the change (gauge.h), the gauge's accuracy as an error of its slope (accuracy over
+/// the pressure read, times the fall) and the assumed temperature change times the pressure that a kelvin is
+/// worth; the last two rectangular (GUM 4.3.7, from memory), added in squares, k = 2. The volume's own
+/// uncertainty is not in it.
+[[nodiscard]] LeakRate leakRate(const LeakInput& input);
+
+/// What one kelvin is worth in a closed pipe: p_abs / T, here with a barometer of 1013.25 mbar and 15 degrees
+/// Celsius (textbook; the general form in 40 CFR 1065.644): 3.59 mbar at 20 mbar.
+[[nodiscard]] quantity::PressureChange worthOfOneKelvin(quantity::GaugePressure pressure);
+
+/// The cooling that would by itself make such a fall.
+[[nodiscard]] quantity::TemperatureChange coolingFor(quantity::PressureChange fall,
+                                                     quantity::GaugePressure pressure);
+
+}  // namespace hearth::tightness

@@ -1,0 +1,48 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/calendar/civil_date.h"
+#include "core/rulebook/finding.h"
+#include "core/rulebook/rules_in_force.h"
+#include "core/tightness/gauge.h"
+
+#include <optional>
+
+/// What is looked at before the gauge is read: the place, the edition, the gauge itself.
+namespace hearth::tightness {
+
+enum class SafeToTouch { Safe, VoltageFound, NotDone };
+enum class OpenEnds { NoneSeen, FoundSealed, FoundOpen, NotLooked };
+
+/// Sweep of exposed metal pipe with a no-contact voltage detector before let-by (gas register's magazine on
+/// Edition 4).
+[[nodiscard]] rulebook::Finding safeToTouch(std::optional<SafeToTouch> answer);
+[[nodiscard]] rulebook::Finding openEnds(std::optional<OpenEnds> answer);
+[[nodiscard]] rulebook::Finding smellOnArrival(std::optional<bool> smelled);
+
+/// Which edition judges: the one said, if it may judge on that day; the only one that may, if none was said.
+struct EditionChosen {
+    std::optional<rulebook::Edition> edition;
+    rulebook::Finding finding;
+};
+[[nodiscard]] EditionChosen editionFor(std::optional<rulebook::Edition> said, calendar::Date on);
+
+/// A gauge not zeroed still reads a change; the pressures that are set by it are in doubt: "look again".
+[[nodiscard]] rulebook::Finding gaugeZero(std::optional<bool> zeroed);
+/// Held against the date that the firm keeps for the instrument. Within 30 days of it the pass says so.
+[[nodiscard]] rulebook::Finding gaugeCalibration(std::optional<calendar::Date> due, calendar::Date on);
+/// Electronic gauges only.
+[[nodiscard]] rulebook::Finding gaugeAccuracy(const Given<quantity::PressureChange>& accuracy,
+                                              const rulebook::RuleBook& book);
+
+/// Two displays of one gauge, the second read at the start, at the end or at both: within one digit of each
+/// other is agreement.
+struct Displays {
+    Given<Reading> firstStart;
+    Given<Reading> firstEnd;
+    Given<Reading> secondStart;
+    Given<Reading> secondEnd;
+};
+[[nodiscard]] rulebook::Finding displaysAgree(const Displays& displays, const std::optional<Gauge>& gauge);
+
+}  // namespace hearth::tightness
