@@ -15,6 +15,11 @@ if(HEARTH_CCACHE)
   set(CMAKE_CXX_COMPILER_LAUNCHER ${HEARTH_CCACHE})
 endif()
 
+if(HEARTH_TIDY)
+  find_program(HEARTH_CLANG_TIDY clang-tidy REQUIRED)
+  set(CMAKE_CXX_CLANG_TIDY ${HEARTH_CLANG_TIDY} --quiet)
+endif()
+
 add_library(hearth_settings INTERFACE)
 target_include_directories(hearth_settings INTERFACE "${CMAKE_SOURCE_DIR}")
 target_compile_definitions(
@@ -41,7 +46,9 @@ target_compile_options(
             -Wno-psabi)
 if(HEARTH_SANITIZE)
   target_compile_options(hearth_settings INTERFACE -fsanitize=address,undefined -fno-sanitize-recover=all
-                                                   -fno-omit-frame-pointer)
+                                                   -fno-omit-frame-pointer
+                                                   # g++ 12 sees it in the library's own code when instrumented
+                                                   -Wno-maybe-uninitialized)
   target_link_options(hearth_settings INTERFACE -fsanitize=address,undefined)
 endif()
 
@@ -82,7 +89,13 @@ function(hearth_test folder)
   if(NOT ARG_TIMEOUT)
     set(ARG_TIMEOUT 60)
   endif()
+  if(HEARTH_SANITIZE)
+    math(EXPR ARG_TIMEOUT "${ARG_TIMEOUT} * 5") # the sanitizers make everything some times slower
+  endif()
   add_test(NAME ${folder} COMMAND test_${name})
   set_tests_properties(${folder} PROPERTIES ENVIRONMENT "QT_QPA_PLATFORM=offscreen" TIMEOUT ${ARG_TIMEOUT}
                                             LABELS "${ARG_LABELS}")
+  if("bench" IN_LIST ARG_LABELS)
+    set_tests_properties(${folder} PROPERTIES RUN_SERIAL ON) # a figure measured beside other tests says nothing
+  endif()
 endfunction()

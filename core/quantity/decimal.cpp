@@ -182,7 +182,7 @@ std::strong_ordering operator<=>(const Decimal& a, const Decimal& b) {
 }
 
 bool operator==(const Decimal& a, const Decimal& b) {
-    return (a <=> b) == 0;
+    return std::is_eq(a <=> b);
 }
 
 }  // namespace hearth::quantity

@@ -14,7 +14,7 @@ namespace hearth::quantity {
 /// A unit of one dimension: its size in the dimension's base unit (factor) and, for temperatures, where its zero is.
 template <class Dimension>
 struct Unit {
-    double factor;
+    double factor = 1.0;
     double offset = 0.0;
 };
 

@@ -2,11 +2,12 @@
 #include "tests/system/fences.h"
 
 #include <algorithm>
-#include <array>
-#include <filesystem>
 #include <map>
+#include <optional>
 #include <regex>
 #include <set>
+#include <sstream>
+#include <utility>
 
 namespace hearth::testing {
 namespace {
@@ -32,19 +33,20 @@ const std::map<std::string, Folders>& layers() {
         {"core/quantity", {}},
         {"core/calendar", {}},
         {"core/rulebook", {"core/quantity", "core/calendar"}},
-        {"core/gas", {"core/quantity", "core/rulebook"}},
-        {"core/pipework", {"core/quantity", "core/rulebook"}},
-        {"core/air", {"core/quantity", "core/rulebook"}},
-        {"core/tightness", {"core/quantity", "core/rulebook", "core/pipework"}},
-        {"core/burner", {"core/quantity", "core/rulebook", "core/gas"}},
+        {"core/gas", ground},
+        {"core/pipework", ground},
+        {"core/air", ground},
+        {"core/tightness", ground + Folders{"core/pipework"}},
+        {"core/burner", ground + Folders{"core/gas"}},
         {"core/register", ground},
         {"core/judging", ground + computing + Folders{"core/register"}},
         {"core/record", belowRecord},
         {"core/store", upToRecord},
         {"core/exchange", upToRecord},
-        {"ui/look", upToRecord},
-        {"ui/words", upToRecord},
-        {"ui/paper", upToRecord + Folders{"ui/look", "ui/words", "ui"}},
+        {"resources", {}},
+        {"ui/look", upToRecord + Folders{"resources"}},
+        {"ui/words", upToRecord + Folders{"resources"}},
+        {"ui/paper", upToRecord + Folders{"ui/look", "ui/words", "ui", "resources"}},
         {"ui/input", upToRecord + Folders{"ui/look", "ui/words", "ui"}},
         {"ui/shell", wholeCore + Folders{"ui/look", "ui/words", "ui/paper", "ui/input", "ui"}},
         {"ui/visit", placeNeeds},
@@ -58,34 +60,59 @@ const std::map<std::string, Folders>& layers() {
     return table;
 }
 
-struct Include {
-    std::size_t line;
-    bool isQuoted;
-    std::string path;
-};
-
-std::vector<Include> includesOf(const SourceFile& file) {
-    static const std::regex pattern(R"re(#[ \t]*include[ \t]*([<"])([^>"\n]+)[>"])re");
-    const std::string code = takeApart(file.text).code;
-    std::vector<Include> includes;
-    for (auto it = std::sregex_iterator(code.begin(), code.end(), pattern); it != std::sregex_iterator();
-         ++it) {
-        includes.push_back(
-            {lineAt(code, static_cast<std::size_t>(it->position())), (*it)[1] == "\"", (*it)[2]});
-    }
-    return includes;
-}
-
-std::string slip(const SourceFile& file, std::size_t line, const std::string& what) {
-    return file.path + ':' + std::to_string(line) + ": " + what;
-}
-
 bool startsWith(std::string_view text, std::string_view start) {
     return text.substr(0, start.size()) == start;
 }
 
 bool endsWith(std::string_view text, std::string_view end) {
     return text.size() >= end.size() && text.substr(text.size() - end.size()) == end;
+}
+
+struct Include {
+    std::size_t line;
+    bool isQuoted;
+    std::string path;
+};
+
+std::string_view withoutBlanksBefore(std::string_view text) {
+    text.remove_prefix(std::min(text.find_first_not_of(" \t"), text.size()));
+    return text;
+}
+
+/// `#include <path>` or `#include "path"`, blanks where the language allows them.
+std::optional<Include> includeOn(std::string_view line, std::size_t number) {
+    constexpr std::string_view kWord = "include";
+    line = withoutBlanksBefore(line);
+    if (line.empty() || line.front() != '#') {
+        return std::nullopt;
+    }
+    line = withoutBlanksBefore(line.substr(1));
+    if (!startsWith(line, kWord)) {
+        return std::nullopt;
+    }
+    line = withoutBlanksBefore(line.substr(kWord.size()));
+    const bool isQuoted = startsWith(line, "\"");
+    const std::size_t end = line.find(isQuoted ? '"' : '>', 1);
+    if ((!isQuoted && !startsWith(line, "<")) || end == std::string_view::npos) {
+        return std::nullopt;
+    }
+    return Include{number, isQuoted, std::string(line.substr(1, end - 1))};
+}
+
+std::vector<Include> includesOf(const SourceFile& file) {
+    std::vector<Include> includes;
+    std::istringstream code(takeApart(file.text).code);
+    std::size_t number = 0;
+    for (std::string line; std::getline(code, line);) {
+        if (auto include = includeOn(line, ++number)) {
+            includes.push_back(std::move(*include));
+        }
+    }
+    return includes;
+}
+
+std::string slip(const SourceFile& file, std::size_t line, const std::string& what) {
+    return file.path + ':' + std::to_string(line) + ": " + what;
 }
 
 std::string nameWithoutModule(const std::string& header) {
@@ -142,7 +169,9 @@ std::string whyNotBelow(const std::string& folder, const std::string& target) {
 
 std::string whyMisplaced(const std::string& folder, const Include& include) {
     const std::string& path = include.path;
-    if (!startsWith(path, "core/") && !startsWith(path, "ui/") && !startsWith(path, "app/")) {
+    const bool isOurs = startsWith(path, "core/") || startsWith(path, "ui/") || startsWith(path, "app/") ||
+                        startsWith(path, "resources/");
+    if (!isOurs) {
         return include.isQuoted && !endsWith(path, ".moc") ? "own headers are named from the root" : "";
     }
     if (!include.isQuoted) {
@@ -157,7 +186,8 @@ std::string folderOf(const std::string& path) {
     const std::size_t top = path.find('/');
     const std::size_t second = top == std::string::npos ? top : path.find('/', top + 1);
     const std::string first = path.substr(0, top);
-    return first == "app" || second == std::string::npos ? first : path.substr(0, second);
+    return first == "app" || first == "resources" || second == std::string::npos ? first
+                                                                                 : path.substr(0, second);
 }
 
 std::vector<std::string> layerSlips(const SourceFile& file) {
@@ -177,14 +207,13 @@ std::vector<std::string> linkSlips(const SourceFile& file) {
     for (auto it = std::sregex_iterator(file.text.begin(), file.text.end(), library);
          it != std::sregex_iterator(); ++it) {
         const std::string layer = (*it)[2];
+        const std::string name = (*it)[3];
         std::string why;
         if ((*it)[1] == "Hearth") {
-            why = layer.empty()
-                      ? ""
-                      : whyNotBelow(folder, layer.substr(0, layer.size() - 1) + '/' + std::string((*it)[3]));
+            why = whyNotBelow(folder, layer.empty() ? name : layer.substr(0, layer.size() - 1) + '/' + name);
         } else if (!hasQt(folder)) {
             why = "this folder is plain C++";
-        } else if ((*it)[3] == "Sql" && folder != "core/store") {
+        } else if (name == "Sql" && folder != "core/store") {
             why = "only core/store knows SQL";
         }
         if (!why.empty()) {
@@ -222,14 +251,21 @@ std::vector<std::string> colourSlips(const SourceFile& file) {
     std::vector<std::string> slips;
     const CodeText parts = takeApart(file.text);
     for (const auto& literal : parts.literals) {
-        if (std::regex_search(literal.text, inText)) {
+        if (literal.text.find('#') != std::string::npos && std::regex_search(literal.text, inText)) {
             slips.push_back(slip(file, literal.line, "a colour outside ui/look: " + literal.text));
         }
     }
-    for (auto it = std::sregex_iterator(parts.code.begin(), parts.code.end(), inCode);
-         it != std::sregex_iterator(); ++it) {
-        slips.push_back(slip(file, lineAt(parts.code, static_cast<std::size_t>(it->position())),
-                             "a colour outside ui/look: " + it->str()));
+    std::istringstream code(parts.code);
+    std::size_t number = 0;
+    for (std::string line; std::getline(code, line);) {
+        ++number;
+        std::smatch found;
+        const bool isWorthALook = line.find("Qt::") != std::string::npos ||
+                                  line.find("QColor") != std::string::npos ||
+                                  line.find("qRgb") != std::string::npos;
+        if (isWorthALook && std::regex_search(line, found, inCode)) {
+            slips.push_back(slip(file, number, "a colour outside ui/look: " + found.str()));
+        }
     }
     return slips;
 }

@@ -10,6 +10,8 @@
 namespace hearth::testing {
 namespace {
 
+constexpr std::size_t kLongestAccess = 80;  // "Q_OBJECT", blanks and "private Q_SLOTS" are shorter
+
 enum class Block { Scope, Function, Other };
 
 /// Preprocessor lines, with the lines that they continue on, are no part of any head or body.
@@ -146,7 +148,8 @@ std::vector<FunctionLength> functionLengths(std::string_view text) {
     std::size_t headStart = 0;
     for (std::size_t at = 0; at < code.size(); ++at) {
         const char c = code[at];
-        if (c == ':' && isAccess(std::string_view(code).substr(headStart, at - headStart))) {
+        if (c == ':' && at - headStart < kLongestAccess &&
+            isAccess(std::string_view(code).substr(headStart, at - headStart))) {
             headStart = at + 1;
         }
         if (c == '}' ||

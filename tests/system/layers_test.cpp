@@ -34,7 +34,7 @@ TEST(Layers, everyForeignHeaderIsWhereItBelongs) {
 }
 
 TEST(Layers, everyLibraryThatAFolderLinksIsAllowed) {
-    expectNoSlips(sourceFiles({"app", "core", "ui"}, {"CMakeLists.txt"}), linkSlips);
+    expectNoSlips(sourceFiles({"app", "core", "resources", "ui"}, {"CMakeLists.txt"}), linkSlips);
 }
 
 TEST(Layers, thePrinterIsInOneFile) {
@@ -127,6 +127,7 @@ TEST(FenceLayers, holdsBackWhatTheTableForbids) {
                                    {"ui/visit/a.cpp", "#include \"ui/records/list.h\"\n"},
                                    {"ui/shell/a.cpp", "#include \"ui/visit/sheet.h\"\n"},
                                    {"ui/visit/a.cpp", "#include \"app/wiring.h\"\n"},
+                                   {"core/record/a.cpp", "#include \"resources/resources.h\"\n"},
                                    {"core/unheard/a.cpp", "#include \"core/quantity/units.h\"\n"},
                                    {"core/quantity/a.cpp", "#include \"units.h\"\n"},
                                    {"core/quantity/a.cpp", "#include \"../base/id.h\"\n"},

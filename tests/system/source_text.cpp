@@ -67,12 +67,14 @@ class Scanner {
         if (std::isspace(static_cast<unsigned char>(c)) == 0) {
             m_isAfterLiteral = false;
         }
+        m_line += c == '\n' ? 1U : 0U;
         m_result.code += c;
         ++m_at;
     }
 
     void blankUntil(std::size_t end) {
         for (; m_at < end; ++m_at) {
+            m_line += m_text[m_at] == '\n' ? 1U : 0U;
             m_result.code += m_text[m_at] == '\n' ? '\n' : ' ';
         }
     }
@@ -133,7 +135,7 @@ class Scanner {
         if (m_isAfterLiteral) {
             m_result.literals.back().text += content;
         } else {
-            m_result.literals.push_back({lineAt(m_text, m_at), std::string(content)});
+            m_result.literals.push_back({m_line, std::string(content)});
         }
         blankUntil(end);
         m_isAfterLiteral = true;
@@ -141,6 +143,7 @@ class Scanner {
 
     std::string_view m_text;
     std::size_t m_at = 0;
+    std::size_t m_line = 1;
     bool m_isAfterLiteral = false;
     CodeText m_result;
 };

@@ -52,6 +52,7 @@ TEST(Uuid7, isUniqueAcrossThreads) {
     constexpr std::size_t kEach = 20'000;
     std::vector<std::vector<UuidBytes>> made(4);
     std::vector<std::thread> threads;
+    threads.reserve(made.size());
     for (auto& mine : made) {
         threads.emplace_back([&mine] {
             for (std::size_t i = 0; i < kEach; ++i) {
