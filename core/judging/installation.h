@@ -1,0 +1,36 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/judging/readings.h"
+#include "core/pipework/volume.h"
+#include "core/register/visit_file.h"
+#include "core/rulebook/rule_book.h"
+#include "core/tightness/scope.h"
+#include "core/tightness/verdict.h"
+
+#include <optional>
+
+/// The installation and the gauge of a visit as the computing functions take them.
+namespace hearth::judging {
+
+/// Volumes of a test: of the part under test, and of the whole that the scope goes by. A test of the whole
+/// counts every section; otherwise the sections' own marks say what was under test.
+struct Volumes {
+    pipework::VolumeReport tested;
+    pipework::VolumeReport whole;
+    bool typedUnreadable = false;  // a volume was typed that can't be read: no volume is known then
+};
+[[nodiscard]] Volumes volumesOf(const reg::VisitFile& file, const Readings& test,
+                                const rulebook::RuleBook& book);
+
+[[nodiscard]] tightness::TestedPart testedPart(const reg::VisitFile& file,
+                                               const pipework::VolumeReport& report);
+[[nodiscard]] tightness::ScopeInput scopeInput(const reg::VisitFile& file,
+                                               const pipework::VolumeReport& whole);
+[[nodiscard]] std::optional<tightness::Extent> extentOf(const Readings& test);
+[[nodiscard]] tightness::Conduct conductOf(const Readings& test);
+
+/// The instrument as a gauge; nothing for one that reads no pressure.
+[[nodiscard]] std::optional<tightness::Gauge> gaugeFrom(const reg::Instrument& instrument);
+
+}  // namespace hearth::judging
