@@ -7,6 +7,7 @@
 #include "app/issue.h"
 #include "app/lookup.h"
 #include "app/stores.h"
+#include "ui/records/file_name.h"
 
 #include <QCoreApplication>
 
@@ -124,7 +125,11 @@ Exit writePdf(store::Store& store, store::RecordId id, const CommandLine& line, 
     if (!record) {
         return complain(record.error(), desk);
     }
-    const QString path = fileFor(*line.to, proposedName(record->line));
+    const auto& header = record->line.header;
+    const QString name =
+        ui::records::proposedFileName(qstring(header.record), header.revision, qstring(record->line.address),
+                                      qstring(header.issuedAt).left(10));
+    const QString path = fileFor(*line.to, name);
     if (const auto written = writeFile(path, record->pdf, line.replace ? IfThere::Replace : IfThere::Refuse);
         !written) {
         return complain(written.error(), desk);

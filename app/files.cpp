@@ -43,16 +43,4 @@ QString fileFor(const QString& to, const QString& name) {
     return QFileInfo(to).isDir() ? QDir(to).filePath(name) : to;
 }
 
-QString proposedName(const store::RecordLine& line) {
-    QString name = QString::fromStdString(line.header.record + " " + line.address).simplified();
-    for (QChar& letter : name) {
-        if (QStringLiteral("/\\:*?\"<>|,").contains(letter) || letter.category() == QChar::Other_Control) {
-            letter = QLatin1Char(' ');
-        }
-    }
-    const QString revision =
-        line.header.revision > 1 ? QStringLiteral(" r%1").arg(line.header.revision) : QString();
-    return name.simplified().left(100) + revision + QStringLiteral(".pdf");
-}
-
 }  // namespace hearth::app

@@ -2,7 +2,6 @@
 #pragma once
 
 #include "core/base/result.h"
-#include "core/store/store.h"
 
 #include <QString>
 
@@ -18,8 +17,5 @@ enum class IfThere { Refuse, Replace };
 
 /// `to` itself, or `name` in it where it is a folder.
 [[nodiscard]] QString fileFor(const QString& to, const QString& name);
-
-/// "ABC-000017 14 Fore Street.pdf", without letters that a file system may not take.
-[[nodiscard]] QString proposedName(const store::RecordLine& line);
 
 }  // namespace hearth::app

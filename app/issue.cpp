@@ -10,6 +10,8 @@
 namespace hearth::app {
 namespace {
 
+using ui::words::Words;
+
 constexpr auto kKind = record::RecordKind::TightnessAndPurge;
 
 /// The codes that an Error carries; the caller that has the visit at hand words them better.
@@ -25,6 +27,18 @@ Result<std::string> rendered(const record::Document& document, const std::string
     ui::paper::PageOptions options;
     options.digest = digest;
     return ui::paper::toPdf(document, options).map([](const QByteArray& pdf) { return pdf.toStdString(); });
+}
+
+/// The line that a revision is printed with.
+Result<QString> replaces(const store::Store& store, store::RecordId id, const QString& reason,
+                         const Words& words) {
+    const auto old = store.record(id);
+    if (!old) {
+        return tl::unexpected(old.error());
+    }
+    return words.say(
+        QT_TRANSLATE_NOOP("Words", "Replaces revision %1 of %2: %3"),
+        {QString::number(old->line.header.revision), ui::words::qstring(old->line.header.record), reason});
 }
 
 }  // namespace
@@ -56,7 +70,7 @@ Result<store::RecordId> issueRecord(store::Store& store, const Clock& clock, reg
     if (!judged->missing.empty()) {
         return fail(ErrorCode::RecordIncomplete, codesOf(judged->missing));
     }
-    const ui::words::Words words(ui::words::qstring(judged->file.firm.language));
+    const Words words(ui::words::qstring(judged->file.firm.language));
     store::IssueRequest request;
     request.kind = kKind;
     request.outcome = judged->outcome;
@@ -64,6 +78,13 @@ Result<store::RecordId> issueRecord(store::Store& store, const Clock& clock, reg
     request.reason = reason.toStdString();
     request.snapshot.document =
         ui::words::documentFor({kKind, judged->file, judged->findings, judged->volume, clock.today()}, words);
+    if (supersedes) {
+        const auto line = replaces(store, *supersedes, reason, words);
+        if (!line) {
+            return tl::unexpected(line.error());
+        }
+        request.snapshot.document.supersedes = line->toStdString();
+    }
     request.snapshot.file = std::move(judged->file);
     request.snapshot.findings = std::move(judged->findings);
     return store.issue(request, rendered);

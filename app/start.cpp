@@ -4,7 +4,7 @@
 #include "app/commands.h"
 #include "app/no_display.h"
 #include "app/platform.h"
-#include "app/window.h"
+#include "app/run_window.h"
 #include "resources/resources.h"
 #include "ui/look/look.h"
 

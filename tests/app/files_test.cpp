@@ -51,15 +51,4 @@ TEST(FilesTest, AFolderGetsTheProposedName) {
     EXPECT_EQ(fileFor(QStringLiteral("y.pdf"), QStringLiteral("x.pdf")), QStringLiteral("y.pdf"));
 }
 
-TEST(FilesTest, NamesHaveNothingThatAFileSystemMayRefuse) {
-    store::RecordLine line;
-    line.header.record = "ABC-000017";
-    line.address = "Flat 2/3, \"The Mill\": Fore\tStreet\\Back";
-    EXPECT_EQ(proposedName(line), QStringLiteral("ABC-000017 Flat 2 3 The Mill Fore Street Back.pdf"));
-    line.header.revision = 2;
-    line.address = std::string(400, 'x');
-    EXPECT_LT(proposedName(line).toUtf8().size(), 120);
-    EXPECT_TRUE(proposedName(line).endsWith(QStringLiteral(" r2.pdf")));
-}
-
 }  // namespace
