@@ -125,8 +125,7 @@ void TestJudge::judgeInstrument() {
                 {Item::TestGauge});
         }
     }
-    add(tightness::gaugeZero(m_readings.yesNo(Item::TestGaugeZeroed)),
-        {Item::TestGaugeZeroed, Item::TestGauge});
+    add(tightness::gaugeZero(m_readings.yesNo(Item::TestGaugeZeroed)), {Item::TestGaugeZeroed});
 }
 
 void TestJudge::judgeStages() {
