@@ -1,0 +1,48 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "app/window.h"
+
+#include <QString>
+
+#include <functional>
+#include <vector>
+
+/// Pictures of every screen and every record of the demonstration firm.
+namespace hearth::app::gallery {
+
+/// The window at the moment of a picture, and what the arranging may need.
+struct Scene {
+    ui::shell::MainWindow& window;
+    store::Store& store;
+    FixedClock& clock;
+};
+
+/// One screen: its file's name without ending, and how to get there.
+struct Shot {
+    QString name;
+    std::function<void(Scene&)> arrange;
+};
+
+/// All screens of the main window. `store` is the demonstration's: the visits shown are chosen by what is
+/// found in them.
+[[nodiscard]] Result<std::vector<Shot>> shotsOf(const store::Store& store);
+
+/// Where pictures go, and how they are made.
+struct Album {
+    QString folder;
+    ui::look::Scheme scheme = ui::look::Scheme::Light;
+    QString language = QStringLiteral("en");
+};
+
+/// Takes every screen of the main window, the first start and the set-up. Gives how many; Error:
+/// FileUnwritable.
+[[nodiscard]] Result<int> takeScreens(store::Store& store, FixedClock& clock, const Album& album);
+
+/// Every page of every record that was issued, as it is previewed and printed.
+[[nodiscard]] Result<int> takeRecords(const store::Store& store, const Album& album, double dotsPerInch);
+
+/// Saves a picture as FOLDER/NAME.png. Error: FileUnwritable.
+[[nodiscard]] Result<void> keep(const QImage& picture, const Album& album, const QString& name);
+
+}  // namespace hearth::app::gallery

@@ -1,0 +1,121 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/gallery/shots.h"
+#include "app/window.h"
+#include "ui/shell/first_start.h"
+
+#include <QApplication>
+#include <QDir>
+#include <QImage>
+#include <QPixmap>
+
+namespace hearth::app::gallery {
+namespace {
+
+constexpr QSize kWindow(1280, 800);
+
+/// Nobody is there to answer.
+class NoDialogs final : public ui::shell::Dialogs {
+  public:
+    void tell(QWidget*, const QString&, const QString&) override {}
+    int ask(QWidget*, const QString&, const QString&, const QStringList&, int safe) override { return safe; }
+    std::optional<QString> askText(QWidget*, const QString&, const QString&) override { return std::nullopt; }
+    std::optional<QString> saveFile(QWidget*, const QString&, const QString&, const QString&) override {
+        return std::nullopt;
+    }
+};
+
+class NoPrinting final : public ui::paper::Printing {
+  public:
+    Result<bool> print(const record::Document&, const ui::paper::PageOptions&) override { return false; }
+};
+
+void settle(QWidget& window) {
+    window.resize(kWindow);
+    window.show();
+    QApplication::setActiveWindow(&window);
+    for (int i = 0; i < 3; ++i) {
+        QApplication::processEvents();
+        QApplication::sendPostedEvents();
+    }
+}
+
+Result<int> takeFirstStart(const Surroundings& surroundings, const Album& album) {
+    ui::shell::FirstStart start(surroundings.words, surroundings.clock, rulebook::RuleBook::shipped());
+    const int pages = start.findChild<QStackedWidget*>()->count();
+    for (int page = 0; page < pages; ++page) {
+        start.showPage(page);
+        settle(start);
+        const QString name =
+            page == 0 ? QStringLiteral("first-start") : QStringLiteral("set-up-%1").arg(page);
+        if (const auto kept = keep(start.grab().toImage(), album, name); !kept) {
+            return tl::unexpected(kept.error());
+        }
+    }
+    return pages;
+}
+
+}  // namespace
+
+Result<void> keep(const QImage& picture, const Album& album, const QString& name) {
+    QDir().mkpath(album.folder);
+    const QString path = QDir(album.folder).filePath(name + QStringLiteral(".png"));
+    if (!picture.save(path)) {
+        return fail(ErrorCode::FileUnwritable, {path.toStdString(), "picture"});
+    }
+    return {};
+}
+
+Result<int> takeScreens(store::Store& store, FixedClock& clock, const Album& album) {
+    const ui::words::Words words(album.language);
+    const WindowLanguage language(album.language);
+    applyLook(*qApp, album.scheme);
+    NoDialogs dialogs;
+    NoPrinting printing;
+    const Surroundings surroundings{clock, words, dialogs, printing, album.scheme, nullptr};
+    const auto shots = shotsOf(store);
+    if (!shots) {
+        return tl::unexpected(shots.error());
+    }
+    for (const auto& shot : *shots) {
+        // a window of its own for each, so that no picture depends on the one before
+        const auto window = makeMainWindow(store, surroundings);
+        settle(*window);
+        Scene scene{*window, store, clock};
+        shot.arrange(scene);
+        settle(*window);
+        if (const auto kept = keep(window->grab().toImage(), album, shot.name); !kept) {
+            return tl::unexpected(kept.error());
+        }
+    }
+    const auto start = takeFirstStart(surroundings, album);
+    return start.map([&](int pages) { return pages + static_cast<int>(shots->size()); });
+}
+
+Result<int> takeRecords(const store::Store& store, const Album& album, double dotsPerInch) {
+    const auto lines = store.records({});
+    if (!lines) {
+        return tl::unexpected(lines.error());
+    }
+    int count = 0;
+    for (const auto& line : *lines) {
+        const auto record = store.record(line.id);
+        if (!record) {
+            return tl::unexpected(record.error());
+        }
+        ui::paper::PageOptions options;
+        options.digest = record->line.header.snapshotDigest;
+        options.stamp = line.supersededBy ? ui::paper::Stamp::Superseded : ui::paper::Stamp::None;
+        const ui::paper::Layout layout(record->document, options);
+        for (int page = 0; page < layout.pageCount(); ++page) {
+            // by its place in the chain: the letters before it are drawn by lot
+            const QString name = QStringLiteral("record-%1-page-%2").arg(line.header.number).arg(page + 1);
+            if (const auto kept = keep(ui::paper::toImage(layout, page, dotsPerInch), album, name); !kept) {
+                return tl::unexpected(kept.error());
+            }
+            ++count;
+        }
+    }
+    return count;
+}
+
+}  // namespace hearth::app::gallery
