@@ -40,27 +40,22 @@ bool isNumber(const quantity::Typed& typed) {
     return typed.value().has_value();
 }
 
+bool judged(const std::vector<judging::Judged>& findings, const reg::SubjectRef& test, FindingKind kind,
+            Outcome outcome) {
+    return std::any_of(findings.begin(), findings.end(), [&](const judging::Judged& j) {
+        return j.subject == test && j.finding.kind == kind && j.finding.outcome == outcome;
+    });
+}
+
 /// One visit while its record is being checked.
 struct Check {
     const VisitFile& file;
     const std::vector<judging::Judged>& findings;
 
-    [[nodiscard]] bool judged(const reg::SubjectRef& test, FindingKind kind, Outcome outcome) const {
-        return std::any_of(findings.begin(), findings.end(), [&](const judging::Judged& j) {
-            return j.subject == test && j.finding.kind == kind && j.finding.outcome == outcome;
-        });
-    }
     [[nodiscard]] bool says(const reg::SubjectRef& test, rulebook::Say say) const {
         return std::any_of(findings.begin(), findings.end(), [&](const judging::Judged& j) {
             return j.subject == test && j.finding.why.say == say;
         });
-    }
-    [[nodiscard]] bool stoppedByLetBy(const reg::SubjectRef& test) const {
-        return judged(test, FindingKind::LetBy, Outcome::Fail);
-    }
-    [[nodiscard]] bool failed(const reg::SubjectRef& test) const {
-        return judged(test, FindingKind::Tightness, Outcome::Fail) ||
-               judged(test, FindingKind::IsolatedRetest, Outcome::Fail);
     }
     [[nodiscard]] bool retestBegun(const reg::SubjectRef& test) const {
         constexpr std::array kRetest{Item::RetestStart, Item::RetestEnd, Item::RetestStartedAt,
@@ -93,14 +88,16 @@ bool Check::applies(When when, const reg::SubjectRef& on) const {
             return file.choiceOf(on, Item::TestExtent) == choice::kPart;
         case When::Isolated:
             return file.choiceOf(on, Item::TestAppliances) == choice::kIsolated;
+        case When::AppliancesOn:
+            return file.choiceOf(on, Item::TestAppliances) == choice::kConnected;
         case When::NotStopped:
-            return !stoppedByLetBy(on);
+            return !stoppedByLetBy(findings, on);
         case When::LowUnexplained:
             return says(on, rulebook::Say::TestPressureLowUnexplained);
         case When::RetestBegun:
             return retestBegun(on);
         case When::FoundTight:
-            return !stoppedByLetBy(on) && !failed(on);
+            return !stoppedByLetBy(findings, on) && !foundLeaking(findings, on);
         case When::Purged:
             return purged(on);
         case When::PurgedWithMeter:
@@ -243,6 +240,15 @@ bool isEmptyTest(const reg::VisitFile& file, reg::TestId test) {
     const auto on = reg::subject(test);
     return std::none_of(file.entries.begin(), file.entries.end(),
                         [&](const reg::Entry& entry) { return entry.subject == on; });
+}
+
+bool stoppedByLetBy(const std::vector<judging::Judged>& findings, const reg::SubjectRef& test) {
+    return judged(findings, test, FindingKind::LetBy, Outcome::Fail);
+}
+
+bool foundLeaking(const std::vector<judging::Judged>& findings, const reg::SubjectRef& test) {
+    return judged(findings, test, FindingKind::Tightness, Outcome::Fail) ||
+           judged(findings, test, FindingKind::IsolatedRetest, Outcome::Fail);
 }
 
 std::vector<Missing> missingFor(RecordKind kind, const reg::VisitFile& file,

@@ -53,6 +53,7 @@ enum class When {
     WhenTyped,        // may be left out
     PartTested,       // only a part of the installation was tested
     Isolated,         // appliances were isolated for the test
+    AppliancesOn,     // appliances were connected during the test
     NotStopped,       // let-by did not stop the test
     LowUnexplained,   // the test pressure was low, and no reason is given
     RetestBegun,      // something of the retest was entered
@@ -73,6 +74,11 @@ struct Requirement {
 
 /// A test of which nothing was entered: it was not made, and a record says nothing of it.
 [[nodiscard]] bool isEmptyTest(const reg::VisitFile& file, reg::TestId test);
+
+/// Let-by was found, so that the test went no further.
+[[nodiscard]] bool stoppedByLetBy(const std::vector<judging::Judged>& findings, const reg::SubjectRef& test);
+/// The test, or its repeat with appliances isolated, failed: the gas stays off.
+[[nodiscard]] bool foundLeaking(const std::vector<judging::Judged>& findings, const reg::SubjectRef& test);
 
 /// What is missing, in the order of the sheet. Empty: the record may be issued. Which requirements apply
 /// depends on the visit (no purge method when no purge was needed; no end reading when let-by stopped the

@@ -57,7 +57,7 @@ constexpr std::array kTightnessAndPurge{
     item(Item::TestPartDescription, kBulletin, When::PartTested),
     item(Item::TestAppliances, kBulletin),
     item(Item::TestIsolatedWhat, kBulletin, When::Isolated),
-    item(Item::TestPilots, kNotes),
+    item(Item::TestPilots, kNotes, When::AppliancesOn),
     item(Item::TestGauge, kNotes),
     field(Field::InstrumentSerial, kCommon, When::ElectronicGauge),
     field(Field::InstrumentCalibration, kNotes, When::ElectronicGauge),

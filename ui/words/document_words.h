@@ -21,7 +21,9 @@ struct DocumentInput {
 };
 
 /// The record as it will stand on the page, in the words' language; number and revision are left to the
-/// store.
+/// store. Every field that records of the kind are asked for stands in it: what is absent is marked so, with
+/// the reason. Extras (a reference, notes, a second display) stand only where they were given. Access notes
+/// never do.
 [[nodiscard]] record::Document documentFor(const DocumentInput& input, const Words& words);
 
 }  // namespace hearth::ui::words

@@ -163,6 +163,13 @@ TEST_F(KindTest, APartAndAnIsolationAreDescribed) {
     EXPECT_EQ(missingItems(), (std::vector{Item::TestPartDescription, Item::TestIsolatedWhat}));
 }
 
+TEST_F(KindTest, PilotsAreAskedForWhereAppliancesWereConnected) {
+    drop(test, Item::TestPilots);
+    EXPECT_EQ(missingItems(), std::vector{Item::TestPilots});
+    put(test, Item::TestAppliances, "none_connected");
+    EXPECT_THAT(missingItems(), IsEmpty());
+}
+
 TEST_F(KindTest, ARetestIsWholeOrNotThere) {
     put(test, Item::RetestStart, "20.50");
     EXPECT_EQ(missingItems(), (std::vector{Item::RetestEnd, Item::RetestStartedAt, Item::RetestEndedAt}));

@@ -1,0 +1,158 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/exchange/scenario_reader.h"
+
+#include <algorithm>
+
+namespace hearth::exchange {
+
+namespace {
+
+using quantity::Decimal;
+using quantity::UnitCode;
+
+Decimal decimalIn(const JsonNode& node) {
+    const auto value = Decimal::parse(node.text());
+    if (!value) {
+        node.refuse("unreadable");
+    }
+    return *value;
+}
+
+UnitCode unitIn(const JsonNode& node) {
+    const auto unit = node.find("unit");
+    return unit ? valueOf(quantity::unitFromText(unit->text()), *unit) : UnitCode::None;
+}
+
+std::vector<JsonNode> pairIn(const JsonNode& node) {
+    auto pair = node.elements();
+    if (pair.size() != 2) {
+        node.refuse("wrong_type");
+    }
+    return pair;
+}
+
+rulebook::Value ruleValueIn(const JsonNode& node) {
+    if (const auto figure = node.find("figure")) {
+        return quantity::Figure{decimalIn(*figure), unitIn(node)};
+    }
+    if (const auto range = node.find("range")) {
+        const auto pair = pairIn(*range);
+        return rulebook::Range{decimalIn(pair[0]), decimalIn(pair[1]), unitIn(node)};
+    }
+    std::vector<rulebook::Band> bands;
+    for (const auto& band : node.at("bands").elements()) {
+        const auto pair = pairIn(band);
+        bands.push_back({decimalIn(pair[0]), decimalIn(pair[1])});
+    }
+    return bands;
+}
+
+std::vector<ExpectedFinding> expectedIn(const JsonNode& node, const char* key) {
+    std::vector<ExpectedFinding> expected;
+    if (const auto found = node.find(key)) {
+        for (const auto& [kind, outcome] : found->members()) {
+            expected.push_back({valueOf(rulebook::kindFromText(kind), outcome),
+                                valueOf(rulebook::outcomeFromText(outcome.text()), outcome)});
+        }
+    }
+    return expected;
+}
+
+Instant startIn(const JsonNode& node, calendar::Date date) {
+    Instant start{};
+    const auto time = node.at("started");
+    if (!instantAt(date, time.text(), start)) {
+        time.refuse("unreadable");
+    }
+    return start;
+}
+
+}  // namespace
+
+void ScenarioReader::readRule(const JsonNode& node) {
+    node.allowOnly({"rule", "edition", "gas", "figure", "range", "bands", "unit", "confirmed_by",
+                    "confirmed_on", "from_copy"});
+    rulebook::FirmEntry entry{
+        {valueOf(rulebook::ruleFromText(node.at("rule").text()), node.at("rule")),
+         valueOf(rulebook::editionFromText(node.at("edition").text()), node.at("edition")), std::nullopt},
+        ruleValueIn(node),
+        node.at("confirmed_by").text(),
+        dateIn(node.at("confirmed_on")),
+        node.textOr("from_copy")};
+    if (const auto gas = node.find("gas")) {
+        entry.key.gas = valueOf(rulebook::gasFromText(gas->text()), *gas);
+    }
+    m_scenario.rules.push_back(entry);
+}
+
+reg::Entry ScenarioReader::readEntry(const std::string& code, const JsonNode& node, const reg::Visit& visit,
+                                     const reg::SubjectRef& on) {
+    const auto item = valueOf(reg::itemFromCode(code), node);
+    const auto& info = reg::infoOf(item);
+    if (info.subject != on.kind) {
+        node.refuse("unknown");
+    }
+    reg::Entry entry;
+    entry.id = reg::EntryId{m_newId()};
+    entry.visit = visit.id;
+    entry.subject = on;
+    entry.item = item;
+    entry.text = node.text();
+    entry.at = visit.startedAt;
+    if (info.kind == reg::ItemKind::Number) {
+        const auto typed = typedIn(node, info.units);
+        entry.text = typed.text;
+        entry.unit = typed.unit;
+    } else if (info.kind == reg::ItemKind::Instrument) {
+        entry.instrument = reg::InstrumentId{known("instrument", node)};
+        entry.text = entry.instrument->text();
+    }
+    const auto canonical = reg::canonicalOf(item, entry.text);
+    if (!canonical) {
+        node.refuse("unreadable");
+    }
+    entry.canonical = *canonical;
+    return entry;
+}
+
+PlannedTest ScenarioReader::readTest(const JsonNode& node, const reg::Visit& visit, int position) {
+    node.allowOnly({"label", "entries", "expect"});
+    PlannedTest planned;
+    planned.test = {reg::TestId{m_newId()}, visit.id, position, node.textOr("label")};
+    for (const auto& [code, entry] : node.at("entries").members()) {
+        planned.entries.push_back(readEntry(code, entry, visit, reg::subject(planned.test.id)));
+    }
+    planned.expected = expectedIn(node, "expect");
+    return planned;
+}
+
+void ScenarioReader::readVisit(const JsonNode& node) {
+    node.allowOnly({"about", "installation", "date", "started", "engineer", "entries", "tests", "expect",
+                    "expect_overall", "issue"});
+    PlannedVisit planned;
+    planned.about = node.at("about").text();
+    const reg::InstallationId installation{known("installation", node.at("installation"))};
+    const auto owner = std::find_if(m_scenario.installations.begin(), m_scenario.installations.end(),
+                                    [&](const reg::Installation& i) { return i.id == installation; });
+    planned.visit.id = reg::VisitId{m_newId()};
+    planned.visit.premises = owner->premises;
+    planned.visit.installation = installation;
+    planned.visit.date = dateIn(node.at("date"));
+    planned.visit.engineer = reg::EngineerId{known("engineer", node.at("engineer"))};
+    planned.visit.startedAt = startIn(node, planned.visit.date);
+    for (const auto& [code, entry] : node.at("entries").members()) {
+        planned.entries.push_back(readEntry(code, entry, planned.visit, reg::subject(planned.visit.id)));
+    }
+    int position = 0;
+    for (const auto& test : node.list("tests")) {
+        planned.tests.push_back(readTest(test, planned.visit, position++));
+    }
+    planned.expected = expectedIn(node, "expect");
+    if (const auto overall = node.find("expect_overall")) {
+        planned.expectedOverall = valueOf(rulebook::outcomeFromText(overall->text()), *overall);
+    }
+    planned.issue = node.at("issue").truth();
+    m_scenario.visits.push_back(planned);
+}
+
+}  // namespace hearth::exchange

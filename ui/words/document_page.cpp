@@ -1,0 +1,154 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/words/document_page.h"
+
+#include <algorithm>
+#include <array>
+
+namespace hearth::ui::words {
+
+namespace {
+
+using reg::Item;
+namespace choice = reg::choice;
+
+constexpr std::array kStageItems{Item::SettleStart,    Item::SettleEnd,   Item::SettleStartedAt,
+                                 Item::SettleEndedAt,  Item::TightStart,  Item::TightEnd,
+                                 Item::TightStartedAt, Item::TightEndedAt};
+constexpr std::array kPurgeItems{Item::PurgeMethod, Item::PurgeVolumePassed, Item::PurgeSteadyFlame};
+constexpr std::array kPressureItems{Item::StandingPressure, Item::WorkingPressure, Item::WorkingLoad};
+
+template <std::size_t N>
+bool isOneOf(const std::array<Item, N>& items, Item item) {
+    return std::find(items.begin(), items.end(), item) != items.end();
+}
+
+/// Volumes are shown to the cubic centimetre: 0.009386 m³.
+constexpr int kVolumeDecimals = 6;
+
+}  // namespace
+
+std::string absentCell() {
+    return "—";
+}
+
+std::vector<reg::Test> DocumentPage::tests() const {
+    std::vector<reg::Test> made;
+    std::copy_if(file().tests.begin(), file().tests.end(), std::back_inserter(made),
+                 [&](const reg::Test& test) { return !record::isEmptyTest(file(), test.id); });
+    return made;
+}
+
+QString DocumentPage::testLabel(const reg::Test& test) const {
+    if (!test.label.empty()) {
+        return qstring(test.label);
+    }
+    const auto made = tests();
+    const auto at =
+        std::find_if(made.begin(), made.end(), [&](const reg::Test& t) { return t.id == test.id; });
+    return say(QT_TRANSLATE_NOOP("Words", "test %1"), {QString::number(at - made.begin() + 1)});
+}
+
+std::string DocumentPage::titled(const QString& title, const reg::Test& test) const {
+    return utf8(severalTests() ? title + QStringLiteral(": ") + testLabel(test) : title);
+}
+
+bool DocumentPage::has(const reg::SubjectRef& on, Item item) const {
+    const reg::Entry* entry = file().find(on, item);
+    return entry != nullptr && !qstring(entry->text).trimmed().isEmpty();
+}
+
+QString DocumentPage::value(const reg::SubjectRef& on, Item item) const {
+    const reg::Entry* entry = file().find(on, item);
+    if (entry == nullptr) {
+        return {};
+    }
+    const auto unreadable = [&] {
+        return say(QT_TRANSLATE_NOOP("Words", "“%1” (can't be read)"), {qstring(entry->text)});
+    };
+    switch (reg::infoOf(item).kind) {
+        case reg::ItemKind::Number: {
+            const auto number = quantity::Decimal::parse(entry->text);
+            return number ? m_words.figure({*number, entry->unit}) : unreadable();
+        }
+        case reg::ItemKind::Choice:
+        case reg::ItemKind::YesNo:
+            return m_words.choice(item, entry->canonical.empty() ? entry->text : entry->canonical);
+        case reg::ItemKind::Instrument: {
+            const reg::Instrument* instrument = file().gaugeOf(reg::TestId{on.id});
+            return instrument != nullptr ? qstring(instrument->name) : unreadable();
+        }
+        case reg::ItemKind::Date: {
+            const auto date = calendar::fromIso(entry->canonical);
+            return date ? m_words.date(*date) : unreadable();
+        }
+        case reg::ItemKind::Time:
+            return entry->canonical.empty() ? unreadable() : qstring(entry->canonical);
+        case reg::ItemKind::Text:
+        case reg::ItemKind::LongText:
+            break;
+    }
+    return qstring(entry->text);
+}
+
+QString DocumentPage::reasonForAbsence(const reg::SubjectRef& on, Item item) const {
+    if (isOneOf(kStageItems, item) && record::stoppedByLetBy(m_input.findings, on)) {
+        return say(QT_TRANSLATE_NOOP("Words", "not made: stopped at let-by"));
+    }
+    if (isOneOf(kPurgeItems, item)) {
+        const auto done = file().choiceOf(on, Item::PurgeDone);
+        if (done == choice::kNotNeeded) {
+            return say(QT_TRANSLATE_NOOP("Words", "no purge needed"));
+        }
+        if (done == choice::kYes && item == Item::PurgeVolumePassed &&
+            file().installation.meterCode == "none") {
+            return say(QT_TRANSLATE_NOOP("Words", "no meter to read"));
+        }
+        return done == choice::kYes ? say(QT_TRANSLATE_NOOP("Words", "not entered"))
+                                    : say(QT_TRANSLATE_NOOP("Words", "not purged"));
+    }
+    const bool gasOff =
+        record::stoppedByLetBy(m_input.findings, on) || record::foundLeaking(m_input.findings, on);
+    if (gasOff && (item == Item::PurgeDone || isOneOf(kPressureItems, item))) {
+        return say(QT_TRANSLATE_NOOP("Words", "the gas stays off"));
+    }
+    if (isOneOf(kPressureItems, item)) {
+        return say(QT_TRANSLATE_NOOP("Words", "not taken"));
+    }
+    if (item == Item::TestPilots) {
+        return say(QT_TRANSLATE_NOOP("Words", "appliances not connected"));
+    }
+    return say(QT_TRANSLATE_NOOP("Words", "not entered"));
+}
+
+record::CaptionedValue DocumentPage::captioned(const reg::SubjectRef& on, Item item) const {
+    const std::string caption = utf8(m_words.item(item));
+    return has(on, item) ? record::CaptionedValue{caption, {utf8(value(on, item))}, false}
+                         : record::CaptionedValue{caption, {utf8(reasonForAbsence(on, item))}, true};
+}
+
+void DocumentPage::addIfGiven(record::FieldGrid& grid, const reg::SubjectRef& on, Item item) const {
+    if (has(on, item)) {
+        grid.fields.push_back(captioned(on, item));
+    }
+}
+
+record::CaptionedValue DocumentPage::field(const char* caption, const QString& value,
+                                           const char* reason) const {
+    const bool absent = value.trimmed().isEmpty();
+    return {text(caption), {absent ? text(reason) : utf8(value)}, absent};
+}
+
+QString DocumentPage::typed(const quantity::Typed& typed) const {
+    if (typed.text.empty()) {
+        return {};
+    }
+    const auto number = typed.value();
+    return number ? m_words.figure({*number, typed.unit}) : qstring(typed.text);
+}
+
+QString DocumentPage::volume(quantity::Volume volume) const {
+    return m_words.figure({quantity::Decimal::rounded(volume.in(quantity::kCubicMetre), kVolumeDecimals),
+                           quantity::UnitCode::CubicMetre});
+}
+
+}  // namespace hearth::ui::words

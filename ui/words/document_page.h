@@ -1,0 +1,82 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "ui/words/document_words.h"
+
+#include <QString>
+
+#include <string>
+#include <vector>
+
+/// The parts of the tightness and purge record, and what they share. Only documentFor() is for others.
+namespace hearth::ui::words {
+
+[[nodiscard]] inline std::string utf8(const QString& text) {
+    return text.toStdString();
+}
+
+/// A document in the making: what it is made of, and how one value is put on the page.
+class DocumentPage {
+  public:
+    DocumentPage(const DocumentInput& input, const Words& words) : m_input(input), m_words(words) {}
+
+    [[nodiscard]] const reg::VisitFile& file() const { return m_input.file; }
+    [[nodiscard]] const DocumentInput& input() const { return m_input; }
+    [[nodiscard]] const Words& words() const { return m_words; }
+    [[nodiscard]] reg::SubjectRef visit() const { return reg::subject(file().visit.id); }
+    /// The tests that were made, in order.
+    [[nodiscard]] std::vector<reg::Test> tests() const;
+    /// "Title" for the only test; "Title: after work" where there are several.
+    [[nodiscard]] std::string titled(const QString& title, const reg::Test& test) const;
+    [[nodiscard]] QString testLabel(const reg::Test& test) const;
+    [[nodiscard]] bool severalTests() const { return tests().size() > 1; }
+
+    [[nodiscard]] QString say(const char* english, const QStringList& arguments = {}) const {
+        return m_words.say(english, arguments);
+    }
+    [[nodiscard]] std::string text(const char* english, const QStringList& arguments = {}) const {
+        return utf8(m_words.say(english, arguments));
+    }
+
+    [[nodiscard]] bool has(const reg::SubjectRef& on, reg::Item item) const;
+    /// What an entry says, worded: a choice's label, a number with its unit, an instrument's name, a text as
+    /// typed. What can't be read is shown as typed and called so. Empty when there is no entry.
+    [[nodiscard]] QString value(const reg::SubjectRef& on, reg::Item item) const;
+    /// The same with the item's label as caption, or absent with the reason.
+    [[nodiscard]] record::CaptionedValue captioned(const reg::SubjectRef& on, reg::Item item) const;
+    /// Puts it in only when there is an entry.
+    void addIfGiven(record::FieldGrid& grid, const reg::SubjectRef& on, reg::Item item) const;
+    /// A value of the register: absent with `reason` when it is empty.
+    [[nodiscard]] record::CaptionedValue field(const char* caption, const QString& value,
+                                               const char* reason) const;
+    [[nodiscard]] QString typed(const quantity::Typed& typed) const;
+    /// A cubic metre as the record shows volumes: six decimals, the litre's thousandth.
+    [[nodiscard]] QString volume(quantity::Volume volume) const;
+
+  private:
+    [[nodiscard]] QString reasonForAbsence(const reg::SubjectRef& on, reg::Item item) const;
+
+    const DocumentInput& m_input;
+    const Words& m_words;
+};
+
+/// The dash of a table's cell; its reason stands in the table's note.
+[[nodiscard]] std::string absentCell();
+
+// document_findings.cpp
+[[nodiscard]] record::Headline headline(const DocumentPage& page);
+[[nodiscard]] record::FindingList findingList(const DocumentPage& page);
+void addWhatToDo(const DocumentPage& page, std::vector<record::Block>& blocks);
+// document_site.cpp
+[[nodiscard]] record::FieldGrid whoAndWhere(const DocumentPage& page);
+[[nodiscard]] record::Table instrumentTable(const DocumentPage& page);
+[[nodiscard]] record::FieldGrid installationGrid(const DocumentPage& page);
+[[nodiscard]] record::Table pipeTable(const DocumentPage& page);
+// document_stages.cpp
+[[nodiscard]] record::FieldGrid testedGrid(const DocumentPage& page, const reg::Test& test);
+[[nodiscard]] record::Table readingTable(const DocumentPage& page, const reg::Test& test);
+[[nodiscard]] record::FieldGrid beforeGrid(const DocumentPage& page);
+[[nodiscard]] record::FieldGrid purgeGrid(const DocumentPage& page, const reg::Test& test);
+[[nodiscard]] record::FieldGrid restoreGrid(const DocumentPage& page, const reg::Test& test);
+
+}  // namespace hearth::ui::words

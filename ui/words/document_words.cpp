@@ -1,0 +1,116 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/words/document_words.h"
+
+#include "ui/words/document_page.h"
+
+#include <QStringList>
+
+namespace hearth::ui::words {
+
+namespace {
+
+using record::Document;
+using reg::Item;
+
+/// The editions that the tests were made to, each once: what the record follows.
+QString editionsFollowed(const DocumentPage& page) {
+    QStringList editions;
+    for (const auto& test : page.tests()) {
+        const QString edition = page.value(reg::subject(test.id), Item::TestEdition);
+        if (!edition.isEmpty() && !editions.contains(edition)) {
+            editions << edition;
+        }
+    }
+    return editions.isEmpty() ? page.say(QT_TRANSLATE_NOOP("Words", "edition not chosen"))
+                              : editions.join(QStringLiteral(" · "));
+}
+
+QString firmLine(const DocumentPage& page) {
+    const reg::Firm& firm = page.file().firm;
+    QStringList parts{qstring(firm.name)};
+    if (!firm.registrationNumber.empty()) {
+        parts << page.say(QT_TRANSLATE_NOOP("Words", "registration %1"), {qstring(firm.registrationNumber)});
+    }
+    return parts.join(QStringLiteral(" · "));
+}
+
+record::Signature engineerSignature(const DocumentPage& page) {
+    const reg::Engineer* engineer = page.file().engineer();
+    const QString date = page.words().date(page.file().visit.date);
+    const QString detail =
+        engineer != nullptr && !engineer->cardNumber.empty()
+            ? page.say(QT_TRANSLATE_NOOP("Words", "card %1, %2"), {qstring(engineer->cardNumber), date})
+            : date;
+    return {page.text(QT_TRANSLATE_NOOP("Words", "Tested and signed by (name typed as signature)")),
+            page.has(page.visit(), Item::SignedByEngineer)
+                ? utf8(page.value(page.visit(), Item::SignedByEngineer))
+                : absentCell(),
+            utf8(detail)};
+}
+
+record::Signature receivedSignature(const DocumentPage& page) {
+    const bool received = page.has(page.visit(), Item::ReceivedBy);
+    return {page.text(QT_TRANSLATE_NOOP("Words", "Received by (not required)")),
+            received ? utf8(page.value(page.visit(), Item::ReceivedBy)) : absentCell(),
+            received ? utf8(page.words().date(page.file().visit.date))
+                     : page.text(QT_TRANSLATE_NOOP("Words", "no name given"))};
+}
+
+record::Signatures signatures(const DocumentPage& page) {
+    return {{engineerSignature(page), receivedSignature(page)}};
+}
+
+record::Paragraph remarks(const DocumentPage& page) {
+    return {page.text(QT_TRANSLATE_NOOP("Words", "Remarks")),
+            page.has(page.visit(), Item::VisitRemarks)
+                ? utf8(page.value(page.visit(), Item::VisitRemarks))
+                : page.text(QT_TRANSLATE_NOOP("Words", "— none given")),
+            false};
+}
+
+void setFrame(const DocumentPage& page, Document& document) {
+    const DocumentInput& input = page.input();
+    document.kind = std::string(record::kindCode(input.kind));
+    document.language = utf8(page.words().language());
+    document.title = utf8(page.words().recordKind(input.kind));
+    document.subtitle = utf8(editionsFollowed(page));
+    document.firm = utf8(firmLine(page));
+    document.issued = utf8(page.words().date(input.issued));
+    if (input.file.firm.demonstration) {
+        document.banner = page.text(QT_TRANSLATE_NOOP("Words", "Demonstration: not a real record"));
+    }
+    document.caution = utf8(page.words().caution(input.file.installation.gas, input.file.premises.country));
+    document.pageWord = page.text(QT_TRANSLATE_NOOP("Words", "page %1 of %2"));
+    document.revisionWord = page.text(QT_TRANSLATE_NOOP("Words", "revision %1"));
+    document.digestWord = page.text(QT_TRANSLATE_NOOP("Words", "digest"));
+}
+
+}  // namespace
+
+Document documentFor(const DocumentInput& input, const Words& words) {
+    const DocumentPage page(input, words);
+    Document document;
+    setFrame(page, document);
+    auto& blocks = document.blocks;
+    blocks.emplace_back(headline(page));
+    addWhatToDo(page, blocks);
+    blocks.emplace_back(whoAndWhere(page));
+    blocks.emplace_back(instrumentTable(page));
+    blocks.emplace_back(installationGrid(page));
+    blocks.emplace_back(pipeTable(page));
+    for (const auto& test : page.tests()) {
+        blocks.emplace_back(testedGrid(page, test));
+        blocks.emplace_back(readingTable(page, test));
+    }
+    blocks.emplace_back(beforeGrid(page));
+    blocks.emplace_back(findingList(page));
+    for (const auto& test : page.tests()) {
+        blocks.emplace_back(purgeGrid(page, test));
+        blocks.emplace_back(restoreGrid(page, test));
+    }
+    blocks.emplace_back(remarks(page));
+    blocks.emplace_back(signatures(page));
+    return document;
+}
+
+}  // namespace hearth::ui::words
