@@ -21,7 +21,8 @@ EngineersPart::EngineersPart(const shell::Context& context, QWidget* parent)
     connect(m_add, &QPushButton::clicked, this, &EngineersPart::add);
 }
 
-input::Editor* EngineersPart::addField(QWidget* line, input::Editor* editor, const QString& label, const char* name) {
+input::Editor* EngineersPart::addField(QWidget* line, input::Editor* editor, const QString& label,
+                                       const char* name) {
     const auto number = m_rows.size() + 1;
     editor->setLabel(label, tr("Engineer %1").arg(number));
     editor->setObjectName(QStringLiteral("%1%2").arg(QString::fromLatin1(name)).arg(number));
@@ -45,7 +46,8 @@ void EngineersPart::makeRow(const reg::Engineer& engineer) {
         return keep(index, [&](reg::Engineer& changed) { changed.name = text.trimmed().toStdString(); });
     });
     shell::keepOnCommit(row.card, m_context.words, [this, index](const QString& text) {
-        return keep(index, [&](reg::Engineer& changed) { changed.cardNumber = text.trimmed().toStdString(); });
+        return keep(index,
+                    [&](reg::Engineer& changed) { changed.cardNumber = text.trimmed().toStdString(); });
     });
     shell::keepOnCommit(row.expires, m_context.words,
                         [this, index](const QString& text) { return keepExpiry(index, text); });
@@ -57,7 +59,8 @@ void EngineersPart::makeRow(const reg::Engineer& engineer) {
 void EngineersPart::fill(const Row& row) {
     row.name->setText(qstring(row.engineer.name));
     row.card->setText(qstring(row.engineer.cardNumber));
-    row.expires->setText(row.engineer.cardExpires ? qstring(calendar::isoText(*row.engineer.cardExpires)) : QString());
+    row.expires->setText(row.engineer.cardExpires ? qstring(calendar::isoText(*row.engineer.cardExpires))
+                                                  : QString());
     for (auto* editor : {row.name, row.card, row.expires}) {
         editor->setProblem({});
     }

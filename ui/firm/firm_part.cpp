@@ -20,7 +20,8 @@ FirmPart::FirmPart(const shell::Context& context, QWidget* parent)
     lines->setSpacing(look::kGap);
     lines->addWidget(m_title);
     lines->addWidget(shell::softText(
-        tr("As it stands at the head of each record. Records that have been issued keep what they said."), this));
+        tr("As it stands at the head of each record. Records that have been issued keep what they said."),
+        this));
     lines->addWidget(m_fields);
     addText(tr("Name of the firm"), "firmName", [](reg::Firm& firm) -> std::string& { return firm.name; });
     addText(tr("Registration number"), "registrationNumber",
@@ -28,9 +29,11 @@ FirmPart::FirmPart(const shell::Context& context, QWidget* parent)
     addText(tr("Telephone"), "telephone", [](reg::Firm& firm) -> std::string& { return firm.telephone; });
     addText(tr("E-mail"), "email", [](reg::Firm& firm) -> std::string& { return firm.email; });
     addText(tr("Address"), "line1", [](reg::Firm& firm) -> std::string& { return firm.address.line1; });
-    addText(tr("Address, second line"), "line2", [](reg::Firm& firm) -> std::string& { return firm.address.line2; });
+    addText(tr("Address, second line"), "line2",
+            [](reg::Firm& firm) -> std::string& { return firm.address.line2; });
     addText(tr("Town"), "town", [](reg::Firm& firm) -> std::string& { return firm.address.town; });
-    addText(tr("Postcode"), "postcode", [](reg::Firm& firm) -> std::string& { return firm.address.postcode; });
+    addText(tr("Postcode"), "postcode",
+            [](reg::Firm& firm) -> std::string& { return firm.address.postcode; });
     addCountry();
     addLanguage();
 }
@@ -105,6 +108,8 @@ void FirmPart::refresh() {
     m_language->setText(qstring(m_firm.language));
 }
 
-void FirmPart::takeFocus() { shell::focusOn(m_texts.front().first); }
+void FirmPart::takeFocus() {
+    shell::focusOn(m_texts.front().first);
+}
 
 }  // namespace hearth::ui::firm

@@ -41,12 +41,20 @@ void FirmPlace::refresh() {
     shell::orderTabs(this);
 }
 
-void FirmPlace::commit() { shell::commitField(this); }
+void FirmPlace::commit() {
+    shell::commitField(this);
+}
 
-void FirmPlace::takeFocus() { m_firm->takeFocus(); }
+void FirmPlace::takeFocus() {
+    m_firm->takeFocus();
+}
 
-void FirmPlace::takeFound() { m_instruments->takeFocus(); }
+void FirmPlace::takeFound() {
+    m_instruments->takeFocus();
+}
 
-void FirmPlace::search(const QString& text) { m_instruments->search(text); }
+void FirmPlace::search(const QString& text) {
+    m_instruments->search(text);
+}
 
 }  // namespace hearth::ui::firm

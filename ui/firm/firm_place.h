@@ -14,7 +14,8 @@ class FirmPart;
 class InstrumentsPart;
 class StorePart;
 
-/// The business itself: who it is, its engineers and instruments, where everything is kept and whether it is sound.
+/// The business itself: who it is, its engineers and instruments, where everything is kept and whether it is
+/// sound.
 class FirmPlace : public shell::Place {
     Q_OBJECT
   public:

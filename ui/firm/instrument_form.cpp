@@ -11,8 +11,9 @@ namespace {
 
 constexpr int kColumns = 3;
 constexpr reg::InstrumentKind kKinds[] = {
-    reg::InstrumentKind::ElectronicGauge, reg::InstrumentKind::WaterGauge,       reg::InstrumentKind::CombustionAnalyser,
-    reg::InstrumentKind::LeakDetector,    reg::InstrumentKind::VoltageIndicator, reg::InstrumentKind::Other};
+    reg::InstrumentKind::ElectronicGauge,    reg::InstrumentKind::WaterGauge,
+    reg::InstrumentKind::CombustionAnalyser, reg::InstrumentKind::LeakDetector,
+    reg::InstrumentKind::VoltageIndicator,   reg::InstrumentKind::Other};
 
 }  // namespace
 
@@ -30,7 +31,8 @@ InstrumentForm::InstrumentForm(const shell::Context& context, QWidget* parent)
     addTyped(tr("Repeatability, where the maker gives it"), "repeatability",
              [](Instrument& it) -> quantity::Typed& { return it.repeatability; });
     addTyped(tr("Accuracy"), "accuracy", [](Instrument& it) -> quantity::Typed& { return it.accuracy; });
-    addText(tr("Calibration certificate"), "certificate", [](Instrument& it) -> std::string& { return it.certificate; });
+    addText(tr("Calibration certificate"), "certificate",
+            [](Instrument& it) -> std::string& { return it.certificate; });
     addDate(tr("Calibrated on"), "calibratedOn",
             [](Instrument& it) -> std::optional<calendar::Date>& { return it.calibratedOn; });
     addDate(tr("Calibration due"), "calibrationDue",
@@ -52,7 +54,9 @@ void InstrumentForm::addKind() {
     m_kind = input::makeListEditor(m_fields, choices);
     finish(m_kind, tr("Kind of instrument"), "instrumentKind");
     shell::keepOnCommit(m_kind, m_context.words, [this](const QString& code) {
-        return keep([&](Instrument& it) { it.kind = reg::instrumentKindFromCode(code.toStdString()).value_or(it.kind); });
+        return keep([&](Instrument& it) {
+            it.kind = reg::instrumentKindFromCode(code.toStdString()).value_or(it.kind);
+        });
     });
 }
 
@@ -120,6 +124,8 @@ void InstrumentForm::show(const Instrument& instrument) {
     }
 }
 
-void InstrumentForm::takeFocus() { shell::focusOn(m_texts.front().first); }
+void InstrumentForm::takeFocus() {
+    shell::focusOn(m_texts.front().first);
+}
 
 }  // namespace hearth::ui::firm

@@ -3,6 +3,8 @@
 
 #include "ui/shell/line_list.h"
 
+#include <algorithm>
+
 namespace hearth::ui::firm {
 
 using words::qstring;
@@ -13,15 +15,16 @@ shell::Line lineOf(const reg::Instrument& instrument, const shell::Context& cont
     shell::Line line;
     line.key = qstring(instrument.id.text());
     line.title = instrument.name.empty() ? InstrumentsPart::tr("(no name)") : qstring(instrument.name);
-    line.detail = QStringLiteral("%1 · %2").arg(context.words.instrumentKind(instrument.kind), qstring(instrument.serial));
+    line.detail = QStringLiteral("%1 · %2").arg(context.words.instrumentKind(instrument.kind),
+                                                qstring(instrument.serial));
     if (!instrument.calibrationDue) {
         line.right = InstrumentsPart::tr("calibration not said");
         return line;
     }
     const int days = calendar::daysBetween(context.clock.today("Europe/London"), *instrument.calibrationDue);
     line.right = context.words.shortDate(*instrument.calibrationDue);
-    line.rightDetail =
-        days < 0 ? InstrumentsPart::tr("calibration ran out") : InstrumentsPart::tr("calibration due in %n days", nullptr, days);
+    line.rightDetail = days < 0 ? InstrumentsPart::tr("calibration ran out")
+                                : InstrumentsPart::tr("calibration due, days left: %1").arg(days);
     return line;
 }
 
@@ -37,7 +40,8 @@ bool isFound(const shell::Line& line, const QString& search) {
 InstrumentsPart::InstrumentsPart(const shell::Context& context, QWidget* parent)
     : QWidget(parent),
       m_context(context),
-      m_list(new shell::LineList(tr("Instruments"), tr("No instruments yet. A gauge is needed to judge a test."), this)),
+      m_list(new shell::LineList(tr("Instruments"),
+                                 tr("No instruments yet. A gauge is needed to judge a test."), this)),
       m_add(new shell::KeyButton(tr("Add an instrument"), shell::ButtonKind::Quiet, this)),
       m_form(new InstrumentForm(context, this)) {
     auto* lines = new QVBoxLayout(this);
@@ -104,6 +108,8 @@ void InstrumentsPart::search(const QString& text) {
     refresh();
 }
 
-void InstrumentsPart::takeFocus() { m_list->setFocus(Qt::OtherFocusReason); }
+void InstrumentsPart::takeFocus() {
+    m_list->setFocus(Qt::OtherFocusReason);
+}
 
 }  // namespace hearth::ui::firm

@@ -24,7 +24,8 @@ StorePart::StorePart(const shell::Context& context, QWidget* parent)
                                               shell::ButtonKind::Primary, this);
     backUpButton->setObjectName(QStringLiteral("backUpButton"));
     row->addWidget(backUpButton);
-    auto* checkButton = new shell::KeyButton(tr("Check the store"), QKeySequence(), shell::ButtonKind::Plain, this);
+    auto* checkButton =
+        new shell::KeyButton(tr("Check the store"), QKeySequence(), shell::ButtonKind::Plain, this);
     checkButton->setObjectName(QStringLiteral("checkStoreButton"));
     row->addWidget(checkButton);
     row->addStretch(1);
@@ -41,8 +42,8 @@ StorePart::StorePart(const shell::Context& context, QWidget* parent)
 
 void StorePart::backUp() {
     const QString day = qstring(calendar::isoText(m_context.clock.today("Europe/London")));
-    const auto path = m_context.dialogs.saveFile(this, tr("Back up to"), tr("hearthledger backup %1.hearth").arg(day),
-                                                 tr("Stores (*.hearth)"));
+    const auto path = m_context.dialogs.saveFile(
+        this, tr("Back up to"), tr("hearthledger backup %1.hearth").arg(day), tr("Stores (*.hearth)"));
     if (!path) {
         return;
     }
@@ -68,8 +69,10 @@ void StorePart::check() {
                                        : tr("The file is damaged: %1").arg(qstring(health->integrity)));
     said << (health->chain ? tr("All records are as they were issued and follow one another.")
                            : m_context.words.error(health->chain.error()));
-    said << tr("%n premises", nullptr, health->premises) << tr("%n visits", nullptr, health->visits)
-         << tr("%n records", nullptr, health->records);
+    said << tr("Premises: %1 · visits: %2 · records: %3")
+                .arg(health->premises)
+                .arg(health->visits)
+                .arg(health->records);
     m_health->setInk(sound ? look::Role::Pass : look::Role::Fail);
     m_health->setText(said.join(u'\n'));
 }

@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/premises/history.h"
 
-#include <algorithm>
-
 #include "ui/shell/change_words.h"
 #include "ui/shell/kit.h"
+
+#include <algorithm>
 
 namespace hearth::ui::premises {
 

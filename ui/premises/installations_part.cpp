@@ -13,7 +13,10 @@ constexpr int kColumns = 3;
 }  // namespace
 
 InstallationForm::InstallationForm(const shell::Context& context, const QString& nameContext, QWidget* parent)
-    : QWidget(parent), m_context(context), m_nameContext(nameContext), m_fields(new shell::Fields(kColumns, this)) {
+    : QWidget(parent),
+      m_context(context),
+      m_nameContext(nameContext),
+      m_fields(new shell::Fields(kColumns, this)) {
     auto* lines = new QVBoxLayout(this);
     lines->setContentsMargins(0, 0, 0, 0);
     lines->addWidget(m_fields);
@@ -25,8 +28,9 @@ InstallationForm::InstallationForm(const shell::Context& context, const QString&
             [](reg::Installation& installation) -> std::string& { return installation.meterPlace; });
     addText(tr("Where the emergency control valve is"), "valvePlace",
             [](reg::Installation& installation) -> std::string& { return installation.controlValvePlace; });
-    addTyped(tr("Operating pressure at the meter outlet"), "operatingPressure", quantity::UnitFamily::Pressure,
-             [](reg::Installation& installation) -> quantity::Typed& { return installation.operatingPressure; });
+    addTyped(
+        tr("Operating pressure at the meter outlet"), "operatingPressure", quantity::UnitFamily::Pressure,
+        [](reg::Installation& installation) -> quantity::Typed& { return installation.operatingPressure; });
     addTyped(tr("Highest supply pressure at the valve"), "supplyPressure", quantity::UnitFamily::Pressure,
              [](reg::Installation& installation) -> quantity::Typed& { return installation.supplyPressure; });
     addTyped(tr("Meter's volume from its plate"), "meterVolume", quantity::UnitFamily::Volume,
@@ -42,8 +46,8 @@ void InstallationForm::finish(input::Editor* editor, const QString& label, const
 
 void InstallationForm::addGas() {
     std::vector<input::ChoiceItem> choices;
-    for (const auto gas : {rulebook::Gas::NaturalGas, rulebook::Gas::Propane, rulebook::Gas::Butane,
-                           rulebook::Gas::LpgAir}) {
+    for (const auto gas :
+         {rulebook::Gas::NaturalGas, rulebook::Gas::Propane, rulebook::Gas::Butane, rulebook::Gas::LpgAir}) {
         choices.push_back({coded(rulebook::gasText(gas)), m_context.words.gas(gas)});
     }
     m_gas = input::makeChoiceEditor(m_fields, choices);
@@ -65,7 +69,8 @@ void InstallationForm::addMeter() {
     finish(m_meter, tr("Meter"), "meter");
     m_fields->add(m_meter);
     shell::keepOnCommit(m_meter, m_context.words, [this](const QString& code) {
-        const auto kept = keep([&](reg::Installation& installation) { installation.meterCode = code.toStdString(); });
+        const auto kept =
+            keep([&](reg::Installation& installation) { installation.meterCode = code.toStdString(); });
         showMeterVolume();
         return kept;
     });
@@ -77,11 +82,13 @@ void InstallationForm::addText(const QString& label, const char* name, TextOf fi
     m_fields->add(editor);
     m_texts.emplace_back(editor, field);
     shell::keepOnCommit(editor, m_context.words, [this, field](const QString& text) {
-        return keep([&](reg::Installation& installation) { field(installation) = text.trimmed().toStdString(); });
+        return keep(
+            [&](reg::Installation& installation) { field(installation) = text.trimmed().toStdString(); });
     });
 }
 
-void InstallationForm::addTyped(const QString& label, const char* name, quantity::UnitFamily family, TypedOf field) {
+void InstallationForm::addTyped(const QString& label, const char* name, quantity::UnitFamily family,
+                                TypedOf field) {
     auto* editor = input::makeQuantityEditor(m_fields, family);
     finish(editor, label, name);
     m_fields->add(editor);
@@ -180,7 +187,8 @@ void InstallationsPart::add() {
     installation.id = {m_context.store.newId()};
     installation.premises = m_premises;
     if (const auto kept = m_context.store.save(installation); !kept) {
-        m_context.dialogs.tell(this, tr("The installation was not added"), m_context.words.error(kept.error()));
+        m_context.dialogs.tell(this, tr("The installation was not added"),
+                               m_context.words.error(kept.error()));
         return;
     }
     show(m_premises);

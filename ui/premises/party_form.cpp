@@ -41,9 +41,11 @@ PartyForm::PartyForm(const shell::Context& context, const QString& nameContext, 
     addText(tr("E-mail"), "email", [](reg::Party& party) -> std::string& { return party.email; });
     m_fields->breakRow();
     addText(tr("Address"), "line1", [](reg::Party& party) -> std::string& { return party.address.line1; });
-    addText(tr("Address, second line"), "line2", [](reg::Party& party) -> std::string& { return party.address.line2; });
+    addText(tr("Address, second line"), "line2",
+            [](reg::Party& party) -> std::string& { return party.address.line2; });
     addText(tr("Town"), "town", [](reg::Party& party) -> std::string& { return party.address.town; });
-    addText(tr("Postcode"), "postcode", [](reg::Party& party) -> std::string& { return party.address.postcode; });
+    addText(tr("Postcode"), "postcode",
+            [](reg::Party& party) -> std::string& { return party.address.postcode; });
 }
 
 void PartyForm::addText(const QString& label, const char* name, TextOf field) {

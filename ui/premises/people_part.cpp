@@ -23,8 +23,9 @@ QString whoAndWhere(const reg::Party& party) {
     return parts.join(QStringLiteral(", "));
 }
 
-constexpr reg::RoleKind kRoles[] = {reg::RoleKind::Customer,  reg::RoleKind::Landlord, reg::RoleKind::Tenant,
-                                    reg::RoleKind::HomeOwner, reg::RoleKind::Agent,    reg::RoleKind::ResponsiblePerson};
+constexpr reg::RoleKind kRoles[] = {reg::RoleKind::Customer, reg::RoleKind::Landlord,
+                                    reg::RoleKind::Tenant,   reg::RoleKind::HomeOwner,
+                                    reg::RoleKind::Agent,    reg::RoleKind::ResponsiblePerson};
 
 }  // namespace
 
@@ -145,7 +146,8 @@ Result<std::optional<reg::Party>> PersonRow::known(const QString& name) {
     }
     std::vector<reg::Party> same;
     std::copy_if(parties->begin(), parties->end(), std::back_inserter(same), [&](const reg::Party& party) {
-        return qstring(party.name).compare(name, Qt::CaseInsensitive) == 0 && (!m_holder || party.id != m_holder->id);
+        return qstring(party.name).compare(name, Qt::CaseInsensitive) == 0 &&
+               (!m_holder || party.id != m_holder->id);
     });
     if (same.empty()) {
         return std::nullopt;
@@ -158,17 +160,17 @@ Result<std::optional<reg::Party>> PersonRow::known(const QString& name) {
         answers << whoAndWhere(party);
     }
     answers << tr("Somebody else of that name");
-    const int answer = m_context.dialogs.ask(this, tr("Which of them?"), tr("More than one is called “%1”.").arg(name),
-                                             answers, 0);
+    const int answer = m_context.dialogs.ask(this, tr("Which of them?"),
+                                             tr("More than one is called “%1”.").arg(name), answers, 0);
     const auto index = static_cast<std::size_t>(answer < 0 ? 0 : answer);
     return index < same.size() ? std::optional(same[index]) : std::nullopt;
 }
 
 Result<void> PersonRow::rename(const QString& name) {
     const QString before = qstring(m_holder->name);
-    const int answer = m_context.dialogs.ask(
-        this, tr("The same, or somebody else?"), tr("“%1” stands here now; “%2” was typed.").arg(before, name),
-        {tr("Somebody else"), tr("The same, name corrected")}, 0);
+    const int answer = m_context.dialogs.ask(this, tr("The same, or somebody else?"),
+                                             tr("“%1” stands here now; “%2” was typed.").arg(before, name),
+                                             {tr("Somebody else"), tr("The same, name corrected")}, 0);
     if (answer < 0) {
         showHolder();
         return {};
@@ -196,7 +198,8 @@ Result<void> PersonRow::replaceBy(reg::Party party, bool isNew) {
             return kept;
         }
     }
-    const auto kept = m_context.store.save(reg::Role{{m_context.store.newId()}, m_premises, party.id, m_kind});
+    const auto kept =
+        m_context.store.save(reg::Role{{m_context.store.newId()}, m_premises, party.id, m_kind});
     if (kept) {
         m_holder = party;
         showHolder();

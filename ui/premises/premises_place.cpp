@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/premises/premises_place.h"
 
-#include <QKeyEvent>
-
 #include "ui/premises/premises_sheet.h"
 #include "ui/shell/kit.h"
 #include "ui/shell/line_list.h"
+
+#include <QKeyEvent>
 
 namespace hearth::ui::premises {
 
@@ -30,13 +30,14 @@ shell::Line lineOf(const store::PremisesLine& found, const words::Words& words) 
                           qstring(found.customer)},
                          QStringLiteral(" · "));
     line.right = found.lastVisit ? words.shortDate(*found.lastVisit) : QString();
-    line.rightDetail = found.drafts > 0 ? PremisesPlace::tr("%n open", nullptr, found.drafts) : QString();
+    line.rightDetail = found.drafts > 0 ? PremisesPlace::tr("open visits: %1").arg(found.drafts) : QString();
     return line;
 }
 
 }  // namespace
 
-PremisesPlace::PremisesPlace(const shell::Context& context, QWidget* parent) : Place(parent), m_context(context) {
+PremisesPlace::PremisesPlace(const shell::Context& context, QWidget* parent)
+    : Place(parent), m_context(context) {
     setObjectName(QStringLiteral("premisesPlace"));
 }
 
@@ -102,7 +103,9 @@ void PremisesPlace::show(int row) {
     m_sheet->show(m_ids[static_cast<std::size_t>(row)]);
 }
 
-void PremisesPlace::commit() { shell::commitField(this); }
+void PremisesPlace::commit() {
+    shell::commitField(this);
+}
 
 void PremisesPlace::takeFocus() {
     if (m_sheet->isNew()) {
@@ -112,7 +115,9 @@ void PremisesPlace::takeFocus() {
     }
 }
 
-void PremisesPlace::takeFound() { m_list->setFocus(Qt::OtherFocusReason); }
+void PremisesPlace::takeFound() {
+    m_list->setFocus(Qt::OtherFocusReason);
+}
 
 rulebook::Gas PremisesPlace::gas() const {
     return m_sheet == nullptr ? rulebook::Gas::NaturalGas : m_sheet->gas();

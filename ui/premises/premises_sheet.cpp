@@ -26,7 +26,8 @@ QVBoxLayout* plainLines(QWidget* widget) {
 
 }  // namespace
 
-PremisesSheet::PremisesSheet(const shell::Context& context, QWidget* parent) : Sheet(parent), m_context(context) {
+PremisesSheet::PremisesSheet(const shell::Context& context, QWidget* parent)
+    : Sheet(parent), m_context(context) {
     setObjectName(QStringLiteral("premisesSheet"));
     m_nothing = shell::softText(tr("Choose premises from the list, or add new ones."), this);
     lines()->addWidget(m_nothing);
@@ -61,8 +62,8 @@ void PremisesSheet::addHead() {
     words->addWidget(m_title);
     words->addWidget(m_subtitle);
     head->addLayout(words, 1);
-    m_start = new shell::KeyButton(tr("Start a visit"), QKeySequence(Qt::CTRL | Qt::Key_N), shell::ButtonKind::Primary,
-                                   m_page);
+    m_start = new shell::KeyButton(tr("Start a visit"), QKeySequence(Qt::CTRL | Qt::Key_N),
+                                   shell::ButtonKind::Primary, m_page);
     m_start->setObjectName(QStringLiteral("startVisitButton"));
     head->addWidget(m_start, 0, Qt::AlignTop);
     static_cast<QVBoxLayout*>(m_page->layout())->addLayout(head);
@@ -75,10 +76,12 @@ void PremisesSheet::addHead() {
 void PremisesSheet::addAddress() {
     m_address = new shell::Fields(kColumns, m_page);
     m_page->layout()->addWidget(m_address);
-    addAddressField(tr("Address"), "line1", [](reg::Premises& premises) -> std::string& { return premises.address.line1; });
+    addAddressField(tr("Address"), "line1",
+                    [](reg::Premises& premises) -> std::string& { return premises.address.line1; });
     addAddressField(tr("Address, second line"), "line2",
                     [](reg::Premises& premises) -> std::string& { return premises.address.line2; });
-    addAddressField(tr("Town"), "town", [](reg::Premises& premises) -> std::string& { return premises.address.town; });
+    addAddressField(tr("Town"), "town",
+                    [](reg::Premises& premises) -> std::string& { return premises.address.town; });
     addAddressField(tr("Postcode"), "postcode",
                     [](reg::Premises& premises) -> std::string& { return premises.address.postcode; });
     addCountry();
@@ -210,11 +213,15 @@ void PremisesSheet::takeFocus() {
     }
 }
 
-rulebook::Gas PremisesSheet::gas() const { return m_installations->gas(); }
+rulebook::Gas PremisesSheet::gas() const {
+    return m_installations->gas();
+}
 
 void PremisesSheet::fill() {
     const QString first = qstring(m_premises.address.line1);
-    m_title->setText(m_isNew ? tr("New premises") : first.isEmpty() ? tr("Premises without an address") : first);
+    m_title->setText(m_isNew           ? tr("New premises")
+                     : first.isEmpty() ? tr("Premises without an address")
+                                       : first);
     m_subtitle->setText(m_isNew ? tr("Kept with the first field that you enter.")
                                 : QStringLiteral("%1 %2").arg(qstring(m_premises.address.town),
                                                               qstring(m_premises.address.postcode)));
@@ -234,7 +241,9 @@ void PremisesSheet::fill() {
     }
 }
 
-void PremisesSheet::fillHistory() { m_history->setLines(historyOf(m_premises, m_context)); }
+void PremisesSheet::fillHistory() {
+    m_history->setLines(historyOf(m_premises, m_context));
+}
 
 Result<void> PremisesSheet::keep(const std::function<void(reg::Premises&)>& change) {
     reg::Premises changedPremises = m_premises;

@@ -14,7 +14,8 @@ class InstallationsPart;
 class PeoplePart;
 class VisitsPart;
 
-/// One premises: address, installation, people, visits, access notes, history. Each field is kept when it is committed.
+/// One premises: address, installation, people, visits, access notes, history. Each field is kept when it is
+/// committed.
 class PremisesSheet : public shell::Sheet {
     Q_OBJECT
   public:

@@ -12,7 +12,9 @@ namespace {
 shell::Line recordLine(const store::RecordLine& record, const words::Words& words) {
     shell::Line line;
     line.key = qstring(record.id.text());
-    line.title = VisitsPart::tr("Record %1, revision %2").arg(qstring(record.header.record)).arg(record.header.revision);
+    line.title = VisitsPart::tr("Record %1, revision %2")
+                     .arg(qstring(record.header.record))
+                     .arg(record.header.revision);
     line.right = words.outcome(record.outcome);
     line.outcome = record.outcome;
     line.detail = record.supersededBy ? VisitsPart::tr("superseded") : QString();
@@ -24,7 +26,8 @@ shell::Line recordLine(const store::RecordLine& record, const words::Words& word
 VisitsPart::VisitsPart(const shell::Context& context, QWidget* parent)
     : QWidget(parent),
       m_context(context),
-      m_list(new shell::LineList(tr("Visits and records here"), tr("No visits yet. Ctrl+N starts one."), this)) {
+      m_list(
+          new shell::LineList(tr("Visits and records here"), tr("No visits yet. Ctrl+N starts one."), this)) {
     auto* lines = new QVBoxLayout(this);
     lines->setContentsMargins(0, 0, 0, 0);
     lines->setSpacing(look::kGap);

@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include <variant>
-
 #include "ui/shell/kit.h"
 #include "ui/shell/place.h"
+
+#include <variant>
 
 namespace hearth::ui::shell {
 class LineList;

@@ -7,7 +7,8 @@ namespace hearth::ui::records {
 
 namespace {
 
-constexpr qsizetype kLongest = 60;  // of the address: the whole stays far below the 255 bytes of common file systems
+constexpr qsizetype kLongest =
+    60;  // of the address: the whole stays far below the 255 bytes of common file systems
 
 bool isRefused(QChar letter) {
     static const QString refused = QStringLiteral("/\\:*?\"<>|");
@@ -20,7 +21,7 @@ QString fit(const QString& text) {
         safe += isRefused(letter) ? QChar(u' ') : letter;
     }
     safe = safe.simplified().left(kLongest).trimmed();
-    while (safe.startsWith(u'.')) {
+    while (safe.startsWith(u'.') || safe.startsWith(u' ')) {
         safe.remove(0, 1);  // a hidden file is a lost one
     }
     return safe;

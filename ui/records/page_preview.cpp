@@ -1,14 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/records/page_preview.h"
 
-#include <QPaintEvent>
+#include "ui/look/look.h"
+#include "ui/shell/kit.h"
+
 #include <QPainter>
+#include <QPaintEvent>
 
 #include <algorithm>
 #include <cmath>
-
-#include "ui/look/look.h"
-#include "ui/shell/kit.h"
 
 namespace hearth::ui::records {
 
@@ -61,7 +61,9 @@ void PagePreview::fitHeight() {
     }
 }
 
-void PagePreview::resizeEvent(QResizeEvent*) { fitHeight(); }
+void PagePreview::resizeEvent(QResizeEvent*) {
+    fitHeight();
+}
 
 void PagePreview::paintEvent(QPaintEvent* event) {
     if (!m_layout) {

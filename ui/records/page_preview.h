@@ -1,16 +1,16 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "ui/paper/paper.h"
+
 #include <QWidget>
 
 #include <optional>
 
-#include "ui/paper/paper.h"
-
 namespace hearth::ui::records {
 
-/// The pages of a record one below the other, painted by the layout that paper and PDF have. A stop of the Tab key, so that
-/// the arrows scroll it and a screen reader reads it.
+/// The pages of a record one below the other, painted by the layout that paper and PDF have. A stop of the
+/// Tab key, so that the arrows scroll it and a screen reader reads it.
 class PagePreview : public QWidget {
     Q_OBJECT
   public:

@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/records/record_sheet.h"
 
-#include <QSaveFile>
-
 #include "ui/records/file_name.h"
 #include "ui/records/page_preview.h"
+
+#include <QSaveFile>
 
 namespace hearth::ui::records {
 
@@ -49,7 +49,8 @@ RecordSheet::RecordSheet(const shell::Context& context, QWidget* parent) : Sheet
 
 shell::KeyButton* RecordSheet::addButton(const QString& text, const QKeySequence& key, const char* name,
                                          const std::function<void()>& act) {
-    const auto kind = m_buttons->layout()->count() == 0 ? shell::ButtonKind::Primary : shell::ButtonKind::Plain;
+    const auto kind =
+        m_buttons->layout()->count() == 0 ? shell::ButtonKind::Primary : shell::ButtonKind::Plain;
     auto* button = new shell::KeyButton(text, key, kind, m_buttons);
     button->setObjectName(QString::fromLatin1(name));
     connect(button, &QPushButton::clicked, this, act);
@@ -61,15 +62,17 @@ void RecordSheet::addButtons() {
     auto* grid = new QGridLayout(m_buttons);
     grid->setContentsMargins(0, look::kGap, 0, look::kGap);
     grid->setSpacing(look::kGap);
-    m_save = addButton(tr("Save as PDF"), QKeySequence(Qt::CTRL | Qt::Key_S), "savePdfButton", [this] { savePdf(); });
+    m_save = addButton(tr("Save as PDF"), QKeySequence(Qt::CTRL | Qt::Key_S), "savePdfButton",
+                       [this] { savePdf(); });
     grid->addWidget(m_save, 0, 0);
     m_print = addButton(tr("Print"), QKeySequence(Qt::CTRL | Qt::Key_P), "printButton",
                         [this] { print(Print::Original); });
     grid->addWidget(m_print, 0, 1);
-    m_printCopy = addButton(tr("Print a copy"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_P), "printCopyButton",
-                            [this] { print(Print::Copy); });
+    m_printCopy = addButton(tr("Print a copy"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_P),
+                            "printCopyButton", [this] { print(Print::Copy); });
     grid->addWidget(m_printCopy, 0, 2);
-    m_revise = addButton(tr("Revise"), QKeySequence(Qt::CTRL | Qt::Key_R), "reviseButton", [this] { revise(); });
+    m_revise =
+        addButton(tr("Revise"), QKeySequence(Qt::CTRL | Qt::Key_R), "reviseButton", [this] { revise(); });
     grid->addWidget(m_revise, 1, 0);
     grid->addWidget(addButton(tr("Open the visit"), QKeySequence(Qt::CTRL | Qt::Key_O), "openVisitButton",
                               [this] {
@@ -112,9 +115,10 @@ void RecordSheet::fill(const store::IssuedRecord& record) {
                             .arg(qstring(record.document.issued), qstring(line.address)));
     m_subtitle->show();
     m_state->setInk(line.supersededBy ? look::Role::LookAgain : look::Role::SoftInk);
-    m_state->setText(line.supersededBy
-                         ? tr("Superseded by a later revision. It stays readable; it is no longer the one that counts.")
-                         : tr("Verified: the record and its pages are as they were issued."));
+    m_state->setText(
+        line.supersededBy
+            ? tr("Superseded by a later revision. It stays readable; it is no longer the one that counts.")
+            : tr("Verified: the record and its pages are as they were issued."));
     m_state->show();
     m_buttons->show();
     m_print->setWords(line.supersededBy ? tr("Print, marked superseded") : tr("Print"));
@@ -138,7 +142,8 @@ void RecordSheet::showNothing() {
     m_id.reset();
     m_record.reset();
     m_title->setText(tr("Records"));
-    m_subtitle->setText(tr("Records are issued at the end of a visit's sheet; here they are seen, printed and sent again."));
+    m_subtitle->setText(
+        tr("Records are issued at the end of a visit's sheet; here they are seen, printed and sent again."));
     m_subtitle->show();
     m_state->hide();
     m_buttons->hide();
@@ -166,7 +171,8 @@ void RecordSheet::note(const QString& event, const QString& detail) {
     if (m_context.store.isReadOnly()) {
         return;  // nothing can be noted; what was printed or saved is right all the same
     }
-    if (const auto noted = m_context.store.noteEvent(*m_id, event.toStdString(), detail.toStdString()); !noted) {
+    if (const auto noted = m_context.store.noteEvent(*m_id, event.toStdString(), detail.toStdString());
+        !noted) {
         m_context.navigator.say(m_context.words.error(noted.error()));
     }
 }
@@ -176,8 +182,8 @@ void RecordSheet::savePdf() {
         return;
     }
     const auto& line = m_record->line;
-    const QString name = proposedFileName(qstring(line.header.record), line.header.revision, qstring(line.address),
-                                          isoDayOf(line));
+    const QString name = proposedFileName(qstring(line.header.record), line.header.revision,
+                                          qstring(line.address), isoDayOf(line));
     const auto path = m_context.dialogs.saveFile(this, tr("Save the record as PDF"), name, tr("PDF (*.pdf)"));
     if (!path) {
         return;
@@ -201,7 +207,8 @@ void RecordSheet::print(Print how) {
         return;
     }
     if (*printed) {
-        m_context.navigator.say(tr("Sent to the printer: record %1").arg(qstring(m_record->line.header.record)));
+        m_context.navigator.say(
+            tr("Sent to the printer: record %1").arg(qstring(m_record->line.header.record)));
         note(how == Print::Copy ? QStringLiteral("printed_copy") : QStringLiteral("printed"), {});
     }
 }
@@ -211,11 +218,12 @@ void RecordSheet::revise() {
         return;
     }
     const QString number = qstring(m_record->line.header.record);
-    const int answer = m_context.dialogs.ask(
-        this, tr("A revision of %1").arg(number),
-        tr("An issued record is never changed: a revision replaces it, and both stay readable. The revision is made from the "
-           "visit's entries as they are now. Has the visit been put right already?"),
-        {tr("Open the visit first"), tr("Issue the revision now")}, 0);
+    const int answer =
+        m_context.dialogs.ask(this, tr("A revision of %1").arg(number),
+                              tr("An issued record is never changed: a revision replaces it, and both stay "
+                                 "readable. The revision is made from the "
+                                 "visit's entries as they are now. Has the visit been put right already?"),
+                              {tr("Open the visit first"), tr("Issue the revision now")}, 0);
     if (answer == 0) {
         m_context.navigator.openVisit(m_record->line.visit);
         m_context.navigator.say(tr("Put the visit right; then revise record %1 from Records.").arg(number));
@@ -225,7 +233,8 @@ void RecordSheet::revise() {
 }
 
 void RecordSheet::issueRevision() {
-    const auto reason = m_context.dialogs.askText(this, tr("Why the revision?"), tr("Reason, printed on the revision"));
+    const auto reason =
+        m_context.dialogs.askText(this, tr("Why the revision?"), tr("Reason, printed on the revision"));
     if (!reason) {
         return;
     }

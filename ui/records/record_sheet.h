@@ -8,7 +8,8 @@ namespace hearth::ui::records {
 
 class PagePreview;
 
-/// One issued record: what it is, what can be done with it, its pages. Opening it verifies its digests and its link.
+/// One issued record: what it is, what can be done with it, its pages. Opening it verifies its digests and
+/// its link.
 class RecordSheet : public shell::Sheet {
     Q_OBJECT
   public:
@@ -38,7 +39,7 @@ class RecordSheet : public shell::Sheet {
 
     shell::Context m_context;
     std::optional<store::RecordId> m_id;
-    std::optional<store::IssuedRecord> m_record;   // nothing when it can't be trusted
+    std::optional<store::IssuedRecord> m_record;  // nothing when it can't be trusted
     shell::Text* m_title = nullptr;
     shell::Text* m_subtitle = nullptr;
     shell::Text* m_state = nullptr;

@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/records/records_place.h"
 
-#include <QKeyEvent>
-
 #include "ui/records/record_sheet.h"
 #include "ui/shell/kit.h"
 #include "ui/shell/line_list.h"
+
+#include <QKeyEvent>
 
 namespace hearth::ui::records {
 
@@ -19,9 +19,10 @@ shell::Line lineOf(const store::RecordLine& record, const words::Words& words) {
     shell::Line line;
     line.key = qstring(record.id.text());
     line.outcome = record.outcome;
-    line.title = record.header.revision > 1
-                     ? RecordsPlace::tr("%1, revision %2").arg(qstring(record.header.record)).arg(record.header.revision)
-                     : qstring(record.header.record);
+    line.title = record.header.revision > 1 ? RecordsPlace::tr("%1, revision %2")
+                                                  .arg(qstring(record.header.record))
+                                                  .arg(record.header.revision)
+                                            : qstring(record.header.record);
     line.detail = qstring(record.address);
     Instant issued{};
     line.right = parseInstant(record.header.issuedAt, issued) ? shell::dayOf(words, issued) : QString();
@@ -31,7 +32,8 @@ shell::Line lineOf(const store::RecordLine& record, const words::Words& words) {
 
 }  // namespace
 
-RecordsPlace::RecordsPlace(const shell::Context& context, QWidget* parent) : Place(parent), m_context(context) {
+RecordsPlace::RecordsPlace(const shell::Context& context, QWidget* parent)
+    : Place(parent), m_context(context) {
     setObjectName(QStringLiteral("recordsPlace"));
 }
 
@@ -86,7 +88,9 @@ void RecordsPlace::show(int row) {
     m_sheet->show(m_ids[static_cast<std::size_t>(row)]);
 }
 
-void RecordsPlace::takeFocus() { m_list->setFocus(Qt::OtherFocusReason); }
+void RecordsPlace::takeFocus() {
+    m_list->setFocus(Qt::OtherFocusReason);
+}
 
 void RecordsPlace::search(const QString& text) {
     m_search = text;

@@ -1,16 +1,16 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/rulebook/bands_form.h"
 
-#include <cmath>
-
 #include "core/rulebook/values.h"
+
+#include <cmath>
 
 namespace hearth::ui::rules {
 
-using rulebook::Band;
-using rulebook::BandSlip;
 using quantity::Decimal;
 using quantity::UnitCode;
+using rulebook::Band;
+using rulebook::BandSlip;
 using words::qstring;
 
 namespace {
@@ -26,11 +26,13 @@ QString slipWords(BandSlip slip) {
         case BandSlip::VolumeNotRising:
             return BandsForm::tr("This volume is not above the one before it.");
         case BandSlip::DropNotShrinking:
-            return BandsForm::tr("A larger volume allows no larger drop: this drop is above the one before it.");
+            return BandsForm::tr(
+                "A larger volume allows no larger drop: this drop is above the one before it.");
         case BandSlip::NotPositive:
             return BandsForm::tr("Volume and drop have to be more than nothing.");
         case BandSlip::LeakRateOutOfOrder:
-            return BandsForm::tr("Volume times drop is far from that of the other bands: look again at both figures.");
+            return BandsForm::tr(
+                "Volume times drop is far from that of the other bands: look again at both figures.");
     }
     return {};
 }
@@ -65,10 +67,10 @@ BandsForm::BandsForm(const words::Words& words, QWidget* parent)
     setObjectName(QStringLiteral("bandsForm"));
     m_lines->setContentsMargins(0, 0, 0, 0);
     m_lines->setSpacing(look::kGap / 2);
-    m_lines->addWidget(shell::softText(
-        tr("One row for each band of the table, smallest volume first. Rows left empty are not kept. Nothing is judged by the "
-           "table before it is saved as a whole."),
-        this));
+    m_lines->addWidget(shell::softText(tr("One row for each band of the table, smallest volume first. Rows "
+                                          "left empty are not kept. Nothing is judged by the "
+                                          "table before it is saved as a whole."),
+                                       this));
     m_missing = shell::bodyText({}, this);
     m_missing->setInk(look::Role::Fail);
     m_missing->setObjectName(QStringLiteral("bandsProblem"));
@@ -151,7 +153,8 @@ std::optional<Band> BandsForm::bandIn(Row& row) {
         say(row, {}, true);
         return std::nullopt;
     }
-    return Band{converted(*volume, volumeFactor(row.volume->unit())), converted(*drop, dropFactor(row.drop->unit()))};
+    return Band{converted(*volume, volumeFactor(row.volume->unit())),
+                converted(*drop, dropFactor(row.drop->unit()))};
 }
 
 BandsForm::Typed BandsForm::typed() {
@@ -189,7 +192,8 @@ void BandsForm::check() {
         const bool asks = row.doubted && !row.refused;
         row.meant->setVisible(asks);
         if (!asks) {
-            row.meant->setChecked(false);  // a tick stands for the doubt that it was put to, not for a later one
+            row.meant->setChecked(
+                false);  // a tick stands for the doubt that it was put to, not for a later one
         }
     }
 }
@@ -205,7 +209,8 @@ std::optional<rulebook::Value> BandsForm::value() {
             return std::nullopt;
         }
         if (row.doubted && !row.meant->isChecked()) {
-            m_missing->setText(tr("Nothing was saved: a row looks odd. Tick it if your copy really says so."));
+            m_missing->setText(
+                tr("Nothing was saved: a row looks odd. Tick it if your copy really says so."));
             m_missing->show();
             row.meant->setFocus(Qt::OtherFocusReason);
             return std::nullopt;

@@ -1,22 +1,24 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include <QCheckBox>
-
 #include "core/rulebook/rule_book.h"
 #include "ui/shell/kit.h"
 
+#include <QCheckBox>
+
 namespace hearth::ui::rules {
 
-/// Bands typed from the firm's own copy: volumes up to, and the drop allowed. Each row says beside itself what looks like a slip
-/// (rulebook::checkBands); what is only doubtful has to be ticked as really standing in the copy. The table is saved as a whole.
+/// Bands typed from the firm's own copy: volumes up to, and the drop allowed. Each row says beside itself
+/// what looks like a slip (rulebook::checkBands); what is only doubtful has to be ticked as really standing
+/// in the copy. The table is saved as a whole.
 class BandsForm : public QWidget {
     Q_OBJECT
   public:
     BandsForm(const words::Words& words, QWidget* parent);
     /// With the bands that the entry has; empty rows where it has none.
     void show(const rulebook::Entry& entry);
-    /// The whole table. Nothing while a row has a slip, can't be read or is doubted without its tick: the focus is then there.
+    /// The whole table. Nothing while a row has a slip, can't be read or is doubted without its tick: the
+    /// focus is then there.
     [[nodiscard]] std::optional<rulebook::Value> value();
 
   private:
@@ -25,7 +27,7 @@ class BandsForm : public QWidget {
         input::Editor* volume;
         input::Editor* drop;
         shell::Text* slip;
-        QCheckBox* meant;   // "this is what my copy says"
+        QCheckBox* meant;  // "this is what my copy says"
         bool refused = false;
         bool doubted = false;
     };

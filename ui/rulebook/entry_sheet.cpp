@@ -36,7 +36,8 @@ QString comparisonWords(Comparison comparison) {
 
 QString applies(const Entry& entry, const words::Words& words) {
     if (entry.appliesFrom && entry.appliesTo) {
-        return EntrySheet::tr("from %1 to %2").arg(words.date(*entry.appliesFrom), words.date(*entry.appliesTo));
+        return EntrySheet::tr("from %1 to %2")
+            .arg(words.date(*entry.appliesFrom), words.date(*entry.appliesTo));
     }
     if (entry.appliesFrom) {
         return EntrySheet::tr("from %1").arg(words.date(*entry.appliesFrom));
@@ -112,8 +113,8 @@ void EntrySheet::addHistory() {
     part->setContentsMargins(0, 0, 0, 0);
     part->addWidget(shell::hairline(m_historyPart));
     part->addWidget(shell::headingText(tr("What the firm has said of it"), m_historyPart));
-    m_history = new shell::LineList(tr("What the firm has said of it"), tr("Nothing yet: the value is the shipped one."),
-                                    m_historyPart);
+    m_history = new shell::LineList(tr("What the firm has said of it"),
+                                    tr("Nothing yet: the value is the shipped one."), m_historyPart);
     m_history->setObjectName(QStringLiteral("ruleHistoryList"));
     m_history->setGrowing(true);
     part->addWidget(m_history);
@@ -156,8 +157,8 @@ void EntrySheet::addFact(const QString& caption, const QString& text) {
         return;
     }
     const int row = m_factGrid->rowCount();
-    m_factGrid->addWidget(new shell::Text(caption, look::TypeRole::Body, look::Role::SoftInk, m_facts), row, 0,
-                          Qt::AlignTop);
+    m_factGrid->addWidget(new shell::Text(caption, look::TypeRole::Body, look::Role::SoftInk, m_facts), row,
+                          0, Qt::AlignTop);
     auto* value = shell::bodyText(text, m_facts);
     value->setTextInteractionFlags(Qt::TextSelectableByMouse);
     m_factGrid->addWidget(value, row, 1);
@@ -180,10 +181,9 @@ void EntrySheet::fillFacts() {
                                                            words.provenanceMeaning(m_entry.provenance)));
     addFact(tr("Read in"), qstring(m_entry.source));
     addFact(tr("Doubt"), qstring(m_entry.doubt));
-    addFact(tr("Confirmed by"),
-            m_entry.confirmedOn
-                ? tr("%1, %2").arg(qstring(m_entry.confirmedBy), words.date(*m_entry.confirmedOn))
-                : QString());
+    addFact(tr("Confirmed by"), m_entry.confirmedOn ? tr("%1, %2").arg(qstring(m_entry.confirmedBy),
+                                                                       words.date(*m_entry.confirmedOn))
+                                                    : QString());
 }
 
 void EntrySheet::fillForm() {
@@ -218,7 +218,8 @@ void EntrySheet::fillHistory() {
         Entry then = m_entry;
         then.value = said.value;
         lines.push_back({QString(), m_context.words.ruleValue(then), qstring(said.fromCopy),
-                         m_context.words.shortDate(said.confirmedOn), qstring(said.confirmedBy), std::nullopt});
+                         m_context.words.shortDate(said.confirmedOn), qstring(said.confirmedBy),
+                         std::nullopt});
     }
     m_history->setEmptyText(tr("Nothing yet: the value is the shipped one."));
     m_history->setLines(std::move(lines));

@@ -14,7 +14,8 @@ namespace hearth::ui::rules {
 
 class BandsForm;
 
-/// One entry of the rule book: what it says, where it was read, what is doubtful; what the firm says of it, and its history.
+/// One entry of the rule book: what it says, where it was read, what is doubtful; what the firm says of it,
+/// and its history.
 class EntrySheet : public shell::Sheet {
     Q_OBJECT
   public:

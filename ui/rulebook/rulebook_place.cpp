@@ -1,14 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/rulebook/rulebook_place.h"
 
-#include <QKeyEvent>
-
-#include <algorithm>
-
 #include "ui/rulebook/entry_sheet.h"
 #include "ui/shell/kit.h"
 #include "ui/shell/line_list.h"
 #include "ui/shell/rule_answer.h"
+
+#include <QKeyEvent>
+
+#include <algorithm>
 
 namespace hearth::ui::rules {
 
@@ -19,9 +19,9 @@ using words::qstring;
 namespace {
 
 QString keyText(const RuleKey& key) {
-    return QStringLiteral("%1/%2/%3").arg(shell::coded(rulebook::ruleText(key.rule)),
-                                          shell::coded(rulebook::editionText(key.edition)),
-                                          key.gas ? shell::coded(rulebook::gasText(*key.gas)) : QString());
+    return QStringLiteral("%1/%2/%3")
+        .arg(shell::coded(rulebook::ruleText(key.rule)), shell::coded(rulebook::editionText(key.edition)),
+             key.gas ? shell::coded(rulebook::gasText(*key.gas)) : QString());
 }
 
 shell::Line lineOf(const Entry& entry, const words::Words& words) {
@@ -44,15 +44,22 @@ shell::Line lineOf(const Entry& entry, const words::Words& words) {
 /// Everything that stands on an entry's sheet, for the search.
 QString allText(const Entry& entry, const words::Words& words) {
     const shell::Line line = lineOf(entry, words);
-    return QStringList{line.title,           line.detail,           line.right,           line.rightDetail,
-                       qstring(entry.standard), qstring(entry.clause), qstring(entry.source), qstring(entry.doubt),
+    return QStringList{line.title,
+                       line.detail,
+                       line.right,
+                       line.rightDetail,
+                       qstring(entry.standard),
+                       qstring(entry.clause),
+                       qstring(entry.source),
+                       qstring(entry.doubt),
                        qstring(entry.confirmedBy)}
         .join(u' ');
 }
 
 }  // namespace
 
-RuleBookPlace::RuleBookPlace(const shell::Context& context, QWidget* parent) : Place(parent), m_context(context) {
+RuleBookPlace::RuleBookPlace(const shell::Context& context, QWidget* parent)
+    : Place(parent), m_context(context) {
     setObjectName(QStringLiteral("ruleBookPlace"));
 }
 
@@ -115,7 +122,9 @@ void RuleBookPlace::show(int row) {
     m_sheet->show(m_entries[static_cast<std::size_t>(row)]);
 }
 
-void RuleBookPlace::takeFocus() { m_list->setFocus(Qt::OtherFocusReason); }
+void RuleBookPlace::takeFocus() {
+    m_list->setFocus(Qt::OtherFocusReason);
+}
 
 void RuleBookPlace::search(const QString& text) {
     m_search = text;

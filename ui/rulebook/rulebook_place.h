@@ -14,7 +14,8 @@ namespace hearth::ui::rules {
 
 class EntrySheet;
 
-/// The whole rule book: every limit with its value, source and provenance; the firm confirms or replaces one from its own copy.
+/// The whole rule book: every limit with its value, source and provenance; the firm confirms or replaces one
+/// from its own copy.
 class RuleBookPlace : public shell::Place, public shell::RuleOpener {
     Q_OBJECT
   public:

@@ -9,23 +9,27 @@ AboutPanel::AboutPanel(const words::Words& words, const QString& storePath, QWid
     setObjectName(QStringLiteral("aboutPanel"));
     setAccessibleName(tr("About Hearthledger"));
     lines()->addWidget(titleText(tr("Hearthledger %1").arg(QStringLiteral(HEARTH_VERSION)), this));
-    lines()->addWidget(bodyText(
-        tr("Commissioning records for gas installations: readings, what the rules say of them, and the record."), this));
+    lines()->addWidget(bodyText(tr("Commissioning records for gas installations: readings, what the rules "
+                                   "say of them, and the record."),
+                                this));
     auto* caution = bodyText(words.caution(rulebook::Gas::NaturalGas, reg::Country::England), this);
     caution->setFont(look::font(look::TypeRole::Label));
     lines()->addWidget(caution);
-    lines()->addWidget(bodyText(
-        tr("It supports a competent, registered person. It replaces neither training nor the standard nor the maker's "
-           "instructions: where it differs from them, they are right."),
-        this));
+    lines()->addWidget(bodyText(tr("It supports a competent, registered person. It replaces neither training "
+                                   "nor the standard nor the maker's "
+                                   "instructions: where it differs from them, they are right."),
+                                this));
     lines()->addWidget(softText(tr("The store: %1").arg(storePath), this));
     lines()->addWidget(softText(
-        tr("Free software under the GNU General Public License, version 3 or later; without any warranty."), this));
+        tr("Free software under the GNU General Public License, version 3 or later; without any warranty."),
+        this));
     m_close = closeButton();
     lines()->addWidget(m_close, 0, Qt::AlignLeft);
     lines()->addStretch(1);
 }
 
-void AboutPanel::takeFocus() { m_close->setFocus(Qt::OtherFocusReason); }
+void AboutPanel::takeFocus() {
+    m_close->setFocus(Qt::OtherFocusReason);
+}
 
 }  // namespace hearth::ui::shell

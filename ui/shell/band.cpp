@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/shell/band.h"
 
+#include "ui/shell/kit.h"
+
 #include <QFontMetrics>
 #include <QPainter>
-
-#include "ui/shell/kit.h"
 
 namespace hearth::ui::shell {
 

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include <QWidget>
-
 #include "ui/look/look.h"
+
+#include <QWidget>
 
 namespace hearth::ui::shell {
 

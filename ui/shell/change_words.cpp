@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/shell/change_words.h"
 
+#include "core/pipework/tube.h"
+#include "core/register/item.h"
+
 #include <QCoreApplication>
 
 #include <string_view>
-
-#include "core/pipework/tube.h"
-#include "core/register/item.h"
 
 namespace hearth::ui::shell {
 
@@ -74,12 +74,17 @@ constexpr FieldName kFields[] = {
     {"", "calibration_due", QT_TRANSLATE_NOOP("Changes", "Calibration due")},
 };
 
-QString text(const char* source) { return QCoreApplication::translate("Changes", source); }
+QString text(const char* source) {
+    return QCoreApplication::translate("Changes", source);
+}
 
-std::optional<reg::Item> itemOf(const store::Change& change) { return reg::itemFromCode(change.field); }
+std::optional<reg::Item> itemOf(const store::Change& change) {
+    return reg::itemFromCode(change.field);
+}
 
 /// Codes of choices in the register, in words; nothing when the field holds plain text.
-std::optional<QString> codeInWords(const words::Words& words, const store::Change& change, const std::string& code) {
+std::optional<QString> codeInWords(const words::Words& words, const store::Change& change,
+                                   const std::string& code) {
     if (change.field == "gas") {
         const auto gas = rulebook::gasFromText(code);
         return gas ? std::optional(words.gas(*gas)) : std::nullopt;
@@ -117,7 +122,8 @@ QString changedThing(const words::Words& words, const store::Change& change) {
     return QString::fromStdString(change.field).replace(u'_', u' ');
 }
 
-QString changedValue(const words::Words& words, const store::Change& change, const std::optional<std::string>& value) {
+QString changedValue(const words::Words& words, const store::Change& change,
+                     const std::optional<std::string>& value) {
     if (!value || value->empty()) {
         return text(QT_TRANSLATE_NOOP("Changes", "nothing"));
     }

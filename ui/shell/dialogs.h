@@ -17,11 +17,13 @@ class Dialogs {
     /// Tells something that needs an OK.
     virtual void tell(QWidget* over, const QString& title, const QString& text) = 0;
     /// Asks; gives the index of the answer chosen, -1 for Escape. `safe` is the default answer.
-    virtual int ask(QWidget* over, const QString& title, const QString& text, const QStringList& answers, int safe) = 0;
+    virtual int ask(QWidget* over, const QString& title, const QString& text, const QStringList& answers,
+                    int safe) = 0;
     /// Asks for one line of text (the reason of a revision); nothing when cancelled.
     virtual std::optional<QString> askText(QWidget* over, const QString& title, const QString& label) = 0;
     /// Where to save; nothing when cancelled.
-    virtual std::optional<QString> saveFile(QWidget* over, const QString& title, const QString& proposed, const QString& filter) = 0;
+    virtual std::optional<QString> saveFile(QWidget* over, const QString& title, const QString& proposed,
+                                            const QString& filter) = 0;
 };
 
 }  // namespace hearth::ui::shell

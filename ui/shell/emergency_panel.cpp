@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/shell/emergency_panel.h"
 
+#include "ui/shell/kit.h"
+
 #include <QKeyEvent>
 
 #include <array>
-
-#include "ui/shell/kit.h"
 
 namespace hearth::ui::shell {
 
@@ -81,7 +81,9 @@ void EmergencyPanel::open(rulebook::Gas gas, reg::Country country) {
     fill();
 }
 
-void EmergencyPanel::takeFocus() { focusOn(m_events); }
+void EmergencyPanel::takeFocus() {
+    focusOn(m_events);
+}
 
 void EmergencyPanel::keyPressEvent(QKeyEvent* event) {
     const int number = event->key() - Qt::Key_0;

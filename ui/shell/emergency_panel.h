@@ -11,8 +11,8 @@ class QVBoxLayout;
 
 namespace hearth::ui::shell {
 
-/// What to do first, by event and gas (design: "What the work can do to people"). Opens on smell or escape; 1, 2 and 3
-/// change the event. The steps and the number to ring come from ui/words.
+/// What to do first, by event and gas (design: "What the work can do to people"). Opens on smell or escape;
+/// 1, 2 and 3 change the event. The steps and the number to ring come from ui/words.
 class EmergencyPanel : public Panel {
     Q_OBJECT
   public:

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/shell/first_start.h"
 
-#include <QKeyEvent>
-
 #include "ui/shell/set_up_pages.h"
+
+#include <QKeyEvent>
 
 namespace hearth::ui::shell {
 
@@ -12,11 +12,14 @@ namespace {
 constexpr QSize kSize{860, 590};
 constexpr int kDoorWidth = 340;
 
-bool isEnter(const QKeyEvent& event) { return event.key() == Qt::Key_Return || event.key() == Qt::Key_Enter; }
+bool isEnter(const QKeyEvent& event) {
+    return event.key() == Qt::Key_Return || event.key() == Qt::Key_Enter;
+}
 
 }  // namespace
 
-FirstStart::FirstStart(const words::Words& words, const Clock& clock, const rulebook::RuleBook& book, QWidget* parent)
+FirstStart::FirstStart(const words::Words& words, const Clock& clock, const rulebook::RuleBook& book,
+                       QWidget* parent)
     : QDialog(parent), m_stack(new QStackedWidget(this)) {
     setObjectName(QStringLiteral("firstStart"));
     setWindowTitle(tr("Hearthledger: first start"));
@@ -35,8 +38,9 @@ QWidget* FirstStart::makeDoors(const words::Words& words) {
     auto* sheet = new Sheet(this);
     auto* lines = sheet->lines();
     lines->addWidget(titleText(tr("Hearthledger"), sheet));
-    lines->addWidget(bodyText(
-        tr("Readings of gas installations, judged at once with the reason, and the record that is handed over."), sheet));
+    lines->addWidget(bodyText(tr("Readings of gas installations, judged at once with the reason, and the "
+                                 "record that is handed over."),
+                              sheet));
     lines->addSpacing(2 * look::kGap);
     const auto addDoor = [&](const QString& text, const QString& what, ButtonKind kind, const char* name) {
         auto* door = new KeyButton(text, kind, sheet);
@@ -47,13 +51,15 @@ QWidget* FirstStart::makeDoors(const words::Words& words) {
         lines->addSpacing(look::kGap);
         return door;
     };
-    m_ownFirm = addDoor(tr("&Set up my firm"), tr("Firm, first engineer, first gauge, and the limits of daily work: two minutes."),
+    m_ownFirm = addDoor(tr("&Set up my firm"),
+                        tr("Firm, first engineer, first gauge, and the limits of daily work: two minutes."),
                         ButtonKind::Primary, "ownFirmDoor");
     connect(m_ownFirm, &QPushButton::clicked, this, [this] { showPage(1); });
-    auto* demonstration = addDoor(tr("&Look round with the demonstration firm"),
-                                  tr("Invented people, streets and tests in a store of their own, marked on every screen. It never "
-                                     "mixes with your own records."),
-                                  ButtonKind::Plain, "demonstrationDoor");
+    auto* demonstration = addDoor(
+        tr("&Look round with the demonstration firm"),
+        tr("Invented people, streets and tests in a store of their own, marked on every screen. It never "
+           "mixes with your own records."),
+        ButtonKind::Plain, "demonstrationDoor");
     connect(demonstration, &QPushButton::clicked, this, [this] {
         m_door = Door::Demonstration;
         accept();
@@ -84,7 +90,8 @@ void FirstStart::addPage(SetUpPage* page) {
     auto* back = new KeyButton(tr("Back"), ButtonKind::Plain, holder);
     back->setObjectName(QStringLiteral("backButton%1").arg(number));
     back->showKey(QStringLiteral("Esc"));
-    row->addWidget(new Text(tr("Step %1 of 3").arg(number), look::TypeRole::Small, look::Role::SoftInk, holder));
+    row->addWidget(
+        new Text(tr("Step %1 of 3").arg(number), look::TypeRole::Small, look::Role::SoftInk, holder));
     row->addStretch(1);
     row->addWidget(next);  // first after the last field, so that Enter goes on from there
     row->addWidget(back);

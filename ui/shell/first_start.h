@@ -1,30 +1,33 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/base/clock.h"
+#include "ui/shell/kit.h"
+#include "ui/shell/set_up.h"
+
 #include <QDialog>
 #include <QStackedWidget>
 
 #include <vector>
 
-#include "core/base/clock.h"
-#include "ui/shell/kit.h"
-#include "ui/shell/set_up.h"
-
 namespace hearth::ui::shell {
 
 class SetUpPage;
 
-/// The first start: two doors, then the set-up of a firm page by page. By keyboard: Enter goes through the fields, Ctrl+Enter to
-/// the next page, Escape back. accepted() once a door was gone through to its end; rejected() when it was left.
+/// The first start: two doors, then the set-up of a firm page by page. By keyboard: Enter goes through the
+/// fields, Ctrl+Enter to the next page, Escape back. accepted() once a door was gone through to its end;
+/// rejected() when it was left.
 ///
 ///     FirstStart start(words, clock, rulebook::RuleBook::shipped());
-///     if (start.exec() == QDialog::Accepted && start.door() == FirstStart::Door::OwnFirm) { … writeSetUp(store, start.setUp()) }
+///     if (start.exec() == QDialog::Accepted && start.door() == FirstStart::Door::OwnFirm) { …
+///     writeSetUp(store, start.setUp()) }
 class FirstStart : public QDialog {
     Q_OBJECT
   public:
     enum class Door { None, OwnFirm, Demonstration };
 
-    FirstStart(const words::Words& words, const Clock& clock, const rulebook::RuleBook& book, QWidget* parent = nullptr);
+    FirstStart(const words::Words& words, const Clock& clock, const rulebook::RuleBook& book,
+               QWidget* parent = nullptr);
     [[nodiscard]] Door door() const { return m_door; }
     [[nodiscard]] const SetUp& setUp() const { return m_setUp; }
     /// 0: the doors; then the pages of the set-up.

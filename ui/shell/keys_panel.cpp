@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/shell/keys_panel.h"
 
+#include "ui/shell/kit.h"
+
 #include <QCoreApplication>
 
 #include <vector>
-
-#include "ui/shell/kit.h"
 
 namespace hearth::ui::shell {
 
@@ -22,16 +22,31 @@ std::vector<Keys> everywhere() {
         return QCoreApplication::translate("hearth::ui::shell::KeysPanel", source);
     };
     return {
-        {QStringLiteral("F12"), text(QT_TRANSLATE_NOOP("hearth::ui::shell::KeysPanel", "what to do first: smell, failed test, carbon monoxide"))},
-        {QStringLiteral("Ctrl+F"), text(QT_TRANSLATE_NOOP("hearth::ui::shell::KeysPanel", "search in this place; Down goes to what was found"))},
-        {QStringLiteral("Enter"), text(QT_TRANSLATE_NOOP("hearth::ui::shell::KeysPanel", "keep the field and go to the next; in a list, open"))},
-        {QStringLiteral("Tab"), text(QT_TRANSLATE_NOOP("hearth::ui::shell::KeysPanel", "next field; with Shift, the one before"))},
-        {QStringLiteral("Ctrl+Z"), text(QT_TRANSLATE_NOOP("hearth::ui::shell::KeysPanel", "take back: in a field what was just typed, else the last change kept"))},
-        {QStringLiteral("Ctrl+N"), text(QT_TRANSLATE_NOOP("hearth::ui::shell::KeysPanel", "start a visit at the premises in view"))},
-        {QStringLiteral("Ctrl+Shift+N"), text(QT_TRANSLATE_NOOP("hearth::ui::shell::KeysPanel", "new premises"))},
-        {QStringLiteral("Esc"), text(QT_TRANSLATE_NOOP("hearth::ui::shell::KeysPanel", "close what lies over the place; from a sheet, back to its list"))},
-        {QStringLiteral("F1"), text(QT_TRANSLATE_NOOP("hearth::ui::shell::KeysPanel", "on a finding: its source; elsewhere: these keys"))},
-        {QStringLiteral("Ctrl+Q"), text(QT_TRANSLATE_NOOP("hearth::ui::shell::KeysPanel", "close the window; everything is kept already"))},
+        {QStringLiteral("F12"),
+         text(QT_TRANSLATE_NOOP("hearth::ui::shell::KeysPanel",
+                                "what to do first: smell, failed test, carbon monoxide"))},
+        {QStringLiteral("Ctrl+F"),
+         text(QT_TRANSLATE_NOOP("hearth::ui::shell::KeysPanel",
+                                "search in this place; Down goes to what was found"))},
+        {QStringLiteral("Enter"),
+         text(QT_TRANSLATE_NOOP("hearth::ui::shell::KeysPanel",
+                                "keep the field and go to the next; in a list, open"))},
+        {QStringLiteral("Tab"),
+         text(QT_TRANSLATE_NOOP("hearth::ui::shell::KeysPanel", "next field; with Shift, the one before"))},
+        {QStringLiteral("Ctrl+Z"),
+         text(QT_TRANSLATE_NOOP("hearth::ui::shell::KeysPanel",
+                                "take back: in a field what was just typed, else the last change kept"))},
+        {QStringLiteral("Ctrl+N"),
+         text(QT_TRANSLATE_NOOP("hearth::ui::shell::KeysPanel", "start a visit at the premises in view"))},
+        {QStringLiteral("Ctrl+Shift+N"),
+         text(QT_TRANSLATE_NOOP("hearth::ui::shell::KeysPanel", "new premises"))},
+        {QStringLiteral("Esc"),
+         text(QT_TRANSLATE_NOOP("hearth::ui::shell::KeysPanel",
+                                "close what lies over the place; from a sheet, back to its list"))},
+        {QStringLiteral("F1"), text(QT_TRANSLATE_NOOP("hearth::ui::shell::KeysPanel",
+                                                      "on a finding: its source; elsewhere: these keys"))},
+        {QStringLiteral("Ctrl+Q"), text(QT_TRANSLATE_NOOP("hearth::ui::shell::KeysPanel",
+                                                          "close the window; everything is kept already"))},
     };
 }
 
@@ -66,6 +81,8 @@ KeysPanel::KeysPanel(const QStringList& places, QWidget* parent) : Panel(parent)
     lines()->addStretch(1);
 }
 
-void KeysPanel::takeFocus() { m_close->setFocus(Qt::OtherFocusReason); }
+void KeysPanel::takeFocus() {
+    m_close->setFocus(Qt::OtherFocusReason);
+}
 
 }  // namespace hearth::ui::shell

@@ -97,7 +97,9 @@ look::Scheme currentScheme() {
     return told.isValid() ? static_cast<look::Scheme>(told.toInt()) : look::schemeOf(QApplication::palette());
 }
 
-QString coded(std::string_view code) { return QString::fromUtf8(code.data(), static_cast<qsizetype>(code.size())); }
+QString coded(std::string_view code) {
+    return QString::fromUtf8(code.data(), static_cast<qsizetype>(code.size()));
+}
 
 QString dayOf(const words::Words& words, Instant instant) {
     return words.shortDate(FixedClock(instant).today("Europe/London"));
@@ -272,7 +274,8 @@ void Sheet::follow(QWidget* focus) {
     }
 }
 
-Fields::Fields(int columns, QWidget* parent) : QWidget(parent), m_grid(new QGridLayout(this)), m_columns(columns) {
+Fields::Fields(int columns, QWidget* parent)
+    : QWidget(parent), m_grid(new QGridLayout(this)), m_columns(columns) {
     m_grid->setContentsMargins(0, 0, 0, 0);
     m_grid->setHorizontalSpacing(2 * look::kGap);
     m_grid->setVerticalSpacing(look::kGap);
@@ -297,7 +300,9 @@ void Fields::breakRow() {
     }
 }
 
-QWidget* hairline(QWidget* parent) { return new Hairline(parent); }
+QWidget* hairline(QWidget* parent) {
+    return new Hairline(parent);
+}
 
 void besideSheet(QWidget* place, const std::vector<QWidget*>& left, QWidget* sheet) {
     auto* row = new QHBoxLayout(place);
@@ -312,7 +317,8 @@ void besideSheet(QWidget* place, const std::vector<QWidget*>& left, QWidget* she
     row->addWidget(sheet, 5);
 }
 
-void keepOnCommit(input::Editor* editor, const words::Words& words, std::function<Result<void>(const QString&)> keep) {
+void keepOnCommit(input::Editor* editor, const words::Words& words,
+                  std::function<Result<void>(const QString&)> keep) {
     QObject::connect(editor, &input::Editor::committed, editor,
                      [editor, &words, keep = std::move(keep)](const QString& text) {
                          const Result<void> kept = keep(text);
@@ -352,7 +358,8 @@ void collectStops(QWidget* widget, std::vector<QWidget*>& stops) {
     if ((widget->focusPolicy() & Qt::TabFocus) == Qt::TabFocus && widget->focusProxy() == nullptr) {
         stops.push_back(widget);
     }
-    if (const auto* scroll = qobject_cast<QScrollArea*>(widget); scroll != nullptr && scroll->widget() != nullptr) {
+    if (const auto* scroll = qobject_cast<QScrollArea*>(widget);
+        scroll != nullptr && scroll->widget() != nullptr) {
         collectStops(scroll->widget(), stops);
     } else if (widget->layout() != nullptr) {
         collectStops(widget->layout(), stops);

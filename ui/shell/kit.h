@@ -1,6 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/base/clock.h"
+#include "core/base/result.h"
+#include "core/calendar/civil_date.h"
+#include "core/quantity/typed.h"
+#include "ui/input/editor.h"
+#include "ui/look/look.h"
+#include "ui/words/words.h"
+
 #include <QGridLayout>
 #include <QKeySequence>
 #include <QLabel>
@@ -14,19 +22,13 @@
 #include <string_view>
 #include <vector>
 
-#include "core/base/clock.h"
-#include "core/base/result.h"
-#include "core/calendar/civil_date.h"
-#include "core/quantity/typed.h"
-#include "ui/input/editor.h"
-#include "ui/look/look.h"
-#include "ui/words/words.h"
-
-/// The pieces that pages are built from: text by role, buttons that show their key, the sheet on its desk, fields in a grid.
-/// All of them read the scheme when they paint, so that a change of the palette needs no rebuilding.
+/// The pieces that pages are built from: text by role, buttons that show their key, the sheet on its desk,
+/// fields in a grid. All of them read the scheme when they paint, so that a change of the palette needs no
+/// rebuilding.
 namespace hearth::ui::shell {
 
-/// The scheme in use: the application's property "hearthScheme" where the program was told one, else the palette's.
+/// The scheme in use: the application's property "hearthScheme" where the program was told one, else the
+/// palette's.
 [[nodiscard]] look::Scheme currentScheme();
 
 /// A stable code as text for an editor.
@@ -126,14 +128,16 @@ class Fields : public QWidget {
 /// A place of two: what to choose from at the left on the desk, the sheet of what is chosen at the right.
 void besideSheet(QWidget* place, const std::vector<QWidget*>& left, QWidget* sheet);
 
-/// Keeps a field when it is committed. What `keep` can't use stays in the field as typed, with the reason below it.
-void keepOnCommit(input::Editor* editor, const words::Words& words, std::function<Result<void>(const QString&)> keep);
+/// Keeps a field when it is committed. What `keep` can't use stays in the field as typed, with the reason
+/// below it.
+void keepOnCommit(input::Editor* editor, const words::Words& words,
+                  std::function<Result<void>(const QString&)> keep);
 
 /// Commits the field under the cursor if it lies in `place`; the cursor stays.
 void commitField(QWidget* place);
 
-/// Puts the stops of the Tab key into the order in which the layouts hold them. After building or rebuilding a page:
-/// otherwise what was made last comes last.
+/// Puts the stops of the Tab key into the order in which the layouts hold them. After building or rebuilding
+/// a page: otherwise what was made last comes last.
 void orderTabs(QWidget* page);
 
 /// Puts the focus on a field once its page is laid out.

@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/shell/line_list.h"
 
+#include "ui/look/look.h"
+#include "ui/shell/kit.h"
+
 #include <QAbstractListModel>
 #include <QFontMetrics>
 #include <QKeyEvent>
@@ -8,9 +11,6 @@
 #include <QStyledItemDelegate>
 
 #include <utility>
-
-#include "ui/look/look.h"
-#include "ui/shell/kit.h"
 
 namespace hearth::ui::shell {
 
@@ -38,7 +38,8 @@ void paintPair(QPainter& painter, const QRect& box, const QString& left, const Q
     const int rightWidth = right.isEmpty() ? 0 : metrics.horizontalAdvance(right) + look::kGap;
     painter.drawText(box, Qt::AlignRight | Qt::AlignTop, right);
     const QRect leftBox = box.adjusted(0, 0, -rightWidth, 0);
-    painter.drawText(leftBox, Qt::AlignLeft | Qt::AlignTop, metrics.elidedText(left, Qt::ElideRight, leftBox.width()));
+    painter.drawText(leftBox, Qt::AlignLeft | Qt::AlignTop,
+                     metrics.elidedText(left, Qt::ElideRight, leftBox.width()));
 }
 
 }  // namespace
@@ -82,7 +83,8 @@ class LineList::Delegate : public QStyledItemDelegate {
         return {100, rowHeight(m_model.at(index.row()))};
     }
 
-    void paint(QPainter* painter, const QStyleOptionViewItem& option, const QModelIndex& index) const override {
+    void paint(QPainter* painter, const QStyleOptionViewItem& option,
+               const QModelIndex& index) const override {
         const Line& line = m_model.at(index.row());
         const auto scheme = currentScheme();
         painter->save();
@@ -105,7 +107,8 @@ class LineList::Delegate : public QStyledItemDelegate {
     void paintWords(QPainter& painter, QRect box, const Line& line) const {
         const auto scheme = currentScheme();
         if (line.outcome) {
-            look::drawOutcome(painter, QRectF(box.left(), box.top() + 1, kShape, kShape), *line.outcome, scheme);
+            look::drawOutcome(painter, QRectF(box.left(), box.top() + 1, kShape, kShape), *line.outcome,
+                              scheme);
             box.setLeft(box.left() + kShape + look::kGap);
         }
         painter.setFont(look::font(look::TypeRole::Body));
@@ -133,7 +136,8 @@ LineList::LineList(const QString& name, const QString& empty, QWidget* parent)
     setVerticalScrollMode(ScrollPerPixel);
     setUniformItemSizes(false);
     setTabKeyNavigation(false);
-    connect(this, &QListView::doubleClicked, this, [this](const QModelIndex& index) { Q_EMIT opened(index.row()); });
+    connect(this, &QListView::doubleClicked, this,
+            [this](const QModelIndex& index) { Q_EMIT opened(index.row()); });
 }
 
 LineList::~LineList() = default;
@@ -157,13 +161,21 @@ void LineList::setEmptyText(const QString& text) {
     viewport()->update();
 }
 
-int LineList::count() const { return m_model->rowCount(); }
+int LineList::count() const {
+    return m_model->rowCount();
+}
 
-const Line& LineList::line(int row) const { return m_model->at(row); }
+const Line& LineList::line(int row) const {
+    return m_model->at(row);
+}
 
-int LineList::currentRow() const { return currentIndex().isValid() ? currentIndex().row() : -1; }
+int LineList::currentRow() const {
+    return currentIndex().isValid() ? currentIndex().row() : -1;
+}
 
-QString LineList::currentKey() const { return currentRow() < 0 ? QString() : line(currentRow()).key; }
+QString LineList::currentKey() const {
+    return currentRow() < 0 ? QString() : line(currentRow()).key;
+}
 
 void LineList::setCurrentRow(int row) {
     const bool before = std::exchange(m_filling, true);
@@ -191,14 +203,17 @@ QSize LineList::sizeHint() const {
     if (!m_growing) {
         return {300, 200};
     }
-    int height = count() == 0 ? 2 * kRowPad + 2 * QFontMetrics(look::font(look::TypeRole::Small)).height() : 2;
+    int height =
+        count() == 0 ? 2 * kRowPad + 2 * QFontMetrics(look::font(look::TypeRole::Small)).height() : 2;
     for (int row = 0; row < count(); ++row) {
         height += rowHeight(line(row));
     }
     return {300, height};
 }
 
-QSize LineList::minimumSizeHint() const { return m_growing ? QSize(120, sizeHint().height()) : QSize(160, 80); }
+QSize LineList::minimumSizeHint() const {
+    return m_growing ? QSize(120, sizeHint().height()) : QSize(160, 80);
+}
 
 void LineList::paintEvent(QPaintEvent* event) {
     QListView::paintEvent(event);

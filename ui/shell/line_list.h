@@ -1,19 +1,19 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/rulebook/finding.h"
+
 #include <QListView>
 #include <QString>
 
 #include <optional>
 #include <vector>
 
-#include "core/rulebook/finding.h"
-
 namespace hearth::ui::shell {
 
 /// One thing in a list: two lines of text at the left, two at the right, a shape where it has an outcome.
 struct Line {
-    QString key;      // what it is, for keeping the cursor on it ("" for none)
+    QString key;  // what it is, for keeping the cursor on it ("" for none)
     QString title;
     QString detail = {};
     QString right = {};

@@ -1,17 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/shell/main_window.h"
 
-#include <QApplication>
-#include <QCloseEvent>
-#include <QGuiApplication>
-#include <QKeyEvent>
-#include <QLineEdit>
-#include <QPlainTextEdit>
-#include <QScreen>
-#include <QShortcut>
-#include <QTextEdit>
-#include <QVBoxLayout>
-
 #include "ui/shell/about_panel.h"
 #include "ui/shell/band.h"
 #include "ui/shell/change_words.h"
@@ -24,18 +13,31 @@
 #include "ui/shell/search_field.h"
 #include "ui/shell/status_line.h"
 
+#include <QApplication>
+#include <QCloseEvent>
+#include <QGuiApplication>
+#include <QKeyEvent>
+#include <QLineEdit>
+#include <QPlainTextEdit>
+#include <QScreen>
+#include <QShortcut>
+#include <QTextEdit>
+#include <QVBoxLayout>
+
 namespace hearth::ui::shell {
 
 namespace {
 
 constexpr QSize kFirstSize{1280, 800};
 
-/// What stands in a field where text can be typed; nothing for other widgets and for fields that can't be changed.
+/// What stands in a field where text can be typed; nothing for other widgets and for fields that can't be
+/// changed.
 std::optional<QString> typedText(const QWidget* widget) {
     if (const auto* line = qobject_cast<const QLineEdit*>(widget); line != nullptr && !line->isReadOnly()) {
         return line->text();
     }
-    if (const auto* plain = qobject_cast<const QPlainTextEdit*>(widget); plain != nullptr && !plain->isReadOnly()) {
+    if (const auto* plain = qobject_cast<const QPlainTextEdit*>(widget);
+        plain != nullptr && !plain->isReadOnly()) {
         return plain->toPlainText();
     }
     return std::nullopt;
@@ -46,8 +48,8 @@ std::optional<QString> typedText(const QWidget* widget) {
 MainWindow::MainWindow(const Parts& parts, QWidget* parent)
     : QWidget(parent),
       m_parts(parts),
-      m_context{parts.store,   parts.clock,    parts.words, parts.dialogs,
-                *this,         parts.printing, parts.issue, parts.scheme},
+      m_context{parts.store, parts.clock,    parts.words, parts.dialogs,
+                *this,       parts.printing, parts.issue, parts.scheme},
       m_bar(new PlaceBar(this)),
       m_body(new QStackedWidget(this)),
       m_stack(new QStackedWidget(this)),
@@ -86,12 +88,14 @@ void MainWindow::addBands(QVBoxLayout* lines) {
     }
     if (m_parts.store.isReadOnly()) {
         const QString why = m_parts.words.error(m_parts.store.whyReadOnly());
-        auto* band = new Band(tr("Only for reading. %1").arg(why), look::Role::LookAgainGround, look::Role::LookAgain, this);
+        auto* band = new Band(tr("Only for reading. %1").arg(why), look::Role::LookAgainGround,
+                              look::Role::LookAgain, this);
         band->setObjectName(QStringLiteral("readOnlyBand"));
         lines->addWidget(band);
     }
     const QString name = firm ? words::qstring(firm->name) : QString();
-    setWindowTitle(name.isEmpty() ? QStringLiteral("Hearthledger") : name + QStringLiteral(" – Hearthledger"));
+    setWindowTitle(name.isEmpty() ? QStringLiteral("Hearthledger")
+                                  : name + QStringLiteral(" – Hearthledger"));
 }
 
 void MainWindow::addSearch() {
@@ -138,7 +142,8 @@ void MainWindow::setPlaces(const std::vector<Place*>& places) {
         m_bar->addPlace(places[i]->title());
         m_stack->addWidget(places[i]);
         const int index = static_cast<int>(i);
-        addShortcut(QKeySequence(QStringLiteral("Ctrl+%1").arg(index + 1)), [this, index] { showPlace(index); });
+        addShortcut(QKeySequence(QStringLiteral("Ctrl+%1").arg(index + 1)),
+                    [this, index] { showPlace(index); });
     }
     addSearch();  // after the tabs, so that Tab comes to it after them
     showPlace(0);
@@ -226,8 +231,9 @@ std::optional<reg::Installation> MainWindow::installationToVisit(reg::PremisesId
         return std::nullopt;
     }
     if (installations->empty()) {
-        m_parts.dialogs.tell(this, tr("The visit was not started"),
-                             tr("These premises have no gas installation yet. Add one under Premises first."));
+        m_parts.dialogs.tell(
+            this, tr("The visit was not started"),
+            tr("These premises have no gas installation yet. Add one under Premises first."));
         return std::nullopt;
     }
     int chosen = 0;
@@ -265,7 +271,9 @@ void MainWindow::startVisit(reg::PremisesId id) {
     openVisit(*started);
 }
 
-void MainWindow::say(const QString& sentence) { m_status->say(sentence); }
+void MainWindow::say(const QString& sentence) {
+    m_status->say(sentence);
+}
 
 void MainWindow::undo() {
     Place* place = placeInView();
@@ -370,7 +378,8 @@ void MainWindow::watchField(QWidget* now) {
 }
 
 bool MainWindow::eventFilter(QObject* watched, QEvent* event) {
-    // A field takes Ctrl+Z for itself even when nothing was typed in it since it was entered. Then it is the window's.
+    // A field takes Ctrl+Z for itself even when nothing was typed in it since it was entered. Then it is the
+    // window's.
     if (watched == m_focusField && event->type() == QEvent::ShortcutOverride) {
         const auto* key = static_cast<QKeyEvent*>(event);
         if (key->matches(QKeySequence::Undo) && typedText(m_focusField) == m_textBefore) {

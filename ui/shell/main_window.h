@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "ui/shell/place.h"
+
 #include <QHash>
 #include <QPointer>
 #include <QSettings>
@@ -9,8 +11,6 @@
 
 #include <memory>
 #include <vector>
-
-#include "ui/shell/place.h"
 
 class QVBoxLayout;
 
@@ -37,13 +37,15 @@ struct Parts {
     QSettings* settings = nullptr;
 };
 
-/// The window: the bar of places, the bands, the place in view, the line at the foot; what to do first over all of it.
+/// The window: the bar of places, the bands, the place in view, the line at the foot; what to do first over
+/// all of it.
 ///
 ///     MainWindow window(parts);
 ///     window.setPlaces({new VisitsPlace(window.context()), new PremisesPlace(window.context()), …});
 ///     window.show();
 ///
-/// Not to be shown before setPlaces(). A place's constructor makes no widgets; it builds them on its first refresh(), so that the first paint costs one place.
+/// Not to be shown before setPlaces(). A place's constructor makes no widgets; it builds them on its first
+/// refresh(), so that the first paint costs one place.
 class MainWindow : public QWidget, public Navigator {
     Q_OBJECT
   public:
@@ -98,14 +100,14 @@ class MainWindow : public QWidget, public Navigator {
     QHash<Place*, QString> m_searches;
     PlaceBar* m_bar = nullptr;
     SearchField* m_search = nullptr;
-    QStackedWidget* m_body = nullptr;    // the places in view, or a panel over them
-    QStackedWidget* m_stack = nullptr;   // the places
+    QStackedWidget* m_body = nullptr;   // the places in view, or a panel over them
+    QStackedWidget* m_stack = nullptr;  // the places
     EmergencyPanel* m_emergency = nullptr;
     KeysPanel* m_keys = nullptr;
     AboutPanel* m_about = nullptr;
     StatusLine* m_status = nullptr;
     QPointer<QWidget> m_focusBefore;
-    QPointer<QWidget> m_focusField;      // the text field with the focus, and what stood in it then
+    QPointer<QWidget> m_focusField;  // the text field with the focus, and what stood in it then
     QString m_textBefore;
 };
 

@@ -5,10 +5,11 @@
 #include "core/rulebook/entry.h"
 #include "core/store/store.h"
 
-/// What a place can open. The window finds the place for a Navigator call by these (dynamic_cast over its places), so that
-/// neither shell nor a place has to know another place. A place implements those that it can, beside shell::Place. The window
-/// brings the place into view first (Place::refresh() has then been called), then calls the opener, then Place::takeFocus()
-/// is NOT called: the opener puts the focus where the work goes on.
+/// What a place can open. The window finds the place for a Navigator call by these (dynamic_cast over its
+/// places), so that neither shell nor a place has to know another place. A place implements those that it
+/// can, beside shell::Place. The window brings the place into view first (Place::refresh() has then been
+/// called), then calls the opener, then Place::takeFocus() is NOT called: the opener puts the focus where the
+/// work goes on.
 namespace hearth::ui::shell {
 
 class PremisesOpener {

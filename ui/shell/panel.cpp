@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/shell/panel.h"
 
-#include <QKeyEvent>
-
 #include "ui/shell/kit.h"
+
+#include <QKeyEvent>
 
 namespace hearth::ui::shell {
 
@@ -13,7 +13,9 @@ Panel::Panel(QWidget* parent) : QWidget(parent), m_sheet(new Sheet(this)) {
     around->addWidget(m_sheet);
 }
 
-QVBoxLayout* Panel::lines() const { return m_sheet->lines(); }
+QVBoxLayout* Panel::lines() const {
+    return m_sheet->lines();
+}
 
 QWidget* Panel::closeButton() {
     auto* close = new KeyButton(tr("Close"), ButtonKind::Plain, this);

@@ -1,18 +1,18 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include <QString>
-#include <QWidget>
-
-#include <functional>
-#include <optional>
-
 #include "core/base/clock.h"
 #include "core/store/store.h"
 #include "ui/look/look.h"
 #include "ui/paper/paper.h"
 #include "ui/shell/dialogs.h"
 #include "ui/words/words.h"
+
+#include <QString>
+#include <QWidget>
+
+#include <functional>
+#include <optional>
 
 /// What a place may know of the window around it. Places never know each other: they ask the Navigator.
 namespace hearth::ui::shell {
@@ -34,10 +34,10 @@ class Navigator {
     virtual void say(const QString& sentence) = 0;
 };
 
-/// Issues a record of a visit: words it, has the store number and keep it, gives its id. One road for window and command line.
-/// (app makes it; see app/issue.h)
-using Issue = std::function<Result<store::RecordId>(reg::VisitId visit, std::optional<store::RecordId> supersedes,
-                                                    const QString& reason)>;
+/// Issues a record of a visit: words it, has the store number and keep it, gives its id. One road for window
+/// and command line. (app makes it; see app/issue.h)
+using Issue = std::function<Result<store::RecordId>(
+    reg::VisitId visit, std::optional<store::RecordId> supersedes, const QString& reason)>;
 
 struct Context {
     store::Store& store;
@@ -50,8 +50,8 @@ struct Context {
     look::Scheme scheme = look::Scheme::Light;
 };
 
-/// One place of the window: Visits, Premises, Records, Rule book, Firm. Its constructor makes no widgets: it builds them on the
-/// first refresh(), so that the window's first paint costs one place.
+/// One place of the window: Visits, Premises, Records, Rule book, Firm. Its constructor makes no widgets: it
+/// builds them on the first refresh(), so that the window's first paint costs one place.
 class Place : public QWidget {
     Q_OBJECT
   public:

@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/shell/place_bar.h"
 
+#include "ui/shell/kit.h"
+
 #include <QFontMetrics>
 #include <QHBoxLayout>
 #include <QKeyEvent>
 #include <QPainter>
-
-#include "ui/shell/kit.h"
 
 namespace hearth::ui::shell {
 
@@ -27,7 +27,8 @@ PlaceTab::PlaceTab(const QString& title, int number, QWidget* parent) : QAbstrac
 }
 
 QSize PlaceTab::sizeHint() const {
-    return {QFontMetrics(look::font(look::TypeRole::Label)).horizontalAdvance(text()) + 3 * look::kGap, kBarHeight};
+    return {QFontMetrics(look::font(look::TypeRole::Label)).horizontalAdvance(text()) + 3 * look::kGap,
+            kBarHeight};
 }
 
 void PlaceTab::paintEvent(QPaintEvent*) {
@@ -38,7 +39,8 @@ void PlaceTab::paintEvent(QPaintEvent*) {
     painter.setPen(look::colour(isChecked() || underMouse() ? Role::Key : Role::Ink, scheme));
     painter.drawText(rect(), Qt::AlignCenter, text());
     if (isChecked()) {
-        painter.fillRect(QRect(0, height() - kUnderline, width(), kUnderline), look::colour(Role::Key, scheme));
+        painter.fillRect(QRect(0, height() - kUnderline, width(), kUnderline),
+                         look::colour(Role::Key, scheme));
     }
     if (hasFocus()) {
         painter.setPen(QPen(look::colour(Role::Focus, scheme), 2));
@@ -59,7 +61,8 @@ void PlaceTab::keyPressEvent(QKeyEvent* event) {
     QAbstractButton::keyPressEvent(event);
 }
 
-PlaceBar::PlaceBar(QWidget* parent) : QWidget(parent), m_tabsBox(new QHBoxLayout), m_rightBox(new QHBoxLayout) {
+PlaceBar::PlaceBar(QWidget* parent)
+    : QWidget(parent), m_tabsBox(new QHBoxLayout), m_rightBox(new QHBoxLayout) {
     setFixedHeight(kBarHeight);
     auto* box = new QHBoxLayout(this);
     box->setContentsMargins(look::kGap / 2, 0, 2 * look::kGap, 0);
@@ -80,7 +83,9 @@ void PlaceBar::addPlace(const QString& title) {
     connect(tab, &QAbstractButton::clicked, this, [this, index] { Q_EMIT chosen(index); });
 }
 
-void PlaceBar::addAtRight(QWidget* widget) { m_rightBox->addWidget(widget); }
+void PlaceBar::addAtRight(QWidget* widget) {
+    m_rightBox->addWidget(widget);
+}
 
 void PlaceBar::setCurrent(int index) {
     for (std::size_t i = 0; i < m_tabs.size(); ++i) {
@@ -91,7 +96,8 @@ void PlaceBar::setCurrent(int index) {
 void PlaceBar::paintEvent(QPaintEvent*) {
     QPainter painter(this);
     painter.fillRect(rect(), look::colour(look::Role::Sheet, currentScheme()));
-    painter.fillRect(QRect(0, height() - 1, width(), 1), look::colour(look::Role::SheetEdge, currentScheme()));
+    painter.fillRect(QRect(0, height() - 1, width(), 1),
+                     look::colour(look::Role::SheetEdge, currentScheme()));
 }
 
 }  // namespace hearth::ui::shell

@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/shell/question.h"
 
+#include "ui/input/editor.h"
+#include "ui/shell/kit.h"
+
 #include <QHBoxLayout>
 #include <QKeyEvent>
 #include <QVBoxLayout>
-
-#include "ui/input/editor.h"
-#include "ui/shell/kit.h"
 
 namespace hearth::ui::shell {
 
@@ -14,7 +14,9 @@ namespace {
 
 constexpr int kQuestionWidth = 460;
 
-bool isEnter(const QKeyEvent& event) { return event.key() == Qt::Key_Return || event.key() == Qt::Key_Enter; }
+bool isEnter(const QKeyEvent& event) {
+    return event.key() == Qt::Key_Return || event.key() == Qt::Key_Enter;
+}
 
 QVBoxLayout* linesOf(QDialog* dialog, const QString& title) {
     dialog->setWindowTitle(title);
@@ -28,7 +30,8 @@ QVBoxLayout* linesOf(QDialog* dialog, const QString& title) {
 
 }  // namespace
 
-Question::Question(const QString& title, const QString& text, const QStringList& answers, int safe, QWidget* over)
+Question::Question(const QString& title, const QString& text, const QStringList& answers, int safe,
+                   QWidget* over)
     : QDialog(over) {
     auto* lines = linesOf(this, title);
     lines->addWidget(bodyText(text, this));
@@ -81,7 +84,9 @@ TextQuestion::TextQuestion(const QString& title, const QString& label, QWidget* 
     focusOn(m_field);
 }
 
-QString TextQuestion::text() const { return m_field->text().trimmed(); }
+QString TextQuestion::text() const {
+    return m_field->text().trimmed();
+}
 
 void TextQuestion::take() {
     if (text().isEmpty()) {

@@ -14,7 +14,8 @@ class Editor;
 
 namespace hearth::ui::shell {
 
-/// A question with its answers as buttons. Enter presses the one with the focus, at first the safe one; Escape answers -1.
+/// A question with its answers as buttons. Enter presses the one with the focus, at first the safe one;
+/// Escape answers -1.
 class Question : public QDialog {
     Q_OBJECT
   public:

@@ -19,7 +19,8 @@ std::vector<input::ChoiceItem> answersFor(const rulebook::Entry& entry) {
     if (entry.isKnown()) {
         answers.push_back({kSame, RuleAnswer::tr("&Same in my copy")});
     }
-    answers.push_back({kOther, entry.isKnown() ? RuleAnswer::tr("&Another value") : RuleAnswer::tr("&Enter the value")});
+    answers.push_back(
+        {kOther, entry.isKnown() ? RuleAnswer::tr("&Another value") : RuleAnswer::tr("&Enter the value")});
     answers.push_back({kLater, RuleAnswer::tr("&Later")});
     return answers;
 }
@@ -46,7 +47,8 @@ RuleAnswer::RuleAnswer(const words::Words& words, const rulebook::Entry& entry, 
     auto* title = bodyText(heading, this);
     title->setFont(look::font(look::TypeRole::Label));
     lines->addWidget(title);
-    auto* value = bodyText(QStringLiteral("%1 · %2").arg(words.ruleValue(entry), words.provenance(entry.provenance)), this);
+    auto* value = bodyText(
+        QStringLiteral("%1 · %2").arg(words.ruleValue(entry), words.provenance(entry.provenance)), this);
     value->setToolTip(words.provenanceMeaning(entry.provenance));
     lines->addWidget(value);
     QStringList origin{qstring(entry.source), qstring(entry.doubt)};
@@ -83,6 +85,8 @@ std::optional<rulebook::Value> RuleAnswer::value() {
     return std::nullopt;
 }
 
-bool RuleAnswer::isUsable() { return m_answer != Answer::Other || m_fields->value().has_value(); }
+bool RuleAnswer::isUsable() {
+    return m_answer != Answer::Other || m_fields->value().has_value();
+}
 
 }  // namespace hearth::ui::shell

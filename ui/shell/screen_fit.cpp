@@ -5,8 +5,8 @@ namespace hearth::ui::shell {
 
 namespace {
 
-constexpr int kHeadHeight = 40;    // about a title bar and the bar of places
-constexpr int kHeadWidth = 120;    // enough to take hold of
+constexpr int kHeadHeight = 40;  // about a title bar and the bar of places
+constexpr int kHeadWidth = 120;  // enough to take hold of
 
 bool canBeHeld(const QRect& window, const QRect& screen) {
     const QRect head(window.left(), window.top(), window.width(), kHeadHeight);

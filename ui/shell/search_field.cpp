@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/shell/search_field.h"
 
-#include <QKeyEvent>
-
 #include "ui/look/look.h"
+
+#include <QKeyEvent>
 
 namespace hearth::ui::shell {
 

@@ -5,8 +5,8 @@
 
 namespace hearth::ui::shell {
 
-/// The window's search: every letter searches the place in view; Down or Enter goes to what was found, Escape empties it and
-/// goes back.
+/// The window's search: every letter searches the place in view; Down or Enter goes to what was found, Escape
+/// empties it and goes back.
 class SearchField : public QLineEdit {
     Q_OBJECT
   public:

@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include <optional>
-#include <vector>
-
 #include "core/rulebook/rule_book.h"
 #include "core/store/store.h"
+
+#include <optional>
+#include <vector>
 
 namespace hearth::ui::shell {
 
@@ -18,7 +18,8 @@ struct SetUp {
     std::vector<rulebook::FirmEntry> confirmed;
 };
 
-/// Writes it into a store (made with setUp.firm, or an older one whose firm it replaces). The first refusal ends it.
+/// Writes it into a store (made with setUp.firm, or an older one whose firm it replaces). The first refusal
+/// ends it.
 [[nodiscard]] Result<void> writeSetUp(store::Store& store, const SetUp& setUp);
 
 }  // namespace hearth::ui::shell

@@ -18,7 +18,9 @@ QVBoxLayout* linesOf(QWidget* page, const QString& title, const QString& text) {
     return lines;
 }
 
-std::string trimmed(const input::Editor* editor) { return editor->text().trimmed().toStdString(); }
+std::string trimmed(const input::Editor* editor) {
+    return editor->text().trimmed().toStdString();
+}
 
 std::vector<input::ChoiceItem> countries(const words::Words& words) {
     std::vector<input::ChoiceItem> choices;
@@ -40,8 +42,9 @@ std::vector<input::ChoiceItem> gaugeKinds(const words::Words& words) {
 }  // namespace
 
 FirmPage::FirmPage(const words::Words& words, QWidget* parent) : SetUpPage(parent) {
-    auto* lines = linesOf(this, tr("The firm"),
-                          tr("As it stands at the head of each record. All but the name may wait: it is found under Firm."));
+    auto* lines = linesOf(
+        this, tr("The firm"),
+        tr("As it stands at the head of each record. All but the name may wait: it is found under Firm."));
     m_fields = new Fields(kColumns, this);
     lines->addWidget(m_fields);
     m_name = add(tr("Name of the firm"), "setUpFirmName");
@@ -66,7 +69,9 @@ input::Editor* FirmPage::add(const QString& label, const char* name) {
     return editor;
 }
 
-void FirmPage::takeFocus() { focusOn(m_name); }
+void FirmPage::takeFocus() {
+    focusOn(m_name);
+}
 
 bool FirmPage::isUsable() {
     const bool named = !trimmed(m_name).empty();
@@ -82,12 +87,14 @@ void FirmPage::addTo(SetUp& setUp) {
     setUp.firm.registrationNumber = trimmed(m_registration);
     setUp.firm.telephone = trimmed(m_telephone);
     setUp.firm.address = {trimmed(m_line1), trimmed(m_line2), trimmed(m_town), trimmed(m_postcode)};
-    setUp.firm.country = reg::countryFromCode(m_country->text().toStdString()).value_or(reg::Country::England);
+    setUp.firm.country =
+        reg::countryFromCode(m_country->text().toStdString()).value_or(reg::Country::England);
 }
 
 EngineerAndGaugePage::EngineerAndGaugePage(const words::Words& words, const Clock& clock, QWidget* parent)
     : SetUpPage(parent), m_words(words), m_clock(clock) {
-    auto* lines = linesOf(this, tr("Engineer and gauge"), tr("The first of each; others are added under Firm."));
+    auto* lines =
+        linesOf(this, tr("Engineer and gauge"), tr("The first of each; others are added under Firm."));
     auto* person = new Fields(kColumns, this);
     lines->addWidget(person);
     m_name = add(person, input::makeTextEditor(person), tr("Engineer's name"), "setUpEngineer");
@@ -95,7 +102,8 @@ EngineerAndGaugePage::EngineerAndGaugePage(const words::Words& words, const Cloc
     lines->addWidget(hairline(this));
     auto* gauge = new Fields(kColumns, this);
     lines->addWidget(gauge);
-    m_kind = add(gauge, input::makeChoiceEditor(gauge, gaugeKinds(words)), tr("Kind of gauge"), "setUpGaugeKind");
+    m_kind =
+        add(gauge, input::makeChoiceEditor(gauge, gaugeKinds(words)), tr("Kind of gauge"), "setUpGaugeKind");
     m_kind->setText(coded(reg::codeOf(reg::InstrumentKind::ElectronicGauge)));
     m_gaugeName = add(gauge, input::makeTextEditor(gauge), tr("What you call it"), "setUpGaugeName");
     m_serial = add(gauge, input::makeTextEditor(gauge), tr("Serial number"), "setUpSerial");
@@ -108,7 +116,8 @@ EngineerAndGaugePage::EngineerAndGaugePage(const words::Words& words, const Cloc
     sayReadable(m_accuracy);
 }
 
-input::Editor* EngineerAndGaugePage::add(Fields* fields, input::Editor* editor, const QString& label, const char* name) {
+input::Editor* EngineerAndGaugePage::add(Fields* fields, input::Editor* editor, const QString& label,
+                                         const char* name) {
     editor->setLabel(label);
     editor->setObjectName(QString::fromLatin1(name));
     fields->add(editor);
@@ -119,7 +128,9 @@ void EngineerAndGaugePage::sayReadable(input::Editor* editor) {
     keepOnCommit(editor, m_words, [editor](const QString&) { return readable(typedIn(editor)); });
 }
 
-void EngineerAndGaugePage::takeFocus() { focusOn(m_name); }
+void EngineerAndGaugePage::takeFocus() {
+    focusOn(m_name);
+}
 
 bool EngineerAndGaugePage::isUsable() {
     const auto due = dateTyped(m_due->text(), m_clock.today("Europe/London"));
@@ -152,12 +163,14 @@ void EngineerAndGaugePage::addTo(SetUp& setUp) {
     }
 }
 
-ConfirmPage::ConfirmPage(const words::Words& words, const Clock& clock, const rulebook::RuleBook& book, QWidget* parent)
+ConfirmPage::ConfirmPage(const words::Words& words, const Clock& clock, const rulebook::RuleBook& book,
+                         QWidget* parent)
     : SetUpPage(parent), m_clock(clock) {
-    auto* lines = linesOf(
-        this, tr("The limits of daily work"),
-        tr("Hold each against your own copy of the standard. What you leave for later never gives a pass: its findings say "
-           "“look again” or that the limit is missing. All of it is found again under Rule book."));
+    auto* lines =
+        linesOf(this, tr("The limits of daily work"),
+                tr("Hold each against your own copy of the standard. What you leave for later never gives a "
+                   "pass: its findings say "
+                   "“look again” or that the limit is missing. All of it is found again under Rule book."));
     for (const auto& entry : book.entries()) {
         if (!entry.daily) {
             continue;

@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include <QWidget>
-
 #include "core/base/clock.h"
 #include "ui/shell/kit.h"
 #include "ui/shell/set_up.h"
+
+#include <QWidget>
 
 namespace hearth::ui::shell {
 
@@ -73,7 +73,8 @@ class EngineerAndGaugePage : public SetUpPage {
 class ConfirmPage : public SetUpPage {
     Q_OBJECT
   public:
-    ConfirmPage(const words::Words& words, const Clock& clock, const rulebook::RuleBook& book, QWidget* parent);
+    ConfirmPage(const words::Words& words, const Clock& clock, const rulebook::RuleBook& book,
+                QWidget* parent);
     void takeFocus() override;
     [[nodiscard]] bool isUsable() override;
     /// Confirmed in the name of the engineer, or of the firm where there is none.

@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/shell/status_line.h"
 
+#include "ui/shell/kit.h"
+
 #include <QAccessible>
 #include <QHBoxLayout>
 
 #include <chrono>
-
-#include "ui/shell/kit.h"
 
 namespace hearth::ui::shell {
 
@@ -32,11 +32,12 @@ StatusLine::StatusLine(QWidget* parent)
         box->addWidget(button);
         return button;
     };
-    connect(add(tr("Take back"), QStringLiteral("Ctrl+Z"), QStringLiteral("undoButton")), &QPushButton::clicked, this,
-            &StatusLine::undoPressed);
+    connect(add(tr("Take back"), QStringLiteral("Ctrl+Z"), QStringLiteral("undoButton")),
+            &QPushButton::clicked, this, &StatusLine::undoPressed);
     connect(add(tr("Keys"), QStringLiteral("F1"), QStringLiteral("keysButton")), &QPushButton::clicked, this,
             &StatusLine::keysPressed);
-    connect(add(tr("About"), {}, QStringLiteral("aboutButton")), &QPushButton::clicked, this, &StatusLine::aboutPressed);
+    connect(add(tr("About"), {}, QStringLiteral("aboutButton")), &QPushButton::clicked, this,
+            &StatusLine::aboutPressed);
     m_fade.setSingleShot(true);
     connect(&m_fade, &QTimer::timeout, m_said, &QLabel::clear);
 }
@@ -50,6 +51,8 @@ void StatusLine::say(const QString& sentence) {
     QAccessible::updateAccessibility(&alert);
 }
 
-QString StatusLine::said() const { return m_said->text(); }
+QString StatusLine::said() const {
+    return m_said->text();
+}
 
 }  // namespace hearth::ui::shell

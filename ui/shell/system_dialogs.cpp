@@ -1,19 +1,21 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/shell/system_dialogs.h"
 
+#include "ui/shell/question.h"
+
 #include <QCoreApplication>
 #include <QFileDialog>
-
-#include "ui/shell/question.h"
 
 namespace hearth::ui::shell {
 
 void SystemDialogs::tell(QWidget* over, const QString& title, const QString& text) {
-    Question question(title, text, {QCoreApplication::translate("hearth::ui::shell::Question", "Understood")}, 0, over);
+    Question question(title, text, {QCoreApplication::translate("hearth::ui::shell::Question", "Understood")},
+                      0, over);
     question.exec();
 }
 
-int SystemDialogs::ask(QWidget* over, const QString& title, const QString& text, const QStringList& answers, int safe) {
+int SystemDialogs::ask(QWidget* over, const QString& title, const QString& text, const QStringList& answers,
+                       int safe) {
     Question question(title, text, answers, safe, over);
     question.exec();
     return question.answer();

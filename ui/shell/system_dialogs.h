@@ -9,7 +9,8 @@ namespace hearth::ui::shell {
 class SystemDialogs final : public Dialogs {
   public:
     void tell(QWidget* over, const QString& title, const QString& text) override;
-    int ask(QWidget* over, const QString& title, const QString& text, const QStringList& answers, int safe) override;
+    int ask(QWidget* over, const QString& title, const QString& text, const QStringList& answers,
+            int safe) override;
     std::optional<QString> askText(QWidget* over, const QString& title, const QString& label) override;
     std::optional<QString> saveFile(QWidget* over, const QString& title, const QString& proposed,
                                     const QString& filter) override;

@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/shell/value_fields.h"
 
-#include <QHBoxLayout>
-
 #include "core/rulebook/firm_value.h"
 #include "core/rulebook/values.h"
 #include "ui/shell/kit.h"
+
+#include <QHBoxLayout>
 
 namespace hearth::ui::shell {
 

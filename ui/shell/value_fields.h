@@ -1,21 +1,21 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/rulebook/entry.h"
+#include "ui/input/editor.h"
+#include "ui/words/words.h"
+
 #include <QWidget>
 
 #include <optional>
 #include <vector>
 
-#include "core/rulebook/entry.h"
-#include "ui/input/editor.h"
-#include "ui/words/words.h"
-
 class QHBoxLayout;
 
 namespace hearth::ui::shell {
 
-/// Editors for a rule's value in the shape that it has: one figure, or the two ends of a range. Bands have a form of their own
-/// (ui/rulebook).
+/// Editors for a rule's value in the shape that it has: one figure, or the two ends of a range. Bands have a
+/// form of their own (ui/rulebook).
 class ValueFields : public QWidget {
     Q_OBJECT
   public:
@@ -23,7 +23,8 @@ class ValueFields : public QWidget {
     ValueFields(const words::Words& words, const QString& nameContext, QWidget* parent);
     /// Makes the fields of that rule and fills them with what the entry says now.
     void show(const rulebook::Entry& entry);
-    /// What was typed. Nothing when it can't be used: why is then said below the field, and the field has the focus.
+    /// What was typed. Nothing when it can't be used: why is then said below the field, and the field has the
+    /// focus.
     [[nodiscard]] std::optional<rulebook::Value> value();
     [[nodiscard]] input::Editor* first() const { return m_editors.empty() ? nullptr : m_editors.front(); }
 

@@ -1,6 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "ui/paper/paper.h"
+#include "ui/shell/dialogs.h"
+#include "ui/shell/place.h"
+
 #include <QStringList>
 
 #include <deque>
@@ -8,10 +12,6 @@
 #include <optional>
 #include <string>
 #include <vector>
-
-#include "ui/paper/paper.h"
-#include "ui/shell/dialogs.h"
-#include "ui/shell/place.h"
 
 /// Stand-ins for what would wait for a person, a printer or another place.
 namespace hearth::testing {
@@ -27,7 +27,8 @@ class ScriptedDialogs : public ui::shell::Dialogs {
     QStringList proposed;
 
     void tell(QWidget*, const QString&, const QString& text) override { told << text; }
-    int ask(QWidget*, const QString& title, const QString& text, const QStringList& choices, int safe) override {
+    int ask(QWidget*, const QString& title, const QString& text, const QStringList& choices,
+            int safe) override {
         asked << title + QStringLiteral(": ") + text;
         if (answers.empty()) {
             ADD_FAILURE() << "nobody expected to be asked: " << asked.last().toStdString();
@@ -42,7 +43,8 @@ class ScriptedDialogs : public ui::shell::Dialogs {
         asked << title + QStringLiteral(": ") + label;
         return taken(texts);
     }
-    std::optional<QString> saveFile(QWidget*, const QString& title, const QString& name, const QString&) override {
+    std::optional<QString> saveFile(QWidget*, const QString& title, const QString& name,
+                                    const QString&) override {
         asked << title;
         proposed << name;
         return taken(files);
@@ -95,7 +97,9 @@ class NotedNavigator : public ui::shell::Navigator {
     void openRule(const rulebook::RuleKey& key) override {
         went.push_back("rule " + std::string(rulebook::ruleText(key.rule)));
     }
-    void openEmergency(rulebook::Gas gas) override { went.push_back("emergency " + std::string(rulebook::gasText(gas))); }
+    void openEmergency(rulebook::Gas gas) override {
+        went.push_back("emergency " + std::string(rulebook::gasText(gas)));
+    }
     void say(const QString& sentence) override { said << sentence; }
 };
 

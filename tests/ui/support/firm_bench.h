@@ -1,22 +1,23 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include <QString>
-
-#include <gtest/gtest.h>
-#include <memory>
-#include <stdexcept>
-#include <string>
-
 #include "core/judging/judge.h"
 #include "core/store/store.h"
 #include "tests/support/files.h"
 #include "tests/support/fixed_clock.h"
 #include "tests/ui/support/answers.h"
 #include "ui/paper/paper.h"
+#include "ui/shell/main_window.h"
 #include "ui/shell/place.h"
 #include "ui/words/document_words.h"
 #include "ui/words/words.h"
+
+#include <QString>
+
+#include <gtest/gtest.h>
+#include <memory>
+#include <stdexcept>
+#include <string>
 
 namespace hearth::testing {
 
@@ -31,7 +32,8 @@ T need(Result<T> result) {
     }
 }
 
-/// A real store of a small invented firm in a folder of its own, on a fixed day, and everything that a place asks for.
+/// A real store of a small invented firm in a folder of its own, on a fixed day, and everything that a place
+/// asks for.
 class FirmBench {
   public:
     explicit FirmBench(const std::string& day = "2026-11-25", bool demonstration = false)
@@ -90,7 +92,8 @@ class FirmBench {
         return need(store->startVisit(visit));
     }
 
-    /// Issues the visit as it stands, complete or not: what a place does with records is tested here, not what one needs.
+    /// Issues the visit as it stands, complete or not: what a place does with records is tested here, not
+    /// what one needs.
     [[nodiscard]] ui::shell::Issue issue() {
         return [this](reg::VisitId visit, std::optional<store::RecordId> supersedes,
                       const QString& reason) -> Result<store::RecordId> {
@@ -102,20 +105,24 @@ class FirmBench {
             const auto findings = judging::judge(*file, *book);
             const auto volume = judging::volumeOf(*file, *book);
             store::IssueRequest request;
-            request.snapshot = {ui::words::documentFor({request.kind, *file, findings, volume, clock.today("Europe/London")}, words),
-                                *file, findings};
+            request.snapshot = {
+                ui::words::documentFor({request.kind, *file, findings, volume, clock.today("Europe/London")},
+                                       words),
+                *file, findings};
             request.outcome = judging::overall(findings);
             request.supersedes = supersedes;
             request.reason = reason.toStdString();
-            return store->issue(request, [](const record::Document& document, const std::string& digest) -> Result<std::string> {
-                ui::paper::PageOptions options;
-                options.digest = digest;
-                const auto pdf = ui::paper::toPdf(document, options);
-                if (!pdf) {
-                    return tl::unexpected<Error>(pdf.error());
-                }
-                return pdf->toStdString();
-            });
+            return store->issue(
+                request,
+                [](const record::Document& document, const std::string& digest) -> Result<std::string> {
+                    ui::paper::PageOptions options;
+                    options.digest = digest;
+                    const auto pdf = ui::paper::toPdf(document, options);
+                    if (!pdf) {
+                        return tl::unexpected<Error>(pdf.error());
+                    }
+                    return pdf->toStdString();
+                });
         };
     }
 
@@ -123,17 +130,24 @@ class FirmBench {
         return {*store, clock, words, dialogs, navigator, printing, issue(), ui::look::Scheme::Light};
     }
 
+    [[nodiscard]] ui::shell::Parts parts() {
+        return {*store, clock, words, dialogs, printing, issue(), ui::look::Scheme::Light, nullptr};
+    }
+
     /// What the store holds, as text, for "nothing was changed".
     [[nodiscard]] std::string state() const {
         std::string text;
         for (const auto& line : need(store->premises(""))) {
-            text += line.premises.id.text() + line.premises.address.line1 + line.premises.address.postcode + line.customer + '\n';
+            text += line.premises.id.text() + line.premises.address.line1 + line.premises.address.postcode +
+                    line.customer + '\n';
             for (const auto& change : need(store->changes("premises", line.premises.id.text()))) {
                 text += change.field + change.after.value_or("-") + '\n';
             }
         }
-        text += std::to_string(need(store->visits("")).size()) + ' ' + std::to_string(need(store->records("")).size()) + ' ' +
-                std::to_string(need(store->engineers()).size()) + ' ' + std::to_string(need(store->instruments()).size()) + ' ' +
+        text += std::to_string(need(store->visits("")).size()) + ' ' +
+                std::to_string(need(store->records("")).size()) + ' ' +
+                std::to_string(need(store->engineers()).size()) + ' ' +
+                std::to_string(need(store->instruments()).size()) + ' ' +
                 std::to_string(need(store->parties("")).size()) + need(store->firm()).name;
         return text;
     }

@@ -1,13 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "resources/resources.h"
+#include "ui/look/look.h"
+
 #include <QApplication>
 #include <QtGlobal>
 
 #include <gtest/gtest.h>
-
-#include "resources/resources.h"
-#include "ui/look/look.h"
 
 namespace hearth::testing {
 

@@ -18,7 +18,8 @@
 #include <string>
 #include <vector>
 
-/// A walk through a window as somebody without a mouse or without sight makes it: what has to hold in every window.
+/// A walk through a window as somebody without a mouse or without sight makes it: what has to hold in every
+/// window.
 namespace hearth::testing {
 
 /// What a screen reader calls it.
@@ -28,8 +29,8 @@ inline std::string spokenName(QWidget* widget) {
 }
 
 inline std::string described(QWidget* widget) {
-    return std::string(widget->metaObject()->className()) + " '" + widget->objectName().toStdString() + "' \"" +
-           spokenName(widget) + '"';
+    return std::string(widget->metaObject()->className()) + " '" + widget->objectName().toStdString() +
+           "' \"" + spokenName(widget) + '"';
 }
 
 inline bool isTabStop(const QWidget* widget) {
@@ -56,7 +57,8 @@ inline void activate(QWidget* window) {
 }
 
 /// The stops in the order in which Tab (or Shift+Tab) comes to them, once round from `from`.
-inline std::vector<QWidget*> walk(QWidget* window, QWidget* from, Qt::KeyboardModifiers modifiers = Qt::NoModifier) {
+inline std::vector<QWidget*> walk(QWidget* window, QWidget* from,
+                                  Qt::KeyboardModifiers modifiers = Qt::NoModifier) {
     std::vector<QWidget*> order;
     from->setFocus(Qt::TabFocusReason);
     const std::size_t enough = 2 * tabStops(window).size() + 2;
@@ -129,8 +131,8 @@ inline void expectWheelChangesNothing(QWidget* window) {
             }
             for (const int turn : {120, -120}) {
                 const QPointF at = QRectF(stop->rect()).center();
-                QWheelEvent wheel(at, stop->mapToGlobal(at), {}, {0, turn}, Qt::NoButton, Qt::NoModifier, Qt::NoScrollPhase,
-                                  false);
+                QWheelEvent wheel(at, stop->mapToGlobal(at), {}, {0, turn}, Qt::NoButton, Qt::NoModifier,
+                                  Qt::NoScrollPhase, false);
                 QApplication::sendEvent(stop, &wheel);
             }
         }
@@ -138,7 +140,8 @@ inline void expectWheelChangesNothing(QWidget* window) {
     }
 }
 
-/// Enter in every text field leaves `state` (what the store holds, as text) as it was: it goes on to the next field.
+/// Enter in every text field leaves `state` (what the store holds, as text) as it was: it goes on to the next
+/// field.
 inline void expectEnterHarmless(QWidget* window, const std::function<std::string()>& state) {
     const std::string before = state();
     for (QWidget* stop : tabStops(window)) {
