@@ -189,7 +189,8 @@ Finding bandLookUp(const TestedPart& part, const RulesInForce& rules) {
 std::optional<Finding> byRise(FindingKind kind, const Movement& movement) {
     const Movement rise{movement.change.reversed(), movement.threshold};
     const auto stands = standing(rise);
-    if (stands == Standing::Within) {
+    const bool rose = rise.change.fall > quantity::PressureChange{};
+    if (!rose || stands == Standing::Within) {
         return std::nullopt;
     }
     Finding finding{kind};

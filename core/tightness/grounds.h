@@ -39,7 +39,8 @@ struct Movement {
 /// The finding about the table of bands itself: which band holds, or what is missing.
 [[nodiscard]] rulebook::Finding bandLookUp(const TestedPart& part, const rulebook::RulesInForce& rules);
 
-/// A rise beyond the threshold, or too near to it to tell: "look again". Nothing when there was none.
+/// A rise beyond the threshold, or too near to it to tell: "look again". Nothing when none was read (that a
+/// coarse gauge can't exclude one is said of the movement itself).
 [[nodiscard]] std::optional<rulebook::Finding> byRise(rulebook::FindingKind kind, const Movement& movement);
 
 /// The less grave of the two; the first when they are equal.
