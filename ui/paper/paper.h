@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/base/result.h"
+#include "core/record/document.h"
+
 #include <QByteArray>
 #include <QImage>
 #include <QPainter>
@@ -8,9 +11,6 @@
 
 #include <memory>
 #include <vector>
-
-#include "core/base/result.h"
-#include "core/record/document.h"
 
 /// A document as data -> layout in millimetres -> one painter for preview, PDF and printer.
 namespace hearth::ui::paper {
@@ -22,7 +22,7 @@ enum class Stamp { None, Copy, Superseded };
 struct PageOptions {
     PaperSize size = PaperSize::A4;
     Stamp stamp = Stamp::None;
-    std::string digest;   // of the snapshot; printed (and in the QR) when not empty
+    std::string digest;  // of the snapshot; printed (and in the QR) when not empty
 };
 
 /// Pages laid out in millimetres. Pure of any device: the same layout is painted everywhere.
@@ -37,7 +37,8 @@ class Layout {
     [[nodiscard]] QSizeF pageSize() const;  // millimetres
     /// Paints page `index` (from 0) with the painter scaled so that one unit is one millimetre.
     void paint(QPainter& painter, int index) const;
-    /// Every text run of a page with its box in millimetres: for tests (nothing clipped, nothing overlapping).
+    /// Every text run of a page with its box in millimetres: for tests (nothing clipped, nothing
+    /// overlapping).
     struct Run {
         QString text;
         QRectF box;
@@ -58,12 +59,13 @@ class Layout {
 /// One page as an image of `dotsPerInch`.
 [[nodiscard]] QImage toImage(const Layout& layout, int page, double dotsPerInch);
 
-/// Shows the system's print dialog and prints; the only place that makes a QPrinter, and only when called. False when the
-/// person cancelled. Error: PrinterFailed. (ui/paper/printing.cpp)
+/// Shows the system's print dialog and prints; the only place that makes a QPrinter, and only when called.
+/// False when the person cancelled. Error: PrinterFailed. (ui/paper/printing.cpp)
 class Printing {
   public:
     virtual ~Printing() = default;
-    [[nodiscard]] virtual Result<bool> print(const record::Document& document, const PageOptions& options) = 0;
+    [[nodiscard]] virtual Result<bool> print(const record::Document& document,
+                                             const PageOptions& options) = 0;
 };
 [[nodiscard]] std::unique_ptr<Printing> systemPrinting();
 

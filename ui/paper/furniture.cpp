@@ -1,0 +1,245 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/paper/furniture.h"
+
+#include "ui/paper/square_code.h"
+#include "ui/words/words.h"
+
+#include <algorithm>
+
+namespace hearth::ui::paper {
+
+namespace {
+
+constexpr double kBandHeight = 7.5;
+constexpr double kBandGap = 4.5;
+constexpr double kHeadRight = 52;  // width of the column with number, revision and page
+constexpr double kHeadGap = 6;
+constexpr double kBelowHead = 5.5;
+constexpr double kAboveFoot = 4;
+constexpr double kCodeSide = 22;
+constexpr double kCodeGap = 5;  // more than the four modules of quiet zone that the code needs
+constexpr int kMostPages = 88;  // only for measuring how wide the page line may become
+
+/// 64 hexadecimal digits in groups of four, eight to a line, so that two prints can be held against each
+/// other.
+QStringList digestLines(const QString& digest) {
+    constexpr int kGroup = 4;
+    constexpr int kGroupsInLine = 8;
+    QStringList lines;
+    QString line;
+    for (qsizetype i = 0; i < digest.size(); i += kGroup) {
+        if (i > 0 && i % (kGroup * kGroupsInLine) == 0) {
+            lines << line;
+            line.clear();
+        }
+        line += (line.isEmpty() ? QString() : QStringLiteral(" ")) + digest.mid(i, kGroup);
+    }
+    lines << line;
+    return lines;
+}
+
+}  // namespace
+
+Sheet sheetOf(PaperSize size) {
+    // ISO 216 A4; ANSI/ASME Y14.1 A ("Letter"), 8.5 x 11 in.
+    return {size == PaperSize::A4 ? QSizeF(210, 297) : QSizeF(215.9, 279.4)};
+}
+
+Furniture::Furniture(const record::Document& document, const PageOptions& options, const TypeSetter& type,
+                     const Sheet& sheet)
+    : m_document(document), m_options(options), m_type(type), m_sheet(sheet) {
+    std::vector<Item> measured;
+    const QString page = pageText(kMostPages - 1, kMostPages);
+    const double top = putBand(measured);
+    m_firstTop = putFirstHead(measured, top, page);
+    m_runningTop = putRunningHead(measured, top, page);
+    const auto foot = m_type.set(settable(m_document.caution), styles::kFoot, m_sheet.width());
+    const double footHeight = 1.8 + static_cast<double>(foot.size()) * styles::kFoot.lineHeight();
+    m_footTop = m_sheet.size.height() - m_sheet.bottom - footHeight;
+}
+
+double Furniture::bodyTop(bool isFirst) const {
+    return isFirst ? m_firstTop : m_runningTop;
+}
+
+double Furniture::bodyBottom() const {
+    return m_footTop - kAboveFoot;
+}
+
+QString Furniture::pageText(int index, int count) const {
+    QString text = settable(m_document.pageWord);
+    return text.replace(QStringLiteral("%1"), QString::number(index + 1))
+        .replace(QStringLiteral("%2"), QString::number(count));
+}
+
+QString Furniture::revisionText() const {
+    return settable(m_document.revisionWord)
+        .replace(QStringLiteral("%1"), QString::number(m_document.revision));
+}
+
+QString Furniture::stampText() const {
+    const words::Words words(QString::fromStdString(m_document.language));
+    switch (m_options.stamp) {
+        case Stamp::Copy:
+            return words.say(QT_TRANSLATE_NOOP("Words", "COPY"));
+        case Stamp::Superseded:
+            return words.say(QT_TRANSLATE_NOOP("Words", "SUPERSEDED"));
+        case Stamp::None:
+            break;
+    }
+    return {};
+}
+
+double Furniture::put(std::vector<Item>& items, const QString& text, const TextStyle& style,
+                      const QRectF& column, Side side) const {
+    double y = column.top();
+    for (TextItem& line : m_type.set(text, style, column.width())) {
+        if (side == Side::Right) {
+            alignRight(line, column.width());
+        }
+        items.push_back(moved(std::move(line), {column.left(), y}));
+        y += style.lineHeight();
+    }
+    return y;
+}
+
+/// Banner at the left, stamp at the right; either may be missing. Nothing at all: the head begins at the
+/// margin.
+double Furniture::putBand(std::vector<Item>& items) const {
+    const QString banner = settable(m_document.banner);
+    const QString stamp = stampText();
+    if (banner.isEmpty() && stamp.isEmpty()) {
+        return m_sheet.top;
+    }
+    double height = kBandHeight;
+    double stampWidth = 0;
+    if (!stamp.isEmpty()) {
+        stampWidth = m_type.widthOf(stamp, styles::kStamp) + 8;
+        const QRectF frame(m_sheet.size.width() - m_sheet.right - stampWidth, m_sheet.top, stampWidth,
+                           kBandHeight);
+        items.emplace_back(FrameItem{frame, 0.5, styles::kStamp.role});
+        items.emplace_back(FrameItem{frame.adjusted(0.9, 0.9, -0.9, -0.9), 0.15, styles::kStamp.role});
+        const double down = (kBandHeight - styles::kStamp.lineHeight()) / 2;
+        put(items, stamp, styles::kStamp, QRectF(frame.left() + 4, frame.top() + down, stampWidth, 0));
+    }
+    if (!banner.isEmpty()) {
+        const double width = m_sheet.width() - (stampWidth > 0 ? stampWidth + 4 : 0);
+        const QRectF inner(m_sheet.left + 4, m_sheet.top, width - 8, 0);
+        std::vector<TextItem> lines = m_type.set(banner, styles::kBanner, inner.width());
+        const double text = static_cast<double>(lines.size()) * styles::kBanner.lineHeight();
+        height = std::max(height, text + 3);
+        items.emplace_back(
+            FrameItem{QRectF(m_sheet.left, m_sheet.top, width, height), 0.4, styles::kBanner.role});
+        double y = m_sheet.top + (height - text) / 2;
+        for (TextItem& line : lines) {
+            centre(line, inner.width());
+            items.push_back(moved(std::move(line), {inner.left(), y}));
+            y += styles::kBanner.lineHeight();
+        }
+    }
+    return m_sheet.top + height + kBandGap;
+}
+
+double Furniture::putFirstHead(std::vector<Item>& items, double y, const QString& page) const {
+    const QRectF whole(m_sheet.left, y, m_sheet.width(), 0);
+    const QRectF left(whole.left(), y, whole.width() - kHeadRight - kHeadGap, 0);
+    const QRectF right(whole.right() - kHeadRight, y, kHeadRight, 0);
+    const auto below = [](const QRectF& column, double top) {
+        return QRectF(column.left(), top, column.width(), 0);
+    };
+
+    double leftY = put(items, settable(m_document.firm), styles::kFirm, left) + 0.6;
+    const double titleY = leftY;
+    leftY = put(items, settable(m_document.title), styles::kTitle, below(left, leftY));
+    leftY = put(items, settable(m_document.subtitle), styles::kHeadNote, below(left, leftY + 0.6));
+    leftY = put(items, settable(m_document.supersedes), styles::kHeadStrong, below(left, leftY + 0.4));
+
+    // The number stands on the title's line.
+    const double numberDown = styles::kTitle.baseline() - styles::kNumber.baseline();
+    const QString number = settable(m_document.number);
+    double rightY = put(items, number, styles::kNumber, below(right, titleY + numberDown), Side::Right) + 0.4;
+    QStringList which;
+    for (const QString& part : {number.isEmpty() ? QString() : revisionText(), settable(m_document.issued)}) {
+        if (!part.isEmpty()) {
+            which << part;
+        }
+    }
+    rightY =
+        put(items, which.join(QStringLiteral(" · ")), styles::kHeadNote, below(right, rightY), Side::Right);
+    rightY = put(items, page, styles::kHeadNote, below(right, rightY), Side::Right);
+
+    const double ruleY = std::max(leftY, rightY) + 2.4;
+    items.emplace_back(RuleItem{{whole.left(), ruleY}, whole.width(), 0.45, look::Role::Ink});
+    return ruleY + kBelowHead;
+}
+
+double Furniture::putRunningHead(std::vector<Item>& items, double y, const QString& page) const {
+    const QRectF whole(m_sheet.left, y, m_sheet.width(), 0);
+    const QRectF left(whole.left(), y, whole.width() - kHeadRight - kHeadGap, 0);
+    const QRectF right(whole.right() - kHeadRight, y, kHeadRight, 0);
+    QStringList which;
+    if (!m_document.number.empty()) {
+        which << settable(m_document.number) << revisionText();
+    }
+    const double leftY = put(items, settable(m_document.title), styles::kRunningTitle, left);
+    const double down = styles::kRunningTitle.baseline() - styles::kHeadStrong.baseline();
+    double rightY = put(items, which.join(QStringLiteral(" · ")), styles::kHeadStrong,
+                        right.translated(0, down), Side::Right);
+    rightY = put(items, page, styles::kHeadNote, QRectF(right.left(), rightY, right.width(), 0), Side::Right);
+    const double ruleY = std::max(leftY, rightY) + 1.6;
+    items.emplace_back(RuleItem{{whole.left(), ruleY}, whole.width(), 0.25, look::Role::Ink});
+    return ruleY + kBelowHead;
+}
+
+std::vector<Item> Furniture::head(int index, int count) const {
+    std::vector<Item> items;
+    const double top = putBand(items);
+    const QString page = pageText(index, count);
+    if (index == 0) {
+        putFirstHead(items, top, page);
+    } else {
+        putRunningHead(items, top, page);
+    }
+    return items;
+}
+
+std::vector<Item> Furniture::foot() const {
+    std::vector<Item> items;
+    items.emplace_back(RuleItem{{m_sheet.left, m_footTop}, m_sheet.width(), 0.2, look::Role::Line});
+    put(items, settable(m_document.caution), styles::kFoot,
+        QRectF(m_sheet.left, m_footTop + 1.8, m_sheet.width(), 0));
+    return items;
+}
+
+double Furniture::proofHeight() const {
+    return m_options.digest.empty() ? 0 : kCodeSide;
+}
+
+std::vector<Item> Furniture::proof() const {
+    std::vector<Item> items;
+    if (m_options.digest.empty()) {
+        return items;
+    }
+    const QString digest = settable(m_options.digest);
+    const QString number = settable(m_document.number);
+    const QString content = number + u' ' + QString::number(m_document.revision) + u' ' + digest;
+    const SquareCode code = squareCode(content.toUtf8());
+    const double top = bodyBottom() - kCodeSide;
+    const double codeLeft = m_sheet.size.width() - m_sheet.right - kCodeSide;
+    if (code.size > 0) {
+        items.emplace_back(CodeItem{{codeLeft, top}, kCodeSide / code.size, code.runs});
+    }
+    QStringList lines{number + QStringLiteral(" · ") + revisionText(), settable(m_document.digestWord)};
+    lines << digestLines(digest);
+    const double height = static_cast<double>(lines.size()) * styles::kFoot.lineHeight();
+    QRectF column(m_sheet.left, top + kCodeSide - height, m_sheet.width() - kCodeSide - kCodeGap, 0);
+    bool isFirst = true;
+    for (const QString& line : lines) {
+        const double y = put(items, line, isFirst ? styles::kHeadStrong : styles::kFoot, column, Side::Right);
+        column.moveTop(y);
+        isFirst = false;
+    }
+    return items;
+}
+
+}  // namespace hearth::ui::paper

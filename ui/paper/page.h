@@ -1,0 +1,66 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/rulebook/finding.h"
+#include "ui/look/look.h"
+
+#include <QGlyphRun>
+#include <QList>
+#include <QRectF>
+#include <QString>
+
+#include <variant>
+#include <vector>
+
+/// What stands on a page, placed: the result of laying out and all that the painter knows. Millimetres
+/// throughout, from the page's top left corner (inside a slice: from the slice's).
+namespace hearth::ui::paper {
+
+/// Glyphs are shaped at this many units to the millimetre, so fine that no device's dots or hinting can
+/// matter.
+inline constexpr double kUnitsPerMm = 100.0;
+
+/// One line of text, shaped.
+struct TextItem {
+    QPointF origin;         // where the baseline starts
+    QList<QGlyphRun> runs;  // in units, y from the line's top
+    double ascent = 0;      // of the shaped line, in units: the baseline within `runs`
+    QString text;
+    QRectF box;  // what the letters may cover
+    look::Role role = look::Role::Ink;
+    int column = 0;  // of several beside each other: a reader goes down one before the next
+};
+
+/// A horizontal rule, a frame or a filled band.
+struct RuleItem {
+    QPointF from;
+    double length = 0;
+    double thickness = 0;
+    look::Role role = look::Role::Line;
+};
+struct FrameItem {
+    QRectF box;
+    double thickness = 0;
+    look::Role role = look::Role::Ink;
+};
+struct ShapeItem {
+    QRectF box;
+    rulebook::Outcome outcome = rulebook::Outcome::NoVerdict;
+};
+/// Dark modules of a square code as horizontal runs, drawn without seams.
+struct CodeItem {
+    QPointF origin;
+    double moduleSize = 0;
+    QList<QRect> runs;  // in modules
+};
+
+using Item = std::variant<TextItem, RuleItem, FrameItem, ShapeItem, CodeItem>;
+
+struct Page {
+    std::vector<Item> items;
+};
+
+/// The same item elsewhere.
+[[nodiscard]] Item moved(Item item, QPointF by);
+
+}  // namespace hearth::ui::paper

@@ -1,0 +1,225 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/paper/sections.h"
+
+#include <algorithm>
+#include <type_traits>
+
+namespace hearth::ui::paper {
+
+namespace {
+
+using styles::kCaption;
+
+constexpr double kGutter = 5;
+/// Longer lines than this are hard to read back to the start of the next.
+constexpr double kMostMeasure = 158;
+
+constexpr double kHeadlineShape = 6.2;
+constexpr double kHeadlineIndent = 9.2;
+constexpr double kGridRowGap = 2.0;
+constexpr double kSignatureRoom = 13;
+constexpr int kMostSignatures = 3;
+
+/// A value as it stands below its caption: an absent one is a dash with the reason, softly.
+Cell valueCell(const record::CaptionedValue& field, const Setting& setting, double x, double width) {
+    const TextStyle& style = field.absent ? styles::kAbsent : styles::kValue;
+    std::vector<std::string> lines = field.lines;
+    if (lines.empty()) {
+        lines.emplace_back();
+    }
+    if (field.absent) {
+        lines[0] = lines[0].empty() ? "—" : "— " + lines[0];
+    }
+    Cell cell{{}, x};
+    for (const std::string& line : lines) {
+        for (TextItem& item : setting.type.set(settable(line), style, width)) {
+            cell.lines.push_back(std::move(item));
+        }
+    }
+    return cell;
+}
+
+void append(std::vector<Slice>& to, std::vector<Slice> from) {
+    std::move(from.begin(), from.end(), std::back_inserter(to));
+}
+
+/// Fields `from` to `to` beside each other: captions, then values.
+Group gridRow(const record::FieldGrid& block, std::size_t from, std::size_t to, const Setting& setting) {
+    const int columns = std::clamp(block.columns, 1, 6);
+    const double width = (setting.width - kGutter * (columns - 1)) / columns;
+    std::vector<Cell> captions;
+    std::vector<Cell> values;
+    for (std::size_t i = from; i < to; ++i) {
+        const double x = static_cast<double>(i - from) * (width + kGutter);
+        captions.push_back({setting.type.set(settable(block.fields[i].caption), kCaption, width), x});
+        values.push_back(valueCell(block.fields[i], setting, x, width));
+    }
+    // A caption of one line beside one of two stands just above its value.
+    std::size_t most = 0;
+    for (const Cell& cell : captions) {
+        most = std::max(most, cell.lines.size());
+    }
+    Group group;
+    std::vector<Slice> captionSlices(most);
+    for (Slice& slice : captionSlices) {
+        slice.height = kCaption.lineHeight();
+    }
+    for (std::size_t c = 0; c < captions.size(); ++c) {
+        Cell& cell = captions[c];
+        const std::size_t skip = most - cell.lines.size();
+        for (std::size_t i = 0; i < cell.lines.size(); ++i) {
+            cell.lines[i].column = static_cast<int>(c);
+            captionSlices[skip + i].items.push_back(moved(std::move(cell.lines[i]), {cell.x, 0}));
+        }
+    }
+    group.slices = std::move(captionSlices);
+    append(group.slices, sideBySide(std::move(values), styles::kValue.lineHeight()));
+    return group;
+}
+
+}  // namespace
+
+std::vector<Slice> slicesOf(std::vector<TextItem> lines, const TextStyle& style, double x) {
+    return sideBySide({Cell{std::move(lines), x}}, style.lineHeight());
+}
+
+Slice gap(double height) {
+    return {height, {}};
+}
+
+std::vector<Slice> sideBySide(std::vector<Cell> cells, double lineHeight) {
+    std::size_t most = 0;
+    for (const Cell& cell : cells) {
+        most = std::max(most, cell.lines.size());
+    }
+    std::vector<Slice> slices(most);
+    for (std::size_t k = 0; k < most; ++k) {
+        slices[k].height = lineHeight;
+        for (std::size_t c = 0; c < cells.size(); ++c) {
+            Cell& cell = cells[c];
+            if (k < cell.lines.size()) {
+                cell.lines[k].column = static_cast<int>(c);
+                slices[k].items.push_back(moved(std::move(cell.lines[k]), {cell.x, 0}));
+            }
+        }
+    }
+    return slices;
+}
+
+void addSectionTitle(std::vector<Group>& groups, const std::string& title, const Setting& setting) {
+    if (title.empty()) {
+        return;
+    }
+    Group group;
+    group.spaceBefore = kSectionGap;
+    group.staysWithNext = true;
+    group.slices.push_back({1.6, {RuleItem{{0, 0.1}, setting.width, 0.2, look::Role::Line}}});
+    append(group.slices,
+           slicesOf(setting.type.set(settable(title), styles::kSection, setting.width), styles::kSection));
+    group.slices.push_back(gap(1.2));
+    groups.push_back(std::move(group));
+}
+
+void addHeadline(std::vector<Group>& groups, const record::Headline& block, const Setting& setting) {
+    const double width = setting.width - kHeadlineIndent;
+    Group group;
+    group.spaceBefore = kSectionGap;
+    append(group.slices, slicesOf(setting.type.set(settable(block.sentence), styles::kSentence, width),
+                                  styles::kSentence, kHeadlineIndent));
+    if (group.slices.empty()) {
+        group.slices.push_back(gap(styles::kSentence.lineHeight()));
+    }
+    const double middle = styles::kSentence.lineHeight() / 2;
+    group.slices.front().items.emplace_back(
+        ShapeItem{QRectF(0, middle - kHeadlineShape / 2, kHeadlineShape, kHeadlineShape), block.outcome});
+    if (!block.details.empty()) {
+        group.slices.push_back(gap(0.6));
+    }
+    for (const std::string& detail : block.details) {
+        append(group.slices,
+               slicesOf(setting.type.set(settable(detail), styles::kDetail, std::min(width, kMostMeasure)),
+                        styles::kDetail, kHeadlineIndent));
+    }
+    groups.push_back(std::move(group));
+}
+
+void addFieldGrid(std::vector<Group>& groups, const record::FieldGrid& block, const Setting& setting) {
+    addSectionTitle(groups, block.title, setting);
+    const auto columns = static_cast<std::size_t>(std::clamp(block.columns, 1, 6));
+    for (std::size_t from = 0; from < block.fields.size(); from += columns) {
+        Group row = gridRow(block, from, std::min(from + columns, block.fields.size()), setting);
+        const bool isFirst = from == 0;
+        row.spaceBefore = !isFirst ? kGridRowGap : block.title.empty() ? kSectionGap : 0;
+        groups.push_back(std::move(row));
+    }
+}
+
+void addParagraph(std::vector<Group>& groups, const record::Paragraph& block, const Setting& setting) {
+    const TextStyle& style = block.strong ? styles::kTextStrong : styles::kText;
+    addSectionTitle(groups, block.title, setting);
+    Group group;
+    group.keep = Keep::Flowing;
+    group.spaceBefore = block.title.empty() ? kSectionGap * 0.6 : 0;
+    group.slices =
+        slicesOf(setting.type.set(settable(block.text), style, std::min(setting.width, kMostMeasure)), style);
+    if (!group.slices.empty()) {
+        groups.push_back(std::move(group));
+    }
+}
+
+void addSignatures(std::vector<Group>& groups, const record::Signatures& block, const Setting& setting) {
+    const std::size_t count = block.signatures.size();
+    const auto columns = std::clamp<std::size_t>(count, 2, kMostSignatures);
+    const double gutter = 2 * kGutter;
+    const double width =
+        (setting.width - gutter * static_cast<double>(columns - 1)) / static_cast<double>(columns);
+    for (std::size_t from = 0; from < count; from += columns) {
+        std::vector<Cell> captions;
+        std::vector<Cell> names;
+        std::vector<Cell> details;
+        Slice line{1.4, {}};
+        for (std::size_t i = from; i < std::min(from + columns, count); ++i) {
+            const record::Signature& one = block.signatures[i];
+            const double x = static_cast<double>(i - from) * (width + gutter);
+            captions.push_back({setting.type.set(settable(one.caption), kCaption, width), x});
+            names.push_back({setting.type.set(settable(one.name), styles::kValue, width), x});
+            details.push_back({setting.type.set(settable(one.detail), kCaption, width), x});
+            line.items.emplace_back(RuleItem{{x, 0.1}, width, 0.2, look::Role::Ink});
+        }
+        Group group;
+        group.spaceBefore = kSectionGap * 1.2;
+        append(group.slices, sideBySide(std::move(captions), kCaption.lineHeight()));
+        group.slices.push_back(gap(kSignatureRoom));
+        group.slices.push_back(std::move(line));
+        append(group.slices, sideBySide(std::move(names), styles::kValue.lineHeight()));
+        append(group.slices, sideBySide(std::move(details), kCaption.lineHeight()));
+        groups.push_back(std::move(group));
+    }
+}
+
+std::vector<Group> groupsOf(const record::Document& document, const Setting& setting) {
+    std::vector<Group> groups;
+    for (const record::Block& block : document.blocks) {
+        std::visit(
+            [&](const auto& one) {
+                using Kind = std::decay_t<decltype(one)>;
+                if constexpr (std::is_same_v<Kind, record::Headline>) {
+                    addHeadline(groups, one, setting);
+                } else if constexpr (std::is_same_v<Kind, record::FieldGrid>) {
+                    addFieldGrid(groups, one, setting);
+                } else if constexpr (std::is_same_v<Kind, record::Table>) {
+                    addTable(groups, one, setting);
+                } else if constexpr (std::is_same_v<Kind, record::FindingList>) {
+                    addFindings(groups, one, setting);
+                } else if constexpr (std::is_same_v<Kind, record::Paragraph>) {
+                    addParagraph(groups, one, setting);
+                } else {
+                    addSignatures(groups, one, setting);
+                }
+            },
+            block);
+    }
+    return groups;
+}
+
+}  // namespace hearth::ui::paper

@@ -1,0 +1,197 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/paper/type_setter.h"
+
+#include <QRawFont>
+#include <QTextLayout>
+#include <QTextOption>
+
+#include <algorithm>
+#include <cmath>
+
+namespace hearth::ui::paper {
+
+namespace {
+
+/// What capitals with two accents and the tails of letters reach, in ems from the baseline.
+constexpr double kReachUp = 0.98;
+constexpr double kReachDown = 0.25;
+
+QFont fontOf(const TextStyle& style) {
+    QFont font(look::family());
+    font.setPixelSize(std::max(1, static_cast<int>(std::lround(style.em() * kUnitsPerMm))));
+    font.setWeight(style.isBold ? QFont::Bold : QFont::Normal);
+    font.setHintingPreference(QFont::PreferNoHinting);
+    font.setStyleStrategy(QFont::StyleStrategy(QFont::PreferOutline | QFont::NoSubpixelAntialias));
+    if (style.letterSpacing != 0) {
+        font.setLetterSpacing(QFont::AbsoluteSpacing, style.letterSpacing * style.em() * kUnitsPerMm);
+    }
+    return font;
+}
+
+QTextOption optionOf() {
+    QTextOption option;
+    option.setWrapMode(QTextOption::WrapAtWordBoundaryOrAnywhere);
+    option.setUseDesignMetrics(true);
+    option.setTextDirection(Qt::LayoutDirectionAuto);
+    option.setAlignment(Qt::AlignLeft | Qt::AlignAbsolute);
+    return option;
+}
+
+/// A font whose outlines may go into a PDF: it has outlines, and its licence bits do not forbid embedding
+/// (OS/2 fsType, OpenType specification: bit 1 restricted, bit 9 bitmaps only).
+bool isEmbeddable(const QRawFont& font) {
+    if (font.fontTable("glyf").isEmpty() && font.fontTable("CFF ").isEmpty()) {
+        return false;
+    }
+    const QByteArray os2 = font.fontTable("OS/2");
+    if (os2.size() < 10) {
+        return true;
+    }
+    const auto bits =
+        static_cast<unsigned>((static_cast<unsigned char>(os2[8]) << 8) | static_cast<unsigned char>(os2[9]));
+    return (bits & 0x0202U) == 0;
+}
+
+bool isMissing(char32_t letter) {
+    const QString text = QString::fromUcs4(&letter, 1);
+    QTextLayout layout(text, fontOf(styles::kValue));
+    layout.beginLayout();
+    layout.createLine();
+    layout.endLayout();
+    for (const QGlyphRun& run : layout.glyphRuns()) {
+        const QList<quint32> glyphs = run.glyphIndexes();
+        if (glyphs.contains(0U) || !isEmbeddable(run.rawFont())) {
+            return true;
+        }
+    }
+    return false;
+}
+
+bool isShapeless(QChar letter) {
+    const auto category = letter.category();
+    return category == QChar::Other_Control || category == QChar::Other_Format;
+}
+
+}  // namespace
+
+QString settable(const QString& text) {
+    QString kept;
+    kept.reserve(text.size());
+    for (const QChar letter : text) {
+        if (letter == u'\n' || letter == QChar::ParagraphSeparator || letter == QChar::LineSeparator) {
+            kept += QChar(QChar::LineSeparator);
+        } else if (letter == u'\t') {
+            kept += u' ';
+        } else if (!isShapeless(letter)) {
+            kept += letter;
+        }
+    }
+    while (kept.endsWith(u' ') || kept.endsWith(QChar(QChar::LineSeparator))) {
+        kept.chop(1);
+    }
+    return kept.normalized(QString::NormalizationForm_C);
+}
+
+QString settable(const std::string& utf8) {
+    return settable(QString::fromStdString(utf8));
+}
+
+TypeSetter::TypeSetter() {
+    look::loadFonts();
+}
+
+void TypeSetter::note(const QString& text) const {
+    for (const char32_t letter : text.toUcs4()) {
+        if (letter > 0x7E && letter != QChar::LineSeparator) {
+            m_met.insert(letter);
+        }
+    }
+}
+
+std::vector<TextItem> TypeSetter::set(const QString& text, const TextStyle& style, double width) const {
+    std::vector<TextItem> lines;
+    if (text.isEmpty()) {
+        return lines;
+    }
+    note(text);
+    QTextLayout layout(text, fontOf(style));
+    layout.setTextOption(optionOf());
+    layout.setCacheEnabled(false);
+    layout.beginLayout();
+    for (QTextLine line = layout.createLine(); line.isValid(); line = layout.createLine()) {
+        line.setLineWidth(std::max(width, style.em()) * kUnitsPerMm);
+        line.setPosition({0, 0});
+    }
+    layout.endLayout();
+    for (int i = 0; i < layout.lineCount(); ++i) {
+        const QTextLine line = layout.lineAt(i);
+        TextItem item;
+        item.origin = {0, style.baseline()};
+        item.runs = layout.glyphRuns(line.textStart(), line.textLength());
+        item.ascent = line.ascent();
+        item.text =
+            text.mid(line.textStart(), line.textLength()).remove(QChar(QChar::LineSeparator)).trimmed();
+        item.box =
+            QRectF(line.naturalTextRect().left() / kUnitsPerMm, item.origin.y() - kReachUp * style.em(),
+                   line.naturalTextWidth() / kUnitsPerMm, (kReachUp + kReachDown) * style.em());
+        item.role = style.role;
+        lines.push_back(std::move(item));
+    }
+    return lines;
+}
+
+double TypeSetter::widthOf(const QString& text, const TextStyle& style) const {
+    QTextLayout layout(text, fontOf(style));
+    layout.setTextOption(optionOf());
+    layout.beginLayout();
+    QTextLine line = layout.createLine();
+    if (line.isValid()) {
+        line.setNumColumns(static_cast<int>(text.size()));
+    }
+    layout.endLayout();
+    return line.isValid() ? line.naturalTextWidth() / kUnitsPerMm : 0;
+}
+
+double TypeSetter::longestWord(const QString& text, const TextStyle& style) const {
+    double longest = 0;
+    QString spaced = text;
+    spaced.replace(QChar(QChar::LineSeparator), u' ');
+    const QStringList words = spaced.split(u' ', Qt::SkipEmptyParts);
+    // Only the words with the most letters can be the widest by enough to matter.
+    qsizetype most = 0;
+    for (const QString& word : words) {
+        most = std::max(most, word.size());
+    }
+    for (const QString& word : words) {
+        if (word.size() * 2 > most) {
+            longest = std::max(longest, widthOf(word, style));
+        }
+    }
+    return longest;
+}
+
+QString TypeSetter::missingLetters() const {
+    const QRawFont bundled = QRawFont::fromFont(fontOf(styles::kValue));
+    QList<char32_t> missing;
+    for (const char32_t letter : m_met) {
+        if (!bundled.supportsCharacter(static_cast<quint32>(letter)) && isMissing(letter)) {
+            missing.append(letter);
+        }
+    }
+    std::sort(missing.begin(), missing.end());
+    return QString::fromUcs4(missing.constData(), missing.size());
+}
+
+void alignRight(TextItem& line, double width) {
+    const double by = width - line.box.right();
+    line.origin.rx() += by;
+    line.box.translate(by, 0);
+}
+
+void centre(TextItem& line, double width) {
+    const double by = (width - line.box.width()) / 2 - line.box.left();
+    line.origin.rx() += by;
+    line.box.translate(by, 0);
+}
+
+}  // namespace hearth::ui::paper
