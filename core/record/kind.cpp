@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <array>
 #include <cstddef>
+#include <iterator>
 
 namespace hearth::record {
 
@@ -102,6 +103,8 @@ bool Check::applies(When when, const reg::SubjectRef& on) const {
             return purged(on);
         case When::PurgedWithMeter:
             return purged(on) && file.installation.meterCode != "none";
+        case When::PurgedToFlame:
+            return purged(on) && file.choiceOf(on, Item::TestAppliances) != choice::kNoneConnected;
         case When::ElectronicGauge:
             return gauge(on) != nullptr && gauge(on)->kind == reg::InstrumentKind::ElectronicGauge;
     }
@@ -249,6 +252,21 @@ bool stoppedByLetBy(const std::vector<judging::Judged>& findings, const reg::Sub
 bool foundLeaking(const std::vector<judging::Judged>& findings, const reg::SubjectRef& test) {
     return judged(findings, test, FindingKind::Tightness, Outcome::Fail) ||
            judged(findings, test, FindingKind::IsolatedRetest, Outcome::Fail);
+}
+
+rulebook::Outcome outcomeOf(const reg::VisitFile& file, const std::vector<judging::Judged>& findings) {
+    const auto last = std::find_if(file.tests.rbegin(), file.tests.rend(),
+                                   [&](const reg::Test& test) { return !isEmptyTest(file, test.id); });
+    return last == file.tests.rend() ? Outcome::NoVerdict : judging::overall(findings, last->id);
+}
+
+std::vector<judging::Judged> shownFindings(const reg::VisitFile& file,
+                                           const std::vector<judging::Judged>& findings) {
+    std::vector<judging::Judged> shown;
+    std::copy_if(findings.begin(), findings.end(), std::back_inserter(shown), [&](const judging::Judged& j) {
+        return j.subject.kind != reg::SubjectKind::Test || !isEmptyTest(file, reg::TestId{j.subject.id});
+    });
+    return shown;
 }
 
 std::vector<Missing> missingFor(RecordKind kind, const reg::VisitFile& file,

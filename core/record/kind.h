@@ -60,6 +60,7 @@ enum class When {
     FoundTight,       // the test was made and did not fail: gas goes on again
     Purged,           // it was purged
     PurgedWithMeter,  // it was purged, and there is a meter to read the volume from
+    PurgedToFlame,    // it was purged, and there are appliances to burn the gas
     ElectronicGauge,  // the gauge is electronic
 };
 
@@ -79,6 +80,15 @@ struct Requirement {
 [[nodiscard]] bool stoppedByLetBy(const std::vector<judging::Judged>& findings, const reg::SubjectRef& test);
 /// The test, or its repeat with appliances isolated, failed: the gas stays off.
 [[nodiscard]] bool foundLeaking(const std::vector<judging::Judged>& findings, const reg::SubjectRef& test);
+
+/// What a record of the visit says as a whole: the outcome of the last test that was made, for it is how the
+/// installation was left (a test that failed before the work and one that passed after it make a pass, and
+/// both stand in the record).
+[[nodiscard]] rulebook::Outcome outcomeOf(const reg::VisitFile& file,
+                                          const std::vector<judging::Judged>& findings);
+/// The findings that a record shows: not those of a test that was added and left empty.
+[[nodiscard]] std::vector<judging::Judged> shownFindings(const reg::VisitFile& file,
+                                                         const std::vector<judging::Judged>& findings);
 
 /// What is missing, in the order of the sheet. Empty: the record may be issued. Which requirements apply
 /// depends on the visit (no purge method when no purge was needed; no end reading when let-by stopped the

@@ -92,7 +92,7 @@ constexpr std::array kTightnessAndPurge{
     item(Item::PurgeDone, kPurgeLaw, When::FoundTight),
     item(Item::PurgeMethod, kGuide, When::Purged),
     item(Item::PurgeVolumePassed, kNotes, When::PurgedWithMeter),
-    item(Item::PurgeSteadyFlame, kNotes, When::Purged),
+    item(Item::PurgeSteadyFlame, kNotes, When::PurgedToFlame),
     // restore: the gauge was on the test point, so it is proved whatever the test said
     item(Item::TestPointProved, kNotes),
     item(Item::DisturbedJointsProved, kPurgeLaw),

@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <array>
+#include <optional>
 
 namespace hearth::ui::words {
 
@@ -18,11 +19,26 @@ using rulebook::FindingKind;
 using rulebook::Outcome;
 
 // What a record's headline is about, in the order of weight.
-constexpr std::array kDecisive{FindingKind::SmellOnArrival, FindingKind::Scope, FindingKind::LetBy,
-                               FindingKind::Tightness, FindingKind::IsolatedRetest};
+constexpr std::array kDecisive{FindingKind::Scope,          FindingKind::LetBy,
+                               FindingKind::Tightness,      FindingKind::IsolatedRetest,
+                               FindingKind::SmellOnArrival, FindingKind::EditionChoice,
+                               FindingKind::TestPressure,   FindingKind::TestTime};
+// Told in the headline's details even when they pass.
+constexpr std::array kTold{FindingKind::LetBy, FindingKind::Tightness, FindingKind::IsolatedRetest};
 
-bool isDecisive(FindingKind kind) {
-    return std::find(kDecisive.begin(), kDecisive.end(), kind) != kDecisive.end();
+template <std::size_t N>
+bool isOneOf(const std::array<FindingKind, N>& kinds, FindingKind kind) {
+    return std::find(kinds.begin(), kinds.end(), kind) != kinds.end();
+}
+
+/// The last test that was made: it says how the installation was left.
+std::optional<reg::SubjectRef> lastTest(const DocumentPage& page) {
+    const auto tests = page.tests();
+    return tests.empty() ? std::nullopt : std::optional(reg::subject(tests.back().id));
+}
+
+bool concernsLast(const DocumentPage& page, const judging::Judged& judged) {
+    return judged.subject.kind != reg::SubjectKind::Test || judged.subject == lastTest(page);
 }
 
 QString titleOf(const DocumentPage& page, const judging::Judged& judged) {
@@ -35,12 +51,12 @@ QString titleOf(const DocumentPage& page, const judging::Judged& judged) {
     return title + QStringLiteral(": ") + page.words().outcome(judged.finding.outcome);
 }
 
-/// The first decisive finding with the outcome of the whole: what the headline is about.
+/// The first decisive finding of the last test with the outcome of the whole: what the headline is about.
 const judging::Judged* leading(const DocumentPage& page, Outcome outcome) {
-    const auto& findings = page.input().findings;
+    const auto& findings = page.findings();
     for (const auto kind : kDecisive) {
         const auto found = std::find_if(findings.begin(), findings.end(), [&](const judging::Judged& j) {
-            return j.finding.kind == kind && j.finding.outcome == outcome;
+            return j.finding.kind == kind && j.finding.outcome == outcome && concernsLast(page, j);
         });
         if (found != findings.end()) {
             return &*found;
@@ -69,7 +85,10 @@ QString headSentence(const DocumentPage& page, Outcome outcome) {
     const auto* why = leading(page, outcome);
     switch (outcome) {
         case Outcome::Pass:
-            return page.say(QT_TRANSLATE_NOOP("Words", "The installation was found tight."));
+            return page.severalTests()
+                       ? page.say(
+                             QT_TRANSLATE_NOOP("Words", "The installation was found tight at the last test."))
+                       : page.say(QT_TRANSLATE_NOOP("Words", "The installation was found tight."));
         case Outcome::Fail:
             return page.say(failSentence(why));
         case Outcome::LookAgain:
@@ -104,36 +123,40 @@ FindingLine lineOf(const DocumentPage& page, const judging::Judged& judged) {
     return line;
 }
 
-bool smelled(const DocumentPage& page) {
-    if (page.file().choiceOf(page.visit(), Item::SmellOnArrival) == reg::choice::kYes) {
-        return true;
-    }
-    const auto tests = page.tests();
-    return std::any_of(tests.begin(), tests.end(), [&](const reg::Test& test) {
-        return page.file().choiceOf(reg::subject(test.id), Item::TestSmell) == reg::choice::kYes;
+bool foundTight(const DocumentPage& page) {
+    return std::any_of(page.findings().begin(), page.findings().end(), [&](const judging::Judged& j) {
+        return j.finding.kind == FindingKind::Tightness && j.finding.outcome == Outcome::Pass &&
+               j.subject == lastTest(page);
     });
+}
+
+/// A smell during the last test, or one on arrival that no tight test has cleared up since.
+bool smells(const DocumentPage& page) {
+    const auto last = lastTest(page);
+    const bool inTest = last && page.file().choiceOf(*last, Item::TestSmell) == reg::choice::kYes;
+    const bool onArrival = page.file().choiceOf(page.visit(), Item::SmellOnArrival) == reg::choice::kYes;
+    return inTest || (onArrival && !foundTight(page));
 }
 
 /// The last test made leaked: an earlier one may have been put right since.
 bool stillLeaking(const DocumentPage& page) {
-    const auto tests = page.tests();
-    return !tests.empty() && record::foundLeaking(page.input().findings, reg::subject(tests.back().id));
+    const auto last = lastTest(page);
+    return last && record::foundLeaking(page.findings(), *last);
 }
 
 }  // namespace
 
 Headline headline(const DocumentPage& page) {
     Headline head;
-    head.outcome = judging::overall(page.input().findings);
+    head.outcome = record::outcomeOf(page.file(), page.findings());
     head.sentence = utf8(headSentence(page, head.outcome));
-    for (const auto& judged : page.input().findings) {
-        const bool passedOver =
-            judged.finding.kind == FindingKind::Scope && judged.finding.outcome == Outcome::Pass;
-        const bool quiet =
-            judged.finding.kind == FindingKind::SmellOnArrival && judged.finding.outcome == Outcome::Pass;
-        if (isDecisive(judged.finding.kind) && !passedOver && !quiet) {
-            head.details.push_back(utf8(titleOf(page, judged) + QStringLiteral(". ") +
-                                        page.words().sentence(judged.finding.why)));
+    for (const auto& judged : page.findings()) {
+        const auto& finding = judged.finding;
+        const bool tells = isOneOf(kTold, finding.kind) ||
+                           (isOneOf(kDecisive, finding.kind) && finding.outcome != Outcome::Pass);
+        if (tells) {
+            head.details.push_back(
+                utf8(titleOf(page, judged) + QStringLiteral(". ") + page.words().sentence(finding.why)));
         }
     }
     return head;
@@ -142,7 +165,7 @@ Headline headline(const DocumentPage& page) {
 FindingList findingList(const DocumentPage& page) {
     FindingList list;
     list.title = page.text(QT_TRANSLATE_NOOP("Words", "Findings, with the limits used"));
-    for (const auto& judged : page.input().findings) {
+    for (const auto& judged : page.findings()) {
         list.findings.push_back(lineOf(page, judged));
     }
     return list;
@@ -150,10 +173,10 @@ FindingList findingList(const DocumentPage& page) {
 
 void addWhatToDo(const DocumentPage& page, std::vector<record::Block>& blocks) {
     using Emergency = Words::Emergency;
-    if (!smelled(page) && !stillLeaking(page)) {
+    if (!smells(page) && !stillLeaking(page)) {
         return;
     }
-    const auto emergency = smelled(page) ? Emergency::SmellOrEscape : Emergency::FailedTest;
+    const auto emergency = smells(page) ? Emergency::SmellOrEscape : Emergency::FailedTest;
     const auto steps =
         page.words().emergencySteps(emergency, page.file().installation.gas, page.file().premises.country);
     blocks.emplace_back(record::Paragraph{page.text(QT_TRANSLATE_NOOP("Words", "What to do first")),

@@ -91,7 +91,7 @@ QString DocumentPage::value(const reg::SubjectRef& on, Item item) const {
 }
 
 QString DocumentPage::reasonForAbsence(const reg::SubjectRef& on, Item item) const {
-    if (isOneOf(kStageItems, item) && record::stoppedByLetBy(m_input.findings, on)) {
+    if (isOneOf(kStageItems, item) && record::stoppedByLetBy(m_findings, on)) {
         return say(QT_TRANSLATE_NOOP("Words", "not made: stopped at let-by"));
     }
     if (isOneOf(kPurgeItems, item)) {
@@ -103,11 +103,14 @@ QString DocumentPage::reasonForAbsence(const reg::SubjectRef& on, Item item) con
             file().installation.meterCode == "none") {
             return say(QT_TRANSLATE_NOOP("Words", "no meter to read"));
         }
+        const bool noAppliance = file().choiceOf(on, Item::TestAppliances) == choice::kNoneConnected;
+        if (done == choice::kYes && item == Item::PurgeSteadyFlame && noAppliance) {
+            return say(QT_TRANSLATE_NOOP("Words", "no appliance connected"));
+        }
         return done == choice::kYes ? say(QT_TRANSLATE_NOOP("Words", "not entered"))
                                     : say(QT_TRANSLATE_NOOP("Words", "not purged"));
     }
-    const bool gasOff =
-        record::stoppedByLetBy(m_input.findings, on) || record::foundLeaking(m_input.findings, on);
+    const bool gasOff = record::stoppedByLetBy(m_findings, on) || record::foundLeaking(m_findings, on);
     if (gasOff && (item == Item::PurgeDone || isOneOf(kPressureItems, item))) {
         return say(QT_TRANSLATE_NOOP("Words", "the gas stays off"));
     }

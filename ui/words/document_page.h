@@ -18,7 +18,8 @@ namespace hearth::ui::words {
 /// A document in the making: what it is made of, and how one value is put on the page.
 class DocumentPage {
   public:
-    DocumentPage(const DocumentInput& input, const Words& words) : m_input(input), m_words(words) {}
+    DocumentPage(const DocumentInput& input, const Words& words)
+        : m_input(input), m_words(words), m_findings(record::shownFindings(input.file, input.findings)) {}
 
     [[nodiscard]] const reg::VisitFile& file() const { return m_input.file; }
     [[nodiscard]] const DocumentInput& input() const { return m_input; }
@@ -26,6 +27,7 @@ class DocumentPage {
     [[nodiscard]] reg::SubjectRef visit() const { return reg::subject(file().visit.id); }
     /// The tests that were made, in order.
     [[nodiscard]] std::vector<reg::Test> tests() const;
+    [[nodiscard]] const std::vector<judging::Judged>& findings() const { return m_findings; }
     /// "Title" for the only test; "Title: after work" where there are several.
     [[nodiscard]] std::string titled(const QString& title, const reg::Test& test) const;
     [[nodiscard]] QString testLabel(const reg::Test& test) const;
@@ -58,6 +60,7 @@ class DocumentPage {
 
     const DocumentInput& m_input;
     const Words& m_words;
+    std::vector<judging::Judged> m_findings;
 };
 
 /// The dash of a table's cell; its reason stands in the table's note.

@@ -77,7 +77,7 @@ void addStage(const DocumentPage& page, const reg::SubjectRef& on, const Stage& 
 }
 
 bool retestWanted(const DocumentPage& page, const reg::SubjectRef& on) {
-    const auto& findings = page.input().findings;
+    const auto& findings = page.findings();
     return std::any_of(findings.begin(), findings.end(), [&](const judging::Judged& j) {
         return j.subject == on && j.finding.kind == rulebook::FindingKind::IsolatedRetest;
     });
@@ -89,7 +89,7 @@ std::string readingNote(const DocumentPage& page, const reg::SubjectRef& on, con
     const bool holes = std::any_of(table.rows.begin(), table.rows.end(), [](const auto& row) {
         return std::find(row.begin(), row.end(), absentCell()) != row.end();
     });
-    if (record::stoppedByLetBy(page.input().findings, on)) {
+    if (record::stoppedByLetBy(page.findings(), on)) {
         notes << page.say(
             QT_TRANSLATE_NOOP("Words", "—: not made, since let-by was found and stopped the test."));
     } else if (holes) {

@@ -155,6 +155,8 @@ TEST_F(KindTest, APurgeIsToldInFull) {
               (std::vector{Item::PurgeMethod, Item::PurgeVolumePassed, Item::PurgeSteadyFlame}));
     file.installation.meterCode = "none";  // nothing to read the volume from
     EXPECT_EQ(missingItems(), (std::vector{Item::PurgeMethod, Item::PurgeSteadyFlame}));
+    put(test, Item::TestAppliances, "none_connected");  // and nothing to burn it
+    EXPECT_EQ(missingItems(), std::vector{Item::PurgeMethod});
 }
 
 TEST_F(KindTest, APartAndAnIsolationAreDescribed) {
