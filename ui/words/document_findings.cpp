@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <array>
 #include <optional>
+#include <utility>
 
 namespace hearth::ui::words {
 
@@ -41,14 +42,33 @@ bool concernsLast(const DocumentPage& page, const judging::Judged& judged) {
     return judged.subject.kind != reg::SubjectKind::Test || judged.subject == lastTest(page);
 }
 
-QString titleOf(const DocumentPage& page, const judging::Judged& judged) {
-    QString title = page.words().findingTitle(judged.finding.kind);
+/// "Tightness", or "after the repair · Tightness" where there are several tests.
+QString nameOf(const DocumentPage& page, const judging::Judged& judged) {
+    const QString title = page.words().findingTitle(judged.finding.kind);
     for (const auto& test : page.tests()) {
         if (page.severalTests() && judged.subject == reg::subject(test.id)) {
-            title = page.testLabel(test) + QStringLiteral(" · ") + title;
+            return page.testLabel(test) + QStringLiteral(" · ") + title;
         }
     }
-    return title + QStringLiteral(": ") + page.words().outcome(judged.finding.outcome);
+    return title;
+}
+
+QString withOutcome(const DocumentPage& page, const QString& name, Outcome outcome) {
+    return name + QStringLiteral(": ") + page.words().outcome(outcome);
+}
+
+/// What was to follow let-by, had it not stopped the test.
+bool isStopped(const DocumentPage& page, const judging::Judged& judged) {
+    return judged.finding.outcome == Outcome::NoVerdict &&
+           judged.finding.why.say == rulebook::Say::ReadingMissing &&
+           judged.finding.kind != FindingKind::LetBy &&
+           record::stoppedByLetBy(page.findings(), judged.subject);
+}
+
+QString why(const DocumentPage& page, const judging::Judged& judged) {
+    return isStopped(page, judged) ? page.say(QT_TRANSLATE_NOOP(
+                                         "Words", "Not made, since let-by was found and stopped the test."))
+                                   : page.words().sentence(judged.finding.why);
 }
 
 /// The first decisive finding of the last test with the outcome of the whole: what the headline is about.
@@ -100,27 +120,83 @@ QString headSentence(const DocumentPage& page, Outcome outcome) {
     return page.say(QT_TRANSLATE_NOOP("Words", "No verdict: the installation was not shown to be tight."));
 }
 
+/// One line a source: "Let-by pressure: 7 to 10 mbar; Let-by time: at least 60 s · IGEM/UP/1B Edition 4 ·
+/// published".
 std::vector<std::string> sourcesOf(const DocumentPage& page, const rulebook::Finding& finding) {
-    std::vector<std::string> sources;
+    std::vector<std::pair<QString, QStringList>> lines;  // by source, in the order of the limits
     for (const auto& entry : finding.limits) {
-        sources.push_back(page.text(
-            QT_TRANSLATE_NOOP("Words", "%1: %2 · %3"),
-            {page.words().rule(entry.key.rule), page.words().ruleValue(entry), page.words().source(entry)}));
+        const QString source = page.words().source(entry);
+        auto line =
+            std::find_if(lines.begin(), lines.end(), [&](const auto& l) { return l.first == source; });
+        if (line == lines.end()) {
+            line = lines.insert(lines.end(), {source, {}});
+        }
+        line->second << page.say(QT_TRANSLATE_NOOP("Words", "%1: %2"),
+                                 {page.words().rule(entry.key.rule), page.words().ruleValue(entry)});
+    }
+    std::vector<std::string> sources;
+    for (const auto& [source, limits] : lines) {
+        sources.push_back(utf8(limits.join(QStringLiteral("; ")) + QStringLiteral(" · ") + source));
     }
     return sources;
 }
 
+/// The note only repeats what the reason says.
+bool isRepeated(const rulebook::Sentence& note, const rulebook::Finding& finding) {
+    using rulebook::Say;
+    const bool purgeSaid = finding.why.say == Say::PurgeEnough || finding.why.say == Say::PurgeShort;
+    return note.say == Say::PurgeVolumeNeeded && purgeSaid;
+}
+
 FindingLine lineOf(const DocumentPage& page, const judging::Judged& judged) {
+    const auto& finding = judged.finding;
     FindingLine line;
-    line.outcome = judged.finding.outcome;
-    line.title = utf8(titleOf(page, judged));
-    line.measured = utf8(page.words().measuredAgainst(judged.finding));
-    line.why = utf8(page.words().sentence(judged.finding.why));
-    for (const auto& note : judged.finding.notes) {
-        line.notes.push_back(utf8(page.words().sentence(note)));
+    line.outcome = finding.outcome;
+    line.title = utf8(withOutcome(page, nameOf(page, judged), finding.outcome));
+    line.measured = utf8(page.words().measuredAgainst(finding));
+    line.why = utf8(why(page, judged));
+    for (const auto& note : finding.notes) {
+        if (!isRepeated(note, finding)) {
+            line.notes.push_back(utf8(page.words().sentence(note)));
+        }
     }
-    line.sources = sourcesOf(page, judged.finding);
+    line.sources = sourcesOf(page, finding);
     return line;
+}
+
+/// Belongs under the headline: what was found of the valve and the pipework, and whatever else kept it from a
+/// pass.
+bool isTold(const DocumentPage& page, const judging::Judged& judged) {
+    const auto kind = judged.finding.kind;
+    return !isStopped(page, judged) &&
+           (isOneOf(kTold, kind) || (isOneOf(kDecisive, kind) && judged.finding.outcome != Outcome::Pass));
+}
+
+/// Findings that say the same of one test are told together: "Let-by, Tightness: no verdict. …".
+struct Told {
+    QStringList names;
+    Outcome outcome;
+    QString sentence;
+    reg::SubjectRef subject;
+};
+
+std::vector<Told> told(const DocumentPage& page) {
+    std::vector<Told> lines;
+    for (const auto& judged : page.findings()) {
+        if (!isTold(page, judged)) {
+            continue;
+        }
+        const Told line{{nameOf(page, judged)}, judged.finding.outcome, why(page, judged), judged.subject};
+        const auto same = std::find_if(lines.begin(), lines.end(), [&](const Told& l) {
+            return l.outcome == line.outcome && l.sentence == line.sentence && l.subject == line.subject;
+        });
+        if (same == lines.end()) {
+            lines.push_back(line);
+        } else {
+            same->names << page.words().findingTitle(judged.finding.kind);
+        }
+    }
+    return lines;
 }
 
 bool foundTight(const DocumentPage& page) {
@@ -150,14 +226,9 @@ Headline headline(const DocumentPage& page) {
     Headline head;
     head.outcome = record::outcomeOf(page.file(), page.findings());
     head.sentence = utf8(headSentence(page, head.outcome));
-    for (const auto& judged : page.findings()) {
-        const auto& finding = judged.finding;
-        const bool tells = isOneOf(kTold, finding.kind) ||
-                           (isOneOf(kDecisive, finding.kind) && finding.outcome != Outcome::Pass);
-        if (tells) {
-            head.details.push_back(
-                utf8(titleOf(page, judged) + QStringLiteral(". ") + page.words().sentence(finding.why)));
-        }
+    for (const auto& line : told(page)) {
+        head.details.push_back(utf8(withOutcome(page, line.names.join(QStringLiteral(", ")), line.outcome) +
+                                    QStringLiteral(". ") + line.sentence));
     }
     return head;
 }

@@ -58,7 +58,9 @@ QString change(const DocumentPage& page, const reg::SubjectRef& on, const Stage&
             quantity::GaugePressure(from->toDouble(), quantity::pressureUnit(start->unit));
         figure = {Decimal::rounded(fell.in(quantity::kMillibar), kMixedUnitDecimals), UnitCode::Millibar};
     }
-    return qstring(quantity::show(figure, quantity::DecimalMark::Point, quantity::Sign::Always));
+    const bool still = figure.value.mantissa() == 0;
+    return qstring(quantity::show(figure, quantity::DecimalMark::Point,
+                                  still ? quantity::Sign::WhenNegative : quantity::Sign::Always));
 }
 
 std::string cellOf(const DocumentPage& page, const reg::SubjectRef& on, Item item) {

@@ -167,11 +167,12 @@ constexpr std::array kScope{
 
 constexpr std::array kStages{
     SayText{Say::LetByNone, QT_TRANSLATE_NOOP("Words", "No perceptible rise from %2 (change %1).")},
-    SayText{Say::LetByFound, QT_TRANSLATE_NOOP("Words",
-                                               "The pressure rose by %1 (none is below %2): the valve may be "
-                                               "letting by. Stop. Prove it with leak "
-                                               "detection fluid; if it passes, make safe and report it. No "
-                                               "tightness test until the valve is right.")},
+    SayText{Say::LetByFound,
+            QT_TRANSLATE_NOOP("Words",
+                              "The pressure rose by %1 (perceptible from %2): the valve may be "
+                              "letting by. Stop. Prove it with leak "
+                              "detection fluid; if it passes, make safe and report it. No "
+                              "tightness test until the valve is right.")},
     SayText{Say::LetByFall,
             QT_TRANSLATE_NOOP("Words",
                               "The pressure fell by %1, which points to a leak. Go on only to find it.")},
@@ -213,10 +214,10 @@ constexpr std::array kTightness{
     SayText{Say::FallBeyondDrop, QT_TRANSLATE_NOOP("Words", "A fall of %1 is more than the %2 allowed.")},
     SayText{Say::FallOnNewWork,
             QT_TRANSLATE_NOOP("Words",
-                              "A fall of %1 on new pipework, where none is allowed (none is below %2).")},
+                              "A fall of %1 on new pipework, where none is allowed (perceptible from %2).")},
     SayText{Say::FallOnIsolated,
-            QT_TRANSLATE_NOOP("Words",
-                              "A fall of %1 on pipework alone, where none is allowed (none is below %2).")},
+            QT_TRANSLATE_NOOP(
+                "Words", "A fall of %1 on pipework alone, where none is allowed (perceptible from %2).")},
     SayText{Say::RiseDuringTest, QT_TRANSLATE_NOOP("Words",
                                                    "The pressure rose by %1 during the test: warming, or the "
                                                    "valve letting by. Find the cause and repeat.")},
@@ -233,17 +234,17 @@ constexpr std::array kTightness{
                                                   "A fall of %1, below %2, with the pipework shown clear of "
                                                   "movement: the volume need not be worked out.")},
     SayText{Say::RetestNeeded, QT_TRANSLATE_NOOP("Words",
-                                                 "The gauge moved perceptibly: %1 (none is below %2). "
+                                                 "The gauge moved by %1 (perceptible from %2). "
                                                  "Isolate the appliances at their valves and repeat, "
                                                  "to show that it does not come from the pipework.")},
     SayText{Say::RetestClear,
             QT_TRANSLATE_NOOP(
                 "Words",
                 "With appliances isolated the gauge did not move perceptibly (%1): the pipework is clear.")},
-    SayText{
-        Say::RetestMoved,
-        QT_TRANSLATE_NOOP(
-            "Words", "With appliances isolated it still fell by %1 (none is below %2): the pipework leaks.")},
+    SayText{Say::RetestMoved,
+            QT_TRANSLATE_NOOP(
+                "Words",
+                "With appliances isolated it still fell by %1 (perceptible from %2): the pipework leaks.")},
     SayText{Say::NewWorkRetestAppliances,
             QT_TRANSLATE_NOOP(
                 "Words", "The new pipework is tight. Now open the appliance valves and repeat the test.")},
