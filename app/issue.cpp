@@ -56,7 +56,7 @@ Result<JudgedVisit> judgeVisit(const store::Store& store, reg::VisitId visit) {
     judged.file = std::move(*file);
     judged.findings = judging::judge(judged.file, *book);
     judged.volume = judging::volumeOf(judged.file, *book);
-    judged.outcome = judging::overall(judged.findings);
+    judged.outcome = record::outcomeOf(judged.file, judged.findings);
     judged.missing = record::missingFor(kKind, judged.file, judged.findings);
     return judged;
 }
