@@ -1,11 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The English catalogue holds the plural forms of the texts that count something.
 #include "resources/resources.h"
+#include "tests/support/files.h"
 #include "tests/ui/words/languages.h"
 
 #include <QFile>
 #include <QTranslator>
 #include <QXmlStreamReader>
+
+#include <set>
 
 namespace hearth::ui::words {
 namespace {
@@ -36,6 +39,37 @@ TEST(Catalogue, EnglishHasBothFormsOfEveryTextThatCounts) {
     EXPECT_FALSE(xml.hasError()) << xml.errorString();
     EXPECT_GT(forms, 0);
     EXPECT_EQ(forms % 2, 0);
+}
+
+std::set<QString> textsThatCount(const QString& path) {
+    QFile file(path);
+    if (!file.open(QIODevice::ReadOnly)) {
+        return {};
+    }
+    std::set<QString> texts;
+    QXmlStreamReader xml(&file);
+    while (!xml.atEnd()) {
+        xml.readNext();
+        if (xml.isStartElement() && xml.name() == u"source") {
+            texts.insert(xml.readElementText());
+        }
+    }
+    return texts;
+}
+
+// A text with %n that the catalogue lacks would be shown as "1 thing(s)": build the target
+// update_translations and fill its forms in.
+TEST(Catalogue, HasEveryTextOfTheProgramThatCounts) {
+    const testing::TempDir folder;
+    const auto fresh = folder / "fresh.ts";
+    const auto made = testing::runCommand(
+        HEARTH_LUPDATE " -silent -pluralonly -locations none -source-language en " HEARTH_SOURCE_DIR
+                       "/ui " HEARTH_SOURCE_DIR "/app -ts " +
+        fresh.string() + " 2>&1");
+    ASSERT_EQ(made.exitCode, 0) << made.text;
+    const auto wanted = textsThatCount(QString::fromStdString(fresh.string()));
+    EXPECT_FALSE(wanted.empty());
+    EXPECT_EQ(textsThatCount(QStringLiteral(HEARTH_SOURCE_DIR "/translations/hearthledger_en.ts")), wanted);
 }
 
 }  // namespace
