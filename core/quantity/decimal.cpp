@@ -80,6 +80,24 @@ std::optional<ErrorCode> slipIn(std::string_view body) {
     return std::nullopt;
 }
 
+/// The common case, without going through text: a value whose scaled fraction lies so far from a half that
+/// its last binary digits can't turn the rounding. Nothing for all others.
+std::optional<std::int64_t> plainlyRounded(double magnitude, int decimals) {
+    constexpr std::array<double, 10> kPowers{1e0, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9};
+    constexpr double kMost = 1e9;  // below it, 15 digits are good to 5e-6 of the last decimal
+    constexpr double kClear = 1e-5;
+    if (decimals >= static_cast<int>(kPowers.size())) {
+        return std::nullopt;
+    }
+    const double scaled = magnitude * kPowers[static_cast<std::size_t>(decimals)];
+    const double whole = std::floor(scaled);
+    const double fraction = scaled - whole;
+    if (!(scaled < kMost) || std::fabs(fraction - 0.5) < kClear) {
+        return std::nullopt;
+    }
+    return static_cast<std::int64_t>(whole) + (fraction > 0.5 ? 1 : 0);
+}
+
 }  // namespace
 
 Result<Decimal> Decimal::parse(std::string_view typed) {
@@ -112,6 +130,9 @@ Result<Decimal> Decimal::parse(std::string_view typed) {
 Decimal Decimal::rounded(double value, int decimals) {
     assert(std::isfinite(value));
     assert(decimals >= 0 && decimals <= kMostDigits);
+    if (const auto plain = plainlyRounded(std::fabs(value), decimals)) {
+        return Decimal(std::signbit(value) ? -*plain : *plain, decimals);
+    }
     // A double is read as its 15 digits first: 1.005 is then a half, and not the 1.00499999999999989 beneath
     // it.
     std::array<char, 32> buffer{};
