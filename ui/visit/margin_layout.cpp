@@ -1,0 +1,19 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/visit/margin_layout.h"
+
+#include <algorithm>
+
+namespace hearth::ui::visit {
+
+std::vector<int> placeNotes(const std::vector<NoteBox>& notes, int top, int gap) {
+    std::vector<int> tops;
+    tops.reserve(notes.size());
+    int free = top;
+    for (const NoteBox& note : notes) {
+        tops.push_back(std::max(note.anchor, free));
+        free = tops.back() + note.height + gap;
+    }
+    return tops;
+}
+
+}  // namespace hearth::ui::visit

@@ -1,0 +1,237 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/visit/part_records.h"
+
+#include <QHBoxLayout>
+
+#include "ui/look/look.h"
+#include "ui/shell/kit.h"
+#include "ui/shell/line_list.h"
+#include "ui/visit/draft_pages.h"
+#include "ui/words/document_words.h"
+
+namespace hearth::ui::visit {
+
+using shell::KeyButton;
+using shell::Line;
+using shell::LineList;
+
+namespace {
+
+constexpr auto kKind = record::RecordKind::TightnessAndPurge;
+
+}  // namespace
+
+RecordsPart::RecordsPart(const SheetContext& context, QWidget* parent)
+    : PartView(context, {PartKind::Records}, parent) {
+    setSubtitle(words().recordKind(kKind));
+    addIssue();
+    m_recordsHeading = shell::headingText(tr("Issued"), this);
+    addWidget(m_recordsHeading);
+    m_records = new LineList(tr("Records of this visit"), {}, this);
+    m_records->setGrowing(true);
+    addWidget(m_records);
+    connect(m_records, &LineList::opened, this, [this](int row) {
+        this->context().window.navigator.openRecord(model().records()[static_cast<std::size_t>(row)].id);
+    });
+    addVisitButtons();
+    m_draft = new DraftPages(this);
+    m_draft->hide();
+    addWidget(m_draft);
+}
+
+void RecordsPart::addIssue() {
+    m_state = shell::bodyText({}, this);
+    addWidget(m_state);
+    m_missing = new LineList(tr("What is missing"), {}, this);
+    m_missing->setGrowing(true);
+    addWidget(m_missing);
+    connect(m_missing, &LineList::opened, this, [this](int row) {
+        const record::Missing missing = model().missing()[static_cast<std::size_t>(row)];
+        Q_EMIT missingChosen(missing);
+    });
+    m_issue = new KeyButton(tr("Issue the record"), QKeySequence(Qt::CTRL | Qt::Key_I), shell::ButtonKind::Primary, this);
+    m_issue->setObjectName(QStringLiteral("issueButton"));
+    m_refused = new shell::Text({}, look::TypeRole::Body, look::Role::Fail, this);
+    m_refused->setWordWrap(true);
+    m_refused->hide();
+    m_draftButton = new KeyButton(tr("Show the draft"), QKeySequence(Qt::CTRL | Qt::Key_D), shell::ButtonKind::Plain, this);
+    m_draftButton->setObjectName(QStringLiteral("draftButton"));
+    auto* row = new QWidget(this);
+    auto* line = new QHBoxLayout(row);
+    line->setContentsMargins(0, look::kGap, 0, 0);
+    line->addWidget(m_issue);
+    line->addWidget(m_draftButton);
+    line->addStretch();
+    addWidget(row);
+    addWidget(m_refused);
+    connect(m_issue, &QPushButton::clicked, this, &RecordsPart::issue);
+    connect(m_draftButton, &QPushButton::clicked, this, &RecordsPart::toggleDraft);
+}
+
+void RecordsPart::addVisitButtons() {
+    auto* row = new QWidget(this);
+    auto* line = new QHBoxLayout(row);
+    line->setContentsMargins(0, look::kGap, 0, 0);
+    auto* another = new KeyButton(tr("Another test on this visit"), shell::ButtonKind::Quiet, row);
+    another->setObjectName(QStringLiteral("addTestButton"));
+    another->setEnabled(!model().isReadOnly());
+    m_close = new KeyButton(tr("Close this visit"), shell::ButtonKind::Quiet, row);
+    m_close->setObjectName(QStringLiteral("closeVisitButton"));
+    line->addWidget(another);
+    line->addWidget(m_close);
+    line->addStretch();
+    addWidget(row);
+    connect(m_close, &QPushButton::clicked, this, &RecordsPart::closeVisit);
+    connect(another, &QPushButton::clicked, this, [this] {
+        const auto label = context().window.dialogs.askText(this, tr("Another test"), tr("Which test is it (\"after the work\")?"));
+        if (!label) {
+            return;
+        }
+        if (const auto added = model().addTest(*label); !added) {
+            refuse(words().error(added.error()));
+        }
+    });
+}
+
+void RecordsPart::closeVisit() {
+    reg::Visit visit = model().file().visit;
+    visit.closed = !visit.closed;
+    const auto saved = model().save(visit);
+    const auto read = saved ? model().reload() : saved;
+    if (!read) {
+        refuse(words().error(read.error()));
+    }
+}
+
+void RecordsPart::refuse(const QString& sentence) {
+    m_refused->setText(sentence);
+    m_refused->setVisible(!sentence.isEmpty());
+}
+
+std::optional<QString> RecordsPart::reasonForRevision() {
+    const auto* current = model().currentRecord();
+    return context().window.dialogs.askText(
+        this, tr("A revision of %1").arg(QString::fromStdString(current->header.record)), tr("Why is it issued again?"));
+}
+
+void RecordsPart::issue() {
+    if (model().store().isReadOnly()) {
+        return;
+    }
+    if (!model().missing().empty()) {
+        refuse(tr("%n thing(s) still missing: Enter on a line goes there.", nullptr,
+                  static_cast<int>(model().missing().size())));
+        m_missing->setFocus(Qt::OtherFocusReason);
+        return;
+    }
+    const auto* current = model().currentRecord();
+    QString reason;
+    std::optional<store::RecordId> supersedes;
+    if (current != nullptr) {
+        const auto said = reasonForRevision();
+        if (!said || said->trimmed().isEmpty()) {
+            return;
+        }
+        reason = *said;
+        supersedes = current->id;
+    }
+    const auto issued = context().window.issue(model().file().visit.id, supersedes, reason);
+    if (!issued) {
+        refuse(words().error(issued.error()));
+        return;
+    }
+    refuse({});
+    if (const auto read = model().reload(); !read) {
+        refuse(words().error(read.error()));
+        return;
+    }
+    m_records->setFocus(Qt::OtherFocusReason);
+    if (const auto* now = model().currentRecord()) {
+        context().window.navigator.say(tr("Issued as %1.").arg(QString::fromStdString(now->header.record)));
+    }
+}
+
+void RecordsPart::showMissing() {
+    std::vector<Line> lines;
+    for (const record::Missing& missing : model().missing()) {
+        lines.push_back({QString::number(lines.size()), words().missing(missing), {},
+                         tr("wanted by %1").arg(QString::fromStdString(missing.source))});
+    }
+    const int count = static_cast<int>(lines.size());
+    m_missing->setVisible(count > 0);
+    m_missing->setLines(std::move(lines));
+    m_state->setText(count > 0 ? tr("%n thing(s) are missing before it can be issued.", nullptr, count)
+                               : tr("Nothing is missing."));
+}
+
+void RecordsPart::showRecords() {
+    std::vector<Line> lines;
+    for (const store::RecordLine& record : model().records()) {
+        Instant at{};
+        const bool known = parseInstant(record.header.issuedAt, at);
+        const QString when = known ? QString::fromStdString(wallTimeText(at)) : QString();
+        const QString reason = QString::fromStdString(record.reason);
+        lines.push_back({QString::fromStdString(record.id.text()),
+                         tr("%1 · revision %2").arg(QString::fromStdString(record.header.record)).arg(record.header.revision),
+                         record.supersededBy ? tr("superseded") : reason,
+                         QString::fromStdString(record.header.issuedAt).left(10) + u' ' + when,
+                         record.supersededBy ? QString() : tr("Enter opens it"),
+                         record.outcome});
+    }
+    const bool any = !lines.empty();
+    m_recordsHeading->setVisible(any);
+    m_records->setVisible(any);
+    m_records->setLines(std::move(lines));
+}
+
+void RecordsPart::toggleDraft() {
+    m_draft->setVisible(m_draft->isHidden());
+    m_draftButton->setWords(m_draft->isHidden() ? tr("Show the draft") : tr("Hide the draft"));
+    showDraft();
+    if (!m_draft->isHidden()) {
+        Q_EMIT urgent(m_draft);
+    }
+}
+
+void RecordsPart::showDraft() {
+    if (m_draft->isHidden()) {
+        return;
+    }
+    const reg::VisitFile& file = model().file();
+    const words::Words inRecord(QString::fromStdString(file.firm.language));
+    const auto today = context().window.clock.today();
+    record::Document document =
+        words::documentFor({kKind, file, model().findings(), model().volume(), today}, inRecord);
+    if (document.banner.empty()) {
+        document.banner = tr("Draft").toStdString();
+    }
+    m_draft->setDocument(document);
+}
+
+void RecordsPart::refresh() {
+    PartView::refresh();
+    showMissing();
+    showRecords();
+    showDraft();
+    const auto* current = model().currentRecord();
+    const QString wanted = current == nullptr ? tr("Issue the record") : tr("Issue a revision");
+    if (m_issue->accessibleName() != wanted) {
+        m_issue->setWords(wanted);
+    }
+    m_issue->setEnabled(!model().isReadOnly());
+    m_close->setWords(model().file().visit.closed ? tr("Open this visit again") : tr("Close this visit"));
+    m_close->setEnabled(!model().store().isReadOnly());
+    if (model().missing().empty()) {
+        refuse({});
+    }
+}
+
+void RecordsPart::takeFocus() {
+    if (!m_missing->isHidden()) {
+        m_missing->setFocus(Qt::OtherFocusReason);
+    } else {
+        m_issue->setFocus(Qt::OtherFocusReason);
+    }
+}
+
+}  // namespace hearth::ui::visit

@@ -1,0 +1,55 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "ui/visit/part_view.h"
+
+namespace hearth::ui::shell {
+class KeyButton;
+class LineList;
+class Text;
+}  // namespace hearth::ui::shell
+
+namespace hearth::ui::visit {
+
+class DraftPages;
+
+/// Records to issue: what is missing, each line a way to its field; the issue itself; what was issued; how the page looks.
+class RecordsPart : public PartView {
+    Q_OBJECT
+  public:
+    RecordsPart(const SheetContext& context, QWidget* parent);
+
+    void refresh() override;
+    void takeFocus() override;
+    /// Ctrl+I: issues the record, or a revision where one was issued; says what is missing where something is.
+    void issue();
+    [[nodiscard]] shell::LineList* missingList() const { return m_missing; }
+    [[nodiscard]] shell::LineList* recordList() const { return m_records; }
+
+  Q_SIGNALS:
+    /// Something missing was chosen.
+    void missingChosen(const hearth::record::Missing& missing);
+
+  private:
+    void addIssue();
+    void addVisitButtons();
+    void showMissing();
+    void showRecords();
+    void showDraft();
+    void toggleDraft();
+    void closeVisit();
+    void refuse(const QString& sentence);
+    [[nodiscard]] std::optional<QString> reasonForRevision();
+
+    shell::Text* m_state = nullptr;
+    shell::LineList* m_missing = nullptr;
+    shell::KeyButton* m_issue = nullptr;
+    shell::KeyButton* m_draftButton = nullptr;
+    shell::Text* m_refused = nullptr;
+    shell::Text* m_recordsHeading = nullptr;
+    shell::LineList* m_records = nullptr;
+    DraftPages* m_draft = nullptr;
+    shell::KeyButton* m_close = nullptr;
+};
+
+}  // namespace hearth::ui::visit

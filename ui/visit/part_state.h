@@ -1,0 +1,36 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <optional>
+#include <vector>
+
+#include "core/judging/judge.h"
+#include "core/record/kind.h"
+#include "ui/visit/part.h"
+
+namespace hearth::ui::visit {
+
+/// What the spine says of a part, in a word.
+enum class PartWord { NotStarted, Running, Fails, LookAgain, ToFill, NoVerdict, Done, ReadyToIssue, Issued };
+
+struct PartState {
+    PartWord word = PartWord::NotStarted;
+    int count = 0;  // of failing findings, of those to look at, of what is to fill in
+    bool operator==(const PartState&) const = default;
+};
+
+/// The shape that goes with the word.
+[[nodiscard]] rulebook::Outcome shapeOf(PartWord word);
+
+/// All that the states follow from.
+struct SheetFacts {
+    const reg::VisitFile& file;
+    const std::vector<judging::Judged>& findings;
+    const std::vector<record::Missing>& missing;
+    int issued = 0;                        // records of this visit
+    std::optional<std::size_t> running;    // the test whose clock runs
+};
+
+[[nodiscard]] PartState stateOf(const PartRef& part, const SheetFacts& facts);
+
+}  // namespace hearth::ui::visit

@@ -1,0 +1,148 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/visit/part_tightness.h"
+
+#include <QApplication>
+
+#include "ui/shell/kit.h"
+#include "ui/visit/readings_table.h"
+#include "ui/visit/test_clock.h"
+#include "ui/visit/wanted.h"
+#include "ui/visit/what_first.h"
+
+namespace hearth::ui::visit {
+
+using reg::Item;
+using rulebook::FindingKind;
+using rulebook::Outcome;
+using words::Words;
+
+TightnessPart::TightnessPart(const SheetContext& context, const PartRef& ref, QWidget* parent)
+    : PartView(context, ref, parent) {
+    addWhatIsTested();
+    m_clock = new TestClock(context, ref.test, this);
+    addWidget(m_clock);
+    addReadings();
+    m_whatFirst = new WhatFirst(this);
+    addWidget(m_whatFirst);
+    addRest();
+    connect(m_clock, &TestClock::readingWanted, this, &TightnessPart::goToReading);
+    connect(m_clock, &TestClock::said, this,
+            [this](const QString& sentence) { this->context().window.navigator.say(sentence); });
+    connect(m_readings, &ReadingsTable::endBegun, m_clock, &TestClock::endReadingBegun);
+    m_clock->takeUp();
+}
+
+void TightnessPart::addWhatIsTested() {
+    auto* fields = addFields();
+    addItem(fields, Item::TestEdition, 6);
+    addItem(fields, Item::TestWork, 3);
+    addItem(fields, Item::TestExtent, 3);
+    addItem(fields, Item::TestPartDescription, 6);
+    addItem(fields, Item::TestAppliances, 6);
+    addItem(fields, Item::TestIsolatedWhat, 6);
+    addItem(fields, Item::TestPilots, 6);
+    addItem(fields, Item::TestGauge, 3);
+    addItem(fields, Item::TestGaugeZeroed, 3);
+}
+
+void TightnessPart::addReadings() {
+    addHeading(tr("Readings as taken"));
+    m_readings = new ReadingsTable(
+        context(), subject(), [this](QWidget* parent, Item item) { return makeBareItem(parent, item); }, this);
+    addWidget(m_readings);
+}
+
+void TightnessPart::addRest() {
+    auto* fields = addFields();
+    addItem(fields, Item::TestSmell, 6);
+    addItem(fields, Item::LowPressureReason, 6);
+    addItem(fields, Item::SecondDisplayStart, 2);
+    addItem(fields, Item::SecondDisplayEnd, 2);
+    addItem(fields, Item::AssumedTemperatureChange, 2);
+}
+
+void TightnessPart::goToReading(Item item) {
+    // A field somewhere else that is being filled in is not taken away from under the hands.
+    const QWidget* focus = QApplication::focusWidget();
+    const bool elsewhere = focus != nullptr && window()->isAncestorOf(focus) && !m_clock->isAncestorOf(focus) &&
+                           !m_readings->isAncestorOf(focus) && m_clock->isDue();
+    if (elsewhere) {
+        return;
+    }
+    if (const SheetField* field = find({item, std::nullopt, subject()})) {
+        shell::focusOn(field->editor());
+    }
+}
+
+QString TightnessPart::subtitle() const {
+    const reg::VisitFile& file = model().file();
+    const reg::Test& test = file.tests[ref().test];
+    const auto chosen = [&](Item item) {
+        const auto code = file.choiceOf(subject(), item);
+        return code.empty() ? QString() : words().choice(item, std::string(code)).remove(u'&');
+    };
+    const auto edition = editionOf(file, test);
+    QStringList parts{edition == rulebook::Edition::General ? tr("edition to choose") : words().edition(edition),
+                      chosen(Item::TestWork), chosen(Item::TestExtent), chosen(Item::TestAppliances),
+                      words().gas(file.installation.gas)};
+    parts.removeAll(QString());
+    return parts.join(QStringLiteral(" \u00B7 "));
+}
+
+const judging::Judged* TightnessPart::failing(FindingKind kind) const {
+    const judging::Judged* judged = finding(kind);
+    return judged != nullptr && judged->finding.outcome == Outcome::Fail ? judged : nullptr;
+}
+
+void TightnessPart::showEmergency(Words::Emergency emergency) {
+    const reg::VisitFile& file = model().file();
+    if (m_whatFirst->setSteps(words().emergencyTitle(emergency),
+                              words().emergencySteps(emergency, file.installation.gas, file.premises.country))) {
+        Q_EMIT urgent(m_whatFirst);
+    }
+}
+
+void TightnessPart::showWhatFirst() {
+    if (model().file().choiceOf(subject(), Item::TestSmell) == reg::choice::kYes) {
+        showEmergency(Words::Emergency::SmellOrEscape);
+        return;
+    }
+    if (const judging::Judged* letBy = failing(FindingKind::LetBy)) {
+        QStringList steps{words().sentence(letBy->finding.why)};
+        for (const rulebook::Sentence& note : letBy->finding.notes) {
+            steps << words().sentence(note);
+        }
+        if (m_whatFirst->setSteps(tr("Stop: the valve lets by"), steps)) {
+            Q_EMIT urgent(m_whatFirst);
+        }
+        return;
+    }
+    if (failing(FindingKind::Tightness) != nullptr || failing(FindingKind::IsolatedRetest) != nullptr) {
+        showEmergency(Words::Emergency::FailedTest);
+        return;
+    }
+    m_whatFirst->setSteps({}, {});
+}
+
+void TightnessPart::refill() {
+    PartView::refill();
+    m_clock->takeUp();
+}
+
+void TightnessPart::refresh() {
+    PartView::refresh();
+    setSubtitle(subtitle());
+    m_readings->refresh(isRetestWanted(subject(), model().file(), model().findings()));
+    m_clock->refresh();
+    showWhatFirst();
+}
+
+input::Editor* TightnessPart::editorFor(const FieldKey& key) const {
+    // The gauge's own particulars stand with the firm's instruments; the way there is to choose the gauge.
+    if (key.field == record::Field::InstrumentSerial || key.field == record::Field::InstrumentCalibration) {
+        return PartView::editorFor({Item::TestGauge, std::nullopt, subject()});
+    }
+    return PartView::editorFor(key);
+}
+
+}  // namespace hearth::ui::visit

@@ -1,0 +1,41 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "ui/visit/part_view.h"
+
+namespace hearth::ui::visit {
+
+class ReadingsTable;
+class TestClock;
+class WhatFirst;
+
+/// Let-by and tightness of one test: what is tested, the timed test, readings as taken, smell, and what to do first where
+/// the test went wrong.
+class TightnessPart : public PartView {
+    Q_OBJECT
+  public:
+    TightnessPart(const SheetContext& context, const PartRef& ref, QWidget* parent);
+
+    void refill() override;
+    void refresh() override;
+    [[nodiscard]] input::Editor* editorFor(const FieldKey& key) const override;
+    [[nodiscard]] TestClock* clock() const { return m_clock; }
+    [[nodiscard]] ReadingsTable* readings() const { return m_readings; }
+    [[nodiscard]] WhatFirst* whatFirst() const { return m_whatFirst; }
+
+  private:
+    void addWhatIsTested();
+    void addReadings();
+    void addRest();
+    void goToReading(reg::Item item);
+    [[nodiscard]] QString subtitle() const;
+    void showWhatFirst();
+    void showEmergency(words::Words::Emergency emergency);
+    [[nodiscard]] const judging::Judged* failing(rulebook::FindingKind kind) const;
+
+    TestClock* m_clock = nullptr;
+    ReadingsTable* m_readings = nullptr;
+    WhatFirst* m_whatFirst = nullptr;
+};
+
+}  // namespace hearth::ui::visit

@@ -1,0 +1,133 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <QCoreApplication>
+#include <QPushButton>
+
+#include "ui/look/look.h"
+#include "ui/shell/kit.h"
+#include "ui/visit/parts.h"
+#include "ui/visit/register_fields.h"
+
+namespace hearth::ui::visit {
+
+namespace {
+
+using record::Field;
+using reg::Item;
+
+/// Who and where: what is known stands there, what is not is asked for.
+class WhoPart : public PartView {
+    Q_DECLARE_TR_FUNCTIONS(hearth::ui::visit::WhoPart)
+  public:
+    WhoPart(const SheetContext& context, QWidget* parent);
+    void refresh() override;
+
+  private:
+    void addPremises();
+    void addPeople();
+    void addRegister(shell::Fields* fields, Field field, const QString& label, FieldBinding binding, int span);
+    [[nodiscard]] QString premisesText() const;
+    [[nodiscard]] QString instrumentsText() const;
+
+    shell::Text* m_premises = nullptr;
+    shell::Text* m_card = nullptr;
+    shell::Text* m_instruments = nullptr;
+};
+
+QString joined(QStringList parts, const QString& with) {
+    parts.removeAll(QString());
+    return parts.join(with);
+}
+
+WhoPart::WhoPart(const SheetContext& context, QWidget* parent)
+    : PartView(context, {PartKind::WhoAndWhere}, parent) {
+    addPremises();
+    addPeople();
+    addHeading(tr("Instruments"));
+    m_instruments = shell::bodyText({}, this);
+    addWidget(m_instruments);
+}
+
+void WhoPart::addPremises() {
+    auto* row = new QWidget(this);
+    auto* line = new QHBoxLayout(row);
+    line->setContentsMargins(0, 0, 0, 0);
+    m_premises = shell::bodyText({}, row);
+    auto* open = new shell::KeyButton(tr("Open the premises"), shell::ButtonKind::Quiet, row);
+    open->setObjectName(QStringLiteral("openPremisesButton"));
+    line->addWidget(m_premises, 1);
+    line->addWidget(open, 0, Qt::AlignTop);
+    addWidget(row);
+    connect(open, &QPushButton::clicked, this, [this] {
+        context().window.navigator.openPremises(model().file().premises.id);
+    });
+}
+
+void WhoPart::addPeople() {
+    auto* fields = addFields();
+    addRegister(fields, Field::CustomerName, tr("Customer"), customerName(model()), 3);
+    addItem(fields, Item::VisitReference, 3);
+    auto* engineer = input::makeListEditor(fields, engineerChoices(model().file()));
+    const FieldKey engineerKey{std::nullopt, Field::EngineerName, reg::subject(model().file().visit.id)};
+    addField(fields, new SheetField(engineer, engineerKey, visitEngineer(model()), words()), tr("Engineer"), 3);
+    auto* date = input::makeDateEditor(fields, todayOf(context().window.clock));
+    // The day is no field that a record can miss, so it has no key.
+    addField(fields, new SheetField(date, {}, visitDate(model(), context().window.clock), words()), tr("Date"), 3);
+    m_card = shell::softText({}, fields);
+    fields->add(m_card, 6);
+    addItem(fields, Item::VisitPresent, 6);
+}
+
+void WhoPart::addRegister(shell::Fields* fields, Field field, const QString& label, FieldBinding binding, int span) {
+    const FieldKey key{std::nullopt, field, reg::subject(model().file().visit.id)};
+    auto* editor = input::makeTextEditor(fields);
+    addField(fields, new SheetField(editor, key, std::move(binding), words()), label, span);
+}
+
+QString WhoPart::premisesText() const {
+    const reg::VisitFile& file = model().file();
+    const reg::Address& address = file.premises.address;
+    QStringList people;
+    for (const auto& holder : file.people) {
+        people << tr("%1: %2").arg(words().role(holder.role), QString::fromStdString(holder.party.name));
+    }
+    const QString where = joined({QString::fromStdString(address.line1), QString::fromStdString(address.line2),
+                                  QString::fromStdString(address.town), QString::fromStdString(address.postcode)},
+                                 QStringLiteral(", "));
+    return joined({where, people.join(QStringLiteral(" \u00B7 "))}, QStringLiteral("\n"));
+}
+
+QString WhoPart::instrumentsText() const {
+    QStringList lines;
+    for (const reg::Instrument& instrument : model().file().instruments) {
+        const auto typed = [&](const quantity::Typed& figure) {
+            const auto value = figure.value();
+            return value ? tr("reads to %1").arg(words().figure({*value, figure.unit})) : QString();
+        };
+        lines << joined({QString::fromStdString(instrument.name), words().instrumentKind(instrument.kind),
+                         instrument.serial.empty() ? QString()
+                                                   : tr("serial %1").arg(QString::fromStdString(instrument.serial)),
+                         typed(instrument.resolution),
+                         instrument.calibrationDue
+                             ? tr("calibration due %1").arg(words().shortDate(*instrument.calibrationDue))
+                             : tr("no calibration date")},
+                        QStringLiteral(" \u00B7 "));
+    }
+    return lines.isEmpty() ? tr("None yet: they are kept under Firm.") : lines.join(u'\n');
+}
+
+void WhoPart::refresh() {
+    PartView::refresh();
+    m_premises->setText(premisesText());
+    const reg::Engineer* engineer = model().file().engineer();
+    m_card->setText(engineer == nullptr || engineer->cardNumber.empty()
+                        ? QString()
+                        : tr("Card %1").arg(QString::fromStdString(engineer->cardNumber)));
+    m_card->setVisible(!m_card->text().isEmpty());
+    m_instruments->setText(instrumentsText());
+}
+
+}  // namespace
+
+PartView* makeWhoPart(const SheetContext& context, QWidget* parent) { return new WhoPart(context, parent); }
+
+}  // namespace hearth::ui::visit

@@ -1,0 +1,387 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/visit/pipe_table.h"
+
+#include <QGridLayout>
+#include <QKeyEvent>
+#include <QToolButton>
+
+#include <algorithm>
+#include <array>
+
+#include "ui/look/look.h"
+#include "ui/shell/kit.h"
+#include "ui/visit/pipe_tree.h"
+#include "ui/visit/register_fields.h"
+#include "ui/visit/tube_menu.h"
+#include "ui/visit/tube_text.h"
+#include "ui/visit/volume_text.h"
+
+namespace hearth::ui::visit {
+
+using quantity::Typed;
+using quantity::UnitCode;
+using reg::PipeSection;
+
+/// One row: its editors by column, the volume that follows, and the button that removes it.
+struct PipeTable::Row {
+    std::array<SheetField*, ColumnCount> fields{};
+    shell::Text* volume = nullptr;
+    QToolButton* removeButton = nullptr;
+
+    void destroy() {
+        for (SheetField* field : fields) {
+            field->editor()->hide();
+            field->editor()->deleteLater();
+        }
+        volume->deleteLater();
+        removeButton->deleteLater();
+    }
+};
+
+PipeTable::PipeTable(const SheetContext& context, QWidget* parent)
+    : QWidget(parent), m_context(context), m_grid(new QGridLayout(this)) {
+    m_grid->setContentsMargins(0, 0, 0, 0);
+    m_grid->setHorizontalSpacing(look::kGap);
+    m_grid->setVerticalSpacing(look::kGap / 2);
+    const std::array stretch{5, 4, 4, 6, 3, 3};
+    for (int column = 0; column < ColumnCount; ++column) {
+        m_grid->setColumnStretch(column, stretch[static_cast<std::size_t>(column)]);
+    }
+    m_grid->setColumnMinimumWidth(ColumnCount, 84);
+    addHeads();
+    fitRows();
+}
+
+PipeTable::~PipeTable() = default;
+
+void PipeTable::addHeads() {
+    const QStringList heads{tr("tube"),         tr("length"),     tr("volume by hand"), tr("leads to"),
+                            tr("goes on from"), tr("under test"), tr("volume")};
+    int column = 0;
+    for (const QString& text : heads) {
+        auto* head = new shell::Text(text, look::TypeRole::Label, look::Role::SoftInk, this);
+        m_grid->addWidget(head, 0, column, column == ColumnCount ? Qt::AlignRight : Qt::AlignLeft);
+        m_heads.push_back(head);
+        ++column;
+    }
+}
+
+void PipeTable::addEditor(Row& row, Column column, input::Editor* editor, FieldBinding binding, const QString& name) {
+    const int line = static_cast<int>(m_rows.size()) + 1;
+    editor->setLabel({}, tr("Pipe %1, %2").arg(line).arg(name));
+    editor->focusTarget()->installEventFilter(this);
+    m_grid->addWidget(editor, line, column, Qt::AlignTop);
+    FieldKey key;
+    if (line == 1 && column == Tube) {
+        key.field = record::Field::PipeOrVolume;
+    }
+    row.fields[static_cast<std::size_t>(column)] =
+        new SheetField(editor, key, std::move(binding), m_context.window.words);
+}
+
+void PipeTable::addRow() {
+    const std::size_t index = m_rows.size();
+    const int line = static_cast<int>(index) + 1;
+    const auto& words = m_context.window.words;
+    auto row = std::make_unique<Row>();
+    addEditor(*row, Tube, input::makeTextEditor(this), tubeBinding(index), tr("tube"));
+    addEditor(*row, Length, input::makeQuantityEditor(this, quantity::UnitFamily::Length),
+              figureBinding(index, &PipeSection::length), tr("length"));
+    addEditor(*row, TypedVolume, input::makeQuantityEditor(this, quantity::UnitFamily::Volume),
+              figureBinding(index, &PipeSection::volume), tr("volume by hand"));
+    addEditor(*row, LeadsTo, input::makeTextEditor(this), leadsToBinding(index), tr("leads to"));
+    addEditor(*row, After, input::makeTextEditor(this), afterBinding(index), tr("goes on from"));
+    const std::string yes(reg::choice::kYes);
+    const std::string no(reg::choice::kNo);
+    const auto item = reg::Item::TestSmell;  // any yes and no
+    addEditor(*row, UnderTest,
+              input::makeChoiceEditor(this, {{QString::fromStdString(yes), words.choice(item, yes)},
+                                             {QString::fromStdString(no), words.choice(item, no)}}),
+              underTestBinding(index), tr("under test"));
+    row->volume = new shell::Text({}, look::TypeRole::Small, look::Role::SoftInk, this);
+    row->volume->setAlignment(Qt::AlignRight | Qt::AlignTop);
+    m_grid->addWidget(row->volume, line, ColumnCount, Qt::AlignRight | Qt::AlignTop);
+    row->removeButton = new QToolButton(this);
+    row->removeButton->setText(QStringLiteral("\u00D7"));
+    row->removeButton->setToolTip(tr("Remove this section (Ctrl+Delete)"));
+    row->removeButton->setAccessibleName(tr("Remove pipe %1").arg(line));
+    row->removeButton->setFocusPolicy(Qt::NoFocus);
+    m_grid->addWidget(row->removeButton, line, ColumnCount + 1, Qt::AlignTop);
+    connect(row->removeButton, &QToolButton::clicked, this, [this, index] { remove(index); });
+    for (SheetField* field : row->fields) {
+        field->editor()->setReadOnly(m_isReadOnly);
+        field->refill();
+    }
+    m_rows.push_back(std::move(row));
+}
+
+void PipeTable::dropRows(std::size_t keep) {
+    while (m_rows.size() > keep) {
+        m_rows.back()->destroy();
+        m_rows.pop_back();
+    }
+}
+
+/// As many rows as sections, and an empty one after them for as long as something may be typed.
+void PipeTable::fitRows() {
+    const std::size_t wanted = m_context.model.file().pipes.size() + (m_isReadOnly ? 0 : 1);
+    if (m_rows.size() == wanted) {
+        return;
+    }
+    dropRows(wanted);
+    while (m_rows.size() < wanted) {
+        addRow();
+    }
+    showColumns();
+    Q_EMIT rowsChanged();
+}
+
+void PipeTable::refill() {
+    fitRows();
+    for (const auto& row : m_rows) {
+        for (SheetField* field : row->fields) {
+            field->refill();
+        }
+    }
+}
+
+void PipeTable::setReadOnly(bool readOnly) {
+    m_isReadOnly = readOnly;
+    fitRows();
+    for (const auto& row : m_rows) {
+        for (SheetField* field : row->fields) {
+            field->editor()->setReadOnly(readOnly);
+        }
+    }
+}
+
+void PipeTable::refresh() {
+    fitRows();
+    const auto& words = m_context.window.words;
+    const auto& sections = m_context.model.volume().sections;
+    for (std::size_t index = 0; index < m_rows.size(); ++index) {
+        const bool known = index < sections.size() && sections[index].volume;
+        m_rows[index]->volume->setText(known ? volumeText(*sections[index].volume, words) + u'\n' +
+                                                   words.volumeBasis(sections[index].basis)
+                                             : QString());
+        m_rows[index]->removeButton->setVisible(index < m_context.model.file().pipes.size() && !m_isReadOnly);
+    }
+    showColumns();
+}
+
+void PipeTable::showColumns() {
+    const auto& file = m_context.model.file();
+    const auto any = [&](auto&& has) { return std::any_of(file.pipes.begin(), file.pipes.end(), has); };
+    const bool part = std::any_of(file.tests.begin(), file.tests.end(), [&](const reg::Test& test) {
+        return file.choiceOf(reg::subject(test.id), reg::Item::TestExtent) == reg::choice::kPart;
+    });
+    const bool underTest = part || any([](const PipeSection& pipe) { return !pipe.underTest; });
+    const bool byHand = any([](const PipeSection& pipe) {
+        const pipework::Tube* tube = pipework::tubeByCode(pipe.tubeCode);
+        return !pipe.volume.text.empty() || (tube != nullptr && tube->family == pipework::TubeFamily::Corrugated);
+    });
+    const bool tree = !file.pipes.empty();
+    const std::array shown{true, true, byHand, true, tree, underTest};
+    for (std::size_t column = 0; column < shown.size(); ++column) {
+        m_heads[column]->setVisible(shown[column]);
+        for (const auto& row : m_rows) {
+            row->fields[column]->editor()->setVisible(shown[column]);
+        }
+    }
+}
+
+Result<void> PipeTable::change(std::size_t row, const std::function<void(PipeSection&)>& how) {
+    auto pipes = m_context.model.file().pipes;
+    if (row >= pipes.size()) {
+        PipeSection pipe;
+        pipe.id = reg::PipeSectionId{m_context.model.store().newId()};
+        pipe.installation = m_context.model.file().installation.id;
+        pipe.position = static_cast<int>(pipes.size());
+        if (!pipes.empty()) {
+            pipe.after = pipes.back().id;
+        }
+        pipes.push_back(pipe);
+        row = pipes.size() - 1;
+    }
+    how(pipes[row]);
+    return m_context.model.save(pipes);
+}
+
+FieldBinding PipeTable::tubeBinding(std::size_t row) {
+    // What can't be understood is kept in place of the code, so that it is there tomorrow.
+    return {[this, row] {
+                const auto& pipes = m_context.model.file().pipes;
+                const std::string code = row < pipes.size() ? pipes[row].tubeCode : std::string();
+                const pipework::Tube* tube = pipework::tubeByCode(code);
+                return Typed{tube != nullptr ? m_context.window.words.tube(*tube).toStdString() : code, UnitCode::None};
+            },
+            [this, row](const QString& text, UnitCode) -> Result<void> {
+                const auto& pipes = m_context.model.file().pipes;
+                if (row >= pipes.size() && text.isEmpty()) {
+                    return {};
+                }
+                const TubeReading reading = readTube(text);
+                const std::string code = reading.tube != nullptr ? std::string(reading.tube->code) : text.toStdString();
+                auto kept = change(row, [&](PipeSection& pipe) { pipe.tubeCode = code; });
+                if (kept && reading.tube != nullptr) {
+                    m_rows[row]->fields[Tube]->refill();
+                }
+                return kept;
+            },
+            [this, row](const std::string& text) -> Result<void> {
+                const auto& pipes = m_context.model.file().pipes;
+                const bool known = row < pipes.size() && pipework::tubeByCode(pipes[row].tubeCode) != nullptr;
+                return known ? Result<void>() : fail(ErrorCode::TubeUnknown, {text});
+            },
+            [this](const std::string& text) { return whichOf(readTube(QString::fromStdString(text)).candidates); }};
+}
+
+/// "Which is it: …?" where a size could be of several kinds; empty where nothing fits at all.
+QString PipeTable::whichOf(const std::vector<const pipework::Tube*>& candidates) const {
+    QStringList names;
+    for (const pipework::Tube* tube : candidates) {
+        names << m_context.window.words.tube(*tube);
+    }
+    return names.size() < 2 ? QString() : tr("Say which: %1.").arg(names.join(QStringLiteral(", ")));
+}
+
+FieldBinding PipeTable::figureBinding(std::size_t row, Typed PipeSection::*column) {
+    return {[this, row, column] {
+                const auto& pipes = m_context.model.file().pipes;
+                return row < pipes.size() ? pipes[row].*column : Typed{};
+            },
+            [this, row, column](const QString& text, UnitCode unit) {
+                return change(row, [&](PipeSection& pipe) { pipe.*column = Typed{text.toStdString(), unit}; });
+            },
+            isNumber};
+}
+
+FieldBinding PipeTable::leadsToBinding(std::size_t row) {
+    return {[this, row] {
+                const auto& pipes = m_context.model.file().pipes;
+                return Typed{row < pipes.size() ? pipes[row].leadsTo : std::string(), UnitCode::None};
+            },
+            [this, row](const QString& text, UnitCode) {
+                return change(row, [&](PipeSection& pipe) { pipe.leadsTo = text.toStdString(); });
+            },
+            {}};
+}
+
+FieldBinding PipeTable::afterBinding(std::size_t row) {
+    const auto shown = [this, row]() -> std::string {
+        const auto& pipes = m_context.model.file().pipes;
+        if (row >= pipes.size()) {
+            return {};
+        }
+        for (std::size_t at = 0; at < pipes.size(); ++at) {
+            if (pipes[row].after == pipes[at].id) {
+                return std::to_string(at + 1);
+            }
+        }
+        return tr("meter").toStdString();
+    };
+    return {[shown] { return Typed{shown(), UnitCode::None}; },
+            [this, row, shown](const QString& text, UnitCode) -> Result<void> {
+                const auto& pipes = m_context.model.file().pipes;
+                if (row >= pipes.size()) {
+                    return {};  // there is no section yet that could go on from anything
+                }
+                bool isNumber = false;
+                const std::size_t from = text.trimmed().toUInt(&isNumber);
+                const bool meter = text.trimmed().isEmpty() || (isNumber && from == 0) ||
+                                   tr("meter").startsWith(text.trimmed(), Qt::CaseInsensitive);
+                const bool fits = isNumber && from >= 1 && from <= pipes.size() &&
+                                  mayFollow(pipes, pipes[row].id, pipes[from - 1].id);
+                if (!meter && !fits) {
+                    return fail(ErrorCode::OutOfRange, {text.toStdString(), "1", std::to_string(pipes.size())});
+                }
+                const auto after = meter ? std::nullopt : std::optional(pipes[from - 1].id);
+                auto kept = change(row, [&](PipeSection& pipe) { pipe.after = after; });
+                if (kept) {
+                    m_rows[row]->fields[After]->refill();
+                }
+                return kept;
+            },
+            {}};
+}
+
+FieldBinding PipeTable::underTestBinding(std::size_t row) {
+    return {[this, row] {
+                const auto& pipes = m_context.model.file().pipes;
+                const bool underTest = row >= pipes.size() || pipes[row].underTest;
+                return Typed{std::string(underTest ? reg::choice::kYes : reg::choice::kNo), UnitCode::None};
+            },
+            [this, row](const QString& text, UnitCode) {
+                const bool underTest = text.toStdString() != reg::choice::kNo;
+                return change(row, [&](PipeSection& pipe) { pipe.underTest = underTest; });
+            },
+            {}};
+}
+
+input::Editor* PipeTable::editorAt(std::size_t row, int column) const {
+    return m_rows[row]->fields[static_cast<std::size_t>(column)]->editor();
+}
+
+input::Editor* PipeTable::firstTube() const { return m_rows.empty() ? nullptr : editorAt(0, Tube); }
+
+std::size_t PipeTable::rowOf(const QObject* focusTarget) const {
+    const auto at = std::find_if(m_rows.begin(), m_rows.end(), [&](const auto& row) {
+        return std::any_of(row->fields.begin(), row->fields.end(),
+                           [&](SheetField* field) { return field->editor()->focusTarget() == focusTarget; });
+    });
+    return static_cast<std::size_t>(at - m_rows.begin());
+}
+
+void PipeTable::remove(std::size_t row) {
+    const auto& pipes = m_context.model.file().pipes;
+    if (row >= pipes.size() || m_isReadOnly) {
+        return;
+    }
+    if (const auto saved = m_context.model.save(without(pipes, row)); !saved) {
+        m_rows[row]->fields[Tube]->editor()->setProblem(m_context.window.words.error(saved.error()));
+        return;
+    }
+    refill();
+    if (row < m_rows.size()) {
+        shell::focusOn(editorAt(row, Tube));
+    }
+}
+
+void PipeTable::offerTubes(std::size_t row) {
+    input::Editor* editor = editorAt(row, Tube);
+    auto* menu = new TubeMenu(m_context.window.words, this);
+    connect(menu, &TubeMenu::chosen, this, [this, row](const QString& code) {
+        if (row < m_rows.size() && !m_isReadOnly) {
+            Q_EMIT editorAt(row, Tube)->committed(code);
+        }
+    });
+    menu->popup(editor->mapToGlobal(QPoint(0, editor->height())));
+}
+
+bool PipeTable::eventFilter(QObject* watched, QEvent* event) {
+    if (event->type() != QEvent::KeyPress) {
+        return QWidget::eventFilter(watched, event);
+    }
+    const auto* key = static_cast<QKeyEvent*>(event);
+    const std::size_t row = rowOf(watched);
+    if (row >= m_rows.size()) {
+        return QWidget::eventFilter(watched, event);
+    }
+    const bool isTube = editorAt(row, Tube)->focusTarget() == watched;
+    const bool isEnter = key->key() == Qt::Key_Return || key->key() == Qt::Key_Enter;
+    if (isTube && isEnter && row + 1 == m_rows.size() && editorAt(row, Tube)->text().isEmpty()) {
+        Q_EMIT left();  // Enter in the empty row: no more sections
+        return true;
+    }
+    if (key->key() == Qt::Key_Delete && key->modifiers() == Qt::ControlModifier) {
+        remove(row);
+        return true;
+    }
+    if (isTube && key->key() == Qt::Key_Down && key->modifiers() == Qt::AltModifier && !m_isReadOnly) {
+        offerTubes(row);
+        return true;
+    }
+    return QWidget::eventFilter(watched, event);
+}
+
+}  // namespace hearth::ui::visit

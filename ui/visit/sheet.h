@@ -1,0 +1,86 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QPointer>
+#include <QWidget>
+
+#include "ui/visit/sheet_field.h"
+#include "ui/visit/sheet_paper.h"
+
+class QScrollArea;
+
+namespace hearth::ui::shell {
+class Text;
+}
+
+namespace hearth::ui::visit {
+
+class RecordsPart;
+class Spine;
+class TightnessPart;
+
+/// The visit sheet: spine, paper, margin; and the keys that go over all of it.
+///
+/// Enter goes to the next field, PageUp and PageDown to the part before and after, Ctrl+K into the spine, Ctrl+M into the
+/// margin and back, F1 opens the source of what is judged at the field, Ctrl+Enter starts and stops the timed test, Ctrl+I
+/// issues, Escape leaves the sheet.
+class VisitSheet : public QWidget {
+    Q_OBJECT
+  public:
+    VisitSheet(const SheetContext& context, QWidget* parent);
+    ~VisitSheet() override;
+
+    /// Where the work goes on: the first thing that is missing.
+    void takeFocus();
+    /// Commits the field under the cursor.
+    void commit();
+    void goTo(const PartRef& ref);
+    void goTo(const record::Missing& missing);
+
+    [[nodiscard]] SheetPaper* paper() const { return m_paper; }
+    [[nodiscard]] Spine* spine() const { return m_spine; }
+    [[nodiscard]] QScrollArea* scroll() const { return m_scroll; }
+    [[nodiscard]] RecordsPart* recordsPart() const;
+    /// The part of the test that the keyboard is at, or whose clock runs, or the last.
+    [[nodiscard]] TightnessPart* tightnessPart() const;
+
+  Q_SIGNALS:
+    /// Escape: back to the list.
+    void left();
+
+  protected:
+    void keyPressEvent(QKeyEvent* event) override;
+    void changeEvent(QEvent* event) override;
+
+  private:
+    void addSide();
+    void rebuild();
+    void fileRead();
+    void judgedAgain();
+    void showSpine();
+    void showHead();
+    void orderTabs();
+    void follow(QWidget* focus);
+    void bringToTop(QWidget* widget);
+    void step(int by);
+    void openSources();
+    void goToMargin();
+    void stepInMargin(int by);
+    bool answerKey(QKeyEvent* event);
+    void toggleClock();
+    [[nodiscard]] PartView* partOfFocus() const;
+    [[nodiscard]] SheetField* fieldOfFocus() const;
+    [[nodiscard]] std::vector<TightnessPart*> tightnessParts() const;
+
+    SheetContext m_context;
+    shell::Text* m_address;
+    shell::Text* m_day;
+    Spine* m_spine;
+    QScrollArea* m_scroll;
+    SheetPaper* m_paper = nullptr;
+    reg::VisitId m_builtFor;
+    std::vector<PartRef> m_builtParts;
+    QPointer<QWidget> m_before;  // the field that Ctrl+K and Ctrl+M left
+};
+
+}  // namespace hearth::ui::visit

@@ -1,0 +1,138 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/visit/sheet_field.h"
+
+#include <algorithm>
+
+namespace hearth::ui::visit {
+
+using input::ChoiceItem;
+using reg::Item;
+using reg::ItemKind;
+
+namespace {
+
+constexpr std::size_t kMostButtons = 4;
+constexpr int kLongTextLines = 3;
+
+std::vector<ChoiceItem> choicesOf(Item item, const words::Words& words) {
+    std::vector<ChoiceItem> choices;
+    for (const reg::Choice& choice : reg::infoOf(item).choices) {
+        const std::string code(choice.code);
+        choices.push_back({QString::fromStdString(code), words.choice(item, code)});
+    }
+    return choices;
+}
+
+/// The firm's pressure gauges; another instrument only where it was chosen before.
+std::vector<ChoiceItem> gaugeChoices(const reg::VisitFile& file) {
+    std::vector<ChoiceItem> choices;
+    for (const reg::Instrument& instrument : file.instruments) {
+        const bool isGauge = instrument.kind == reg::InstrumentKind::ElectronicGauge ||
+                             instrument.kind == reg::InstrumentKind::WaterGauge;
+        const std::string id = instrument.id.text();
+        const bool isChosen =
+            std::any_of(file.entries.begin(), file.entries.end(),
+                        [&](const reg::Entry& entry) { return entry.item == Item::TestGauge && entry.text == id; });
+        if (isGauge || isChosen) {
+            choices.push_back({QString::fromStdString(id), QString::fromStdString(instrument.name)});
+        }
+    }
+    return choices;
+}
+
+input::Editor* makeChoice(QWidget* parent, const std::vector<ChoiceItem>& choices) {
+    return choices.size() <= kMostButtons ? input::makeChoiceEditor(parent, choices)
+                                          : input::makeListEditor(parent, choices);
+}
+
+}  // namespace
+
+SheetField::SheetField(input::Editor* editor, const FieldKey& key, FieldBinding binding,
+                       const words::Words& words)
+    : QObject(editor), m_editor(editor), m_key(key), m_binding(std::move(binding)), m_words(words) {
+    connect(editor, &input::Editor::committed, this, &SheetField::keep);
+}
+
+void SheetField::refill() {
+    const quantity::Typed typed = m_binding.read();
+    if (typed.unit != quantity::UnitCode::None) {
+        m_editor->setUnit(typed.unit);
+    }
+    m_editor->setText(QString::fromStdString(typed.text));
+    showWhetherUsable(typed.text);
+}
+
+void SheetField::keep(const QString& text) {
+    const auto kept = m_binding.write(text, m_editor->unit());
+    if (!kept) {
+        m_editor->setProblem(m_words.error(kept.error()));
+        return;
+    }
+    showWhetherUsable(text.toStdString());
+}
+
+void SheetField::showWhetherUsable(const std::string& text) {
+    const auto usable = m_binding.check && !text.empty() ? m_binding.check(text) : Result<void>();
+    const QString own = !usable && m_binding.explain ? m_binding.explain(text) : QString();
+    m_editor->setProblem(usable ? QString() : own.isEmpty() ? m_words.error(usable.error()) : own);
+}
+
+FieldBinding itemBinding(VisitSheetModel& model, const reg::SubjectRef& subject, Item item) {
+    return {[&model, subject, item] {
+                return quantity::Typed{model.textOf(subject, item).toStdString(), model.unitOf(subject, item)};
+            },
+            [&model, subject, item](const QString& text, quantity::UnitCode unit) {
+                return model.enter(subject, item, text, unit);
+            },
+            [item](const std::string& text) -> Result<void> {
+                const auto canonical = reg::canonicalOf(item, text);
+                return canonical ? Result<void>() : tl::unexpected(canonical.error());
+            }};
+}
+
+input::Now nowOf(const Clock& clock) {
+    return [&clock] {
+        return QTime::fromString(QString::fromStdString(wallTimeText(clock.now())), QStringLiteral("HH:mm"));
+    };
+}
+
+input::Today todayOf(const Clock& clock) {
+    return [&clock] { return clock.today(); };
+}
+
+input::Editor* makeItemEditor(QWidget* parent, Item item, const SheetContext& context) {
+    const reg::ItemInfo& info = reg::infoOf(item);
+    switch (info.kind) {
+        case ItemKind::Number:
+            return input::makeQuantityEditor(parent, info.units);
+        case ItemKind::Choice:
+        case ItemKind::YesNo:
+            return makeChoice(parent, choicesOf(item, context.window.words));
+        case ItemKind::LongText:
+            return input::makeLongTextEditor(parent, kLongTextLines);
+        case ItemKind::Time:
+            return input::makeTimeEditor(parent, nowOf(context.window.clock));
+        case ItemKind::Date:
+            return input::makeDateEditor(parent, todayOf(context.window.clock));
+        case ItemKind::Instrument:
+            return input::makeListEditor(parent, gaugeChoices(context.model.file()));
+        case ItemKind::Text:
+            break;
+    }
+    return input::makeTextEditor(parent);
+}
+
+QString testContext(const SheetContext& context, const reg::SubjectRef& subject) {
+    const auto& tests = context.model.file().tests;
+    if (tests.size() < 2 || subject.kind != reg::SubjectKind::Test) {
+        return {};
+    }
+    const auto at = std::find_if(tests.begin(), tests.end(),
+                                 [&](const reg::Test& test) { return reg::subject(test.id) == subject; });
+    if (at == tests.end()) {
+        return {};
+    }
+    return at->label.empty() ? QString::number(at - tests.begin() + 1) : QString::fromStdString(at->label);
+}
+
+}  // namespace hearth::ui::visit

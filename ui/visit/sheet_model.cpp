@@ -1,0 +1,195 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/visit/sheet_model.h"
+
+#include <algorithm>
+
+namespace hearth::ui::visit {
+
+using reg::Item;
+
+VisitSheetModel::VisitSheetModel(store::Store& store, QObject* parent)
+    : QObject(parent), m_store(store), m_book({}) {
+}
+
+Result<void> VisitSheetModel::open(reg::VisitId id) {
+    auto file = m_store.visitFile(id);
+    if (!file) {
+        return tl::unexpected(file.error());
+    }
+    auto book = m_store.ruleBook();
+    if (!book) {
+        return tl::unexpected(book.error());
+    }
+    auto records = m_store.recordsOf(id);
+    if (!records) {
+        return tl::unexpected(records.error());
+    }
+    m_file = std::move(*file);
+    m_book = std::move(*book);
+    m_records = std::move(*records);
+    m_isOpen = true;
+    Q_EMIT reloaded();
+    judgeAgain();
+    return {};
+}
+
+Result<void> VisitSheetModel::reload() {
+    return open(m_file.visit.id);
+}
+
+const store::RecordLine* VisitSheetModel::currentRecord() const {
+    const auto found = std::find_if(m_records.begin(), m_records.end(),
+                                    [](const store::RecordLine& line) { return !line.supersededBy; });
+    return found == m_records.end() ? nullptr : &*found;
+}
+
+QString VisitSheetModel::textOf(const reg::SubjectRef& subject, Item item) const {
+    const reg::Entry* entry = m_file.find(subject, item);
+    return entry == nullptr ? QString() : QString::fromStdString(entry->text);
+}
+
+quantity::UnitCode VisitSheetModel::unitOf(const reg::SubjectRef& subject, Item item) const {
+    const reg::Entry* entry = m_file.find(subject, item);
+    if (entry != nullptr && entry->unit != quantity::UnitCode::None) {
+        return entry->unit;
+    }
+    const auto units = quantity::unitsOf(reg::infoOf(item).units);
+    return units.empty() ? quantity::UnitCode::None : units.front();
+}
+
+Result<void> VisitSheetModel::enter(const reg::SubjectRef& subject, Item item, const QString& text,
+                                    quantity::UnitCode unit) {
+    // The edition first, so that an undo takes back what was typed before it.
+    if (subject.kind == reg::SubjectKind::Test && item != Item::TestEdition && !text.isEmpty()) {
+        if (auto kept = keepOnlyEdition(subject); !kept) {
+            return kept;
+        }
+    }
+    if (auto kept = keep(subject, item, text.toStdString(), unit); !kept) {
+        return kept;
+    }
+    judgeAgain();
+    return {};
+}
+
+Result<void> VisitSheetModel::keep(const reg::SubjectRef& subject, Item item, const std::string& text,
+                                   quantity::UnitCode unit) {
+    const reg::Entry* present = m_file.find(subject, item);
+    reg::Entry entry = present != nullptr ? *present : reg::Entry{};
+    if (present == nullptr) {
+        entry.id = reg::EntryId{m_store.newId()};
+        entry.visit = m_file.visit.id;
+        entry.subject = subject;
+        entry.item = item;
+    }
+    entry.text = text;
+    entry.unit = unit;
+    auto saved = m_store.saveEntry(entry);
+    if (saved) {
+        // As the store derives it: what can't be read stays as typed and has no canonical form.
+        entry.canonical = reg::canonicalOf(item, text).value_or(std::string());
+        hold(entry);
+        Q_EMIT entered(subject, item);
+    }
+    return saved;
+}
+
+Result<void> VisitSheetModel::keepOnlyEdition(const reg::SubjectRef& test) {
+    const auto only = rulebook::editionsAllowedOn(m_file.visit.date).only();
+    if (!only || m_file.find(test, Item::TestEdition) != nullptr) {
+        return {};
+    }
+    const auto code = *only == rulebook::Edition::Up1bEd3 ? reg::choice::kEd3 : reg::choice::kEd4;
+    return keep(test, Item::TestEdition, std::string(code), quantity::UnitCode::None);
+}
+
+void VisitSheetModel::hold(const reg::Entry& entry) {
+    auto& entries = m_file.entries;
+    const auto at = std::find_if(entries.begin(), entries.end(), [&](const reg::Entry& e) {
+        return e.item == entry.item && e.subject == entry.subject;
+    });
+    if (entry.text.empty()) {
+        if (at != entries.end()) {
+            entries.erase(at);
+        }
+    } else if (at != entries.end()) {
+        *at = entry;
+    } else {
+        entries.push_back(entry);
+    }
+}
+
+Result<void> VisitSheetModel::save(const reg::Visit& visit) {
+    auto saved = m_store.save(visit);
+    if (saved) {
+        m_file.visit = visit;
+        judgeAgain();
+    }
+    return saved;
+}
+
+Result<void> VisitSheetModel::save(const reg::Installation& installation) {
+    auto saved = m_store.save(installation);
+    if (saved) {
+        m_file.installation = installation;
+        judgeAgain();
+    }
+    return saved;
+}
+
+Result<void> VisitSheetModel::save(const std::vector<reg::PipeSection>& pipes) {
+    auto saved = m_store.savePipes(m_file.installation.id, pipes);
+    if (saved) {
+        m_file.pipes = pipes;
+        judgeAgain();
+    }
+    return saved;
+}
+
+Result<void> VisitSheetModel::nameCustomer(const QString& name) {
+    const reg::Party* present = customerOf(m_file);
+    reg::Party party = present != nullptr ? *present : reg::Party{};
+    if (present == nullptr) {
+        party.id = reg::PartyId{m_store.newId()};
+    }
+    party.name = name.toStdString();
+    if (auto saved = m_store.save(party); !saved) {
+        return saved;
+    }
+    if (present == nullptr) {
+        const reg::Role role{reg::RoleId{m_store.newId()}, m_file.premises.id, party.id, reg::RoleKind::Customer};
+        if (auto saved = m_store.save(role); !saved) {
+            return saved;
+        }
+    }
+    auto people = m_store.holders(m_file.premises.id);
+    if (!people) {
+        return tl::unexpected(people.error());
+    }
+    m_file.people = std::move(*people);
+    judgeAgain();
+    return {};
+}
+
+Result<void> VisitSheetModel::addTest(const QString& label) {
+    const auto added = m_store.addTest(m_file.visit.id, label.toStdString());
+    return added ? reload() : Result<void>(tl::unexpected(added.error()));
+}
+
+void VisitSheetModel::judgeAgain() {
+    m_findings = judging::judge(m_file, m_book);
+    m_volume = judging::volumeOf(m_file, m_book);
+    m_missing = record::missingFor(record::RecordKind::TightnessAndPurge, m_file, m_findings);
+    Q_EMIT judged();
+}
+
+const reg::Party* customerOf(const reg::VisitFile& file) {
+    for (const auto role : {reg::RoleKind::Customer, reg::RoleKind::Landlord, reg::RoleKind::HomeOwner}) {
+        if (const reg::Party* party = file.holder(role)) {
+            return party;
+        }
+    }
+    return nullptr;
+}
+
+}  // namespace hearth::ui::visit

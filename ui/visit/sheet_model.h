@@ -1,0 +1,90 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QObject>
+#include <QString>
+
+#include <vector>
+
+#include "core/judging/judge.h"
+#include "core/record/kind.h"
+#include "core/store/store.h"
+
+namespace hearth::ui::visit {
+
+/// One visit as the sheet shows it: what is entered, what the rules say of it, what a record still lacks. No widgets.
+///
+/// Every change goes one road: into the store (one transaction, on the disk when the call returns), then into the file held
+/// here, then the visit is judged and `judged()` is sent. When the store refuses, nothing here changes and the error comes
+/// back to the field, which keeps what was typed.
+class VisitSheetModel : public QObject {
+    Q_OBJECT
+  public:
+    explicit VisitSheetModel(store::Store& store, QObject* parent = nullptr);
+
+    /// Reads a visit and judges it. Errors: those of the store.
+    [[nodiscard]] Result<void> open(reg::VisitId id);
+    /// Reads the same visit again (after an undo, after a record was issued).
+    [[nodiscard]] Result<void> reload();
+    [[nodiscard]] bool isOpen() const { return m_isOpen; }
+
+    [[nodiscard]] const reg::VisitFile& file() const { return m_file; }
+    [[nodiscard]] const rulebook::RuleBook& book() const { return m_book; }
+    [[nodiscard]] const std::vector<judging::Judged>& findings() const { return m_findings; }
+    [[nodiscard]] const pipework::VolumeReport& volume() const { return m_volume; }
+    /// What the record of this visit still lacks, in the order of the sheet.
+    [[nodiscard]] const std::vector<record::Missing>& missing() const { return m_missing; }
+    /// Records issued of this visit, newest first.
+    [[nodiscard]] const std::vector<store::RecordLine>& records() const { return m_records; }
+    /// The record that counts: the newest that nothing supersedes.
+    [[nodiscard]] const store::RecordLine* currentRecord() const;
+
+    /// True when nothing may be changed: the store is read-only, or the visit was closed.
+    [[nodiscard]] bool isReadOnly() const { return m_store.isReadOnly() || m_file.visit.closed; }
+    [[nodiscard]] store::Store& store() { return m_store; }
+
+    [[nodiscard]] QString textOf(const reg::SubjectRef& subject, reg::Item item) const;
+    /// The unit that an entry was typed in; the family's first when there is none.
+    [[nodiscard]] quantity::UnitCode unitOf(const reg::SubjectRef& subject, reg::Item item) const;
+
+    /// Keeps what was typed for an item; an empty text removes it. The first entry of a test keeps with it the edition that
+    /// the test goes by, where only one is allowed on the visit's day: a record has to say which it was.
+    [[nodiscard]] Result<void> enter(const reg::SubjectRef& subject, reg::Item item, const QString& text,
+                                     quantity::UnitCode unit = quantity::UnitCode::None);
+    [[nodiscard]] Result<void> save(const reg::Visit& visit);
+    [[nodiscard]] Result<void> save(const reg::Installation& installation);
+    [[nodiscard]] Result<void> save(const std::vector<reg::PipeSection>& pipes);
+    /// Renames the customer, or makes one where the premises have none.
+    [[nodiscard]] Result<void> nameCustomer(const QString& name);
+    /// Another test of this visit ("after the work"); the file is read again.
+    [[nodiscard]] Result<void> addTest(const QString& label);
+
+  Q_SIGNALS:
+    /// The whole file was read again: every field refills.
+    void reloaded();
+    /// An entry was kept, by a field or by the clock.
+    void entered(const hearth::reg::SubjectRef& subject, hearth::reg::Item item);
+    /// Findings, volume and what is missing are new.
+    void judged();
+
+  private:
+    void judgeAgain();
+    [[nodiscard]] Result<void> keep(const reg::SubjectRef& subject, reg::Item item, const std::string& text,
+                                    quantity::UnitCode unit);
+    [[nodiscard]] Result<void> keepOnlyEdition(const reg::SubjectRef& test);
+    void hold(const reg::Entry& entry);
+
+    store::Store& m_store;
+    bool m_isOpen = false;
+    reg::VisitFile m_file;
+    rulebook::RuleBook m_book;
+    std::vector<judging::Judged> m_findings;
+    pipework::VolumeReport m_volume;
+    std::vector<record::Missing> m_missing;
+    std::vector<store::RecordLine> m_records;
+};
+
+/// The register's name of who a record is for: the customer, else the landlord, else the home owner; nothing if none is known.
+[[nodiscard]] const reg::Party* customerOf(const reg::VisitFile& file);
+
+}  // namespace hearth::ui::visit
