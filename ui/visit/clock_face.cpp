@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/visit/clock_face.h"
 
-#include <QFontMetrics>
-#include <QPainter>
-
 #include "ui/look/look.h"
 #include "ui/shell/kit.h"
+
+#include <QFontMetrics>
+#include <QPainter>
 
 namespace hearth::ui::visit {
 
@@ -68,7 +68,8 @@ void ClockFace::paintEvent(QPaintEvent*) {
     painter.drawText(after, baseline, m_unit);
     painter.setFont(look::font(look::TypeRole::Small));
     const QRect below(left + 2, top.bottom(), width() - left - 2, small.height() + kPad / 2);
-    painter.drawText(below, Qt::AlignLeft | Qt::AlignTop, small.elidedText(m_caption, Qt::ElideRight, below.width()));
+    painter.drawText(below, Qt::AlignLeft | Qt::AlignTop,
+                     small.elidedText(m_caption, Qt::ElideRight, below.width()));
 }
 
 }  // namespace hearth::ui::visit

@@ -6,8 +6,8 @@
 
 namespace hearth::ui::visit {
 
-/// A large figure with a line below it: the time left, a reading. `alarmed` turns its ground, so that the end of a stage is
-/// seen across a room.
+/// A large figure with a line below it: the time left, a reading. `alarmed` turns its ground, so that the end
+/// of a stage is seen across a room.
 class ClockFace : public QWidget {
     Q_OBJECT
   public:

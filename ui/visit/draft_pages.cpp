@@ -1,13 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/visit/draft_pages.h"
 
-#include <QPaintEvent>
-#include <QPainter>
-
-#include <cmath>
-
 #include "ui/look/look.h"
 #include "ui/shell/kit.h"
+
+#include <QPainter>
+#include <QPaintEvent>
+
+#include <cmath>
 
 namespace hearth::ui::visit {
 

@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "ui/paper/paper.h"
+
 #include <QWidget>
 
 #include <optional>
-
-#include "ui/paper/paper.h"
 
 namespace hearth::ui::visit {
 

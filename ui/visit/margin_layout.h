@@ -11,8 +11,9 @@ struct NoteBox {
     int height = 0;
 };
 
-/// Tops of the notes: each at its anchor or below it, in the order given, pushed down so that at least `gap` stays between
-/// two of them and none begins above `top`. Notes are to be handed over in the order of their anchors.
+/// Tops of the notes: each at its anchor or below it, in the order given, pushed down so that at least `gap`
+/// stays between two of them and none begins above `top`. Notes are to be handed over in the order of their
+/// anchors.
 [[nodiscard]] std::vector<int> placeNotes(const std::vector<NoteBox>& notes, int top, int gap);
 
 }  // namespace hearth::ui::visit

@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include <vector>
-
 #include "core/record/kind.h"
 #include "core/register/visit_file.h"
 #include "core/rulebook/finding.h"
+
+#include <vector>
 
 /// The visit sheet: one sheet of paper in the order of the work, findings in its margin.
 namespace hearth::ui::visit {
@@ -13,8 +13,8 @@ namespace hearth::ui::visit {
 /// Parts of the sheet, in the order of the work.
 enum class PartKind { WhoAndWhere, BeforeYouStart, Pipework, Tightness, Restore, HandOver, Records };
 
-/// One part of one visit's sheet. A visit with several tests has Tightness and Restore once for each; `test` is its place in
-/// VisitFile::tests (0 for the other parts).
+/// One part of one visit's sheet. A visit with several tests has Tightness and Restore once for each; `test`
+/// is its place in VisitFile::tests (0 for the other parts).
 struct PartRef {
     PartKind kind = PartKind::WhoAndWhere;
     std::size_t test = 0;

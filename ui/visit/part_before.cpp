@@ -1,10 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include <QCoreApplication>
-#include <array>
-
 #include "ui/shell/kit.h"
 #include "ui/visit/parts.h"
 #include "ui/visit/what_first.h"
+
+#include <QCoreApplication>
+
+#include <array>
 
 namespace hearth::ui::visit {
 
@@ -75,8 +76,9 @@ bool BeforePart::isBad(const Question& question) const {
 void BeforePart::showSmell(Question& question) {
     const reg::VisitFile& file = model().file();
     const auto event = Words::Emergency::SmellOrEscape;
-    if (question.panel->setSteps(words().emergencyTitle(event),
-                                 words().emergencySteps(event, file.installation.gas, file.premises.country))) {
+    if (question.panel->setSteps(
+            words().emergencyTitle(event),
+            words().emergencySteps(event, file.installation.gas, file.premises.country))) {
         Q_EMIT urgent(question.panel);
     }
 }
@@ -104,7 +106,8 @@ void BeforePart::showPanel(Question& question) {
 }
 
 bool BeforePart::isAnsweredBeyond(std::size_t index) const {
-    constexpr std::array kOrder{Item::SmellOnArrival, Item::OpenEnds, Item::SafeToTouch, Item::VisualInspection};
+    constexpr std::array kOrder{Item::SmellOnArrival, Item::OpenEnds, Item::SafeToTouch,
+                                Item::VisualInspection};
     for (std::size_t later = index + 1; later < kOrder.size(); ++later) {
         if (model().file().find(subject(), kOrder[later]) != nullptr) {
             return true;
@@ -140,6 +143,8 @@ void BeforePart::refresh() {
 
 }  // namespace
 
-PartView* makeBeforePart(const SheetContext& context, QWidget* parent) { return new BeforePart(context, parent); }
+PartView* makeBeforePart(const SheetContext& context, QWidget* parent) {
+    return new BeforePart(context, parent);
+}
 
 }  // namespace hearth::ui::visit

@@ -1,5 +1,4 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include <QCoreApplication>
 #include "core/pipework/tube.h"
 #include "ui/look/look.h"
 #include "ui/shell/kit.h"
@@ -8,6 +7,8 @@
 #include "ui/visit/pipe_table.h"
 #include "ui/visit/register_fields.h"
 #include "ui/visit/volume_text.h"
+
+#include <QCoreApplication>
 
 namespace hearth::ui::visit {
 
@@ -33,9 +34,10 @@ class PipeworkPart : public PartView {
     void addMeter();
     void addPipes();
     void addVolume();
-    SheetField* addRegister(shell::Fields* fields, input::Editor* editor, FieldBinding binding, const QString& label);
-    SheetField* addFigure(shell::Fields* fields, quantity::UnitFamily family, quantity::Typed Installation::*column,
-                          const QString& label);
+    SheetField* addRegister(shell::Fields* fields, input::Editor* editor, FieldBinding binding,
+                            const QString& label);
+    SheetField* addFigure(shell::Fields* fields, quantity::UnitFamily family,
+                          quantity::Typed Installation::*column, const QString& label);
     [[nodiscard]] bool needsMeterVolume() const;
     [[nodiscard]] QString volumeSentence() const;
 
@@ -68,38 +70,43 @@ SheetField* PipeworkPart::addRegister(shell::Fields* fields, input::Editor* edit
 
 SheetField* PipeworkPart::addFigure(shell::Fields* fields, quantity::UnitFamily family,
                                     quantity::Typed Installation::*column, const QString& label) {
-    return addRegister(fields, input::makeQuantityEditor(fields, family), installationFigure(model(), column), label);
+    return addRegister(fields, input::makeQuantityEditor(fields, family), installationFigure(model(), column),
+                       label);
 }
 
 void PipeworkPart::addMeter() {
     auto* fields = addFields();
     const reg::SubjectRef installation = reg::subject(model().file().installation.id);
     const auto keyed = [&](Field field, input::Editor* editor, FieldBinding binding, const QString& label) {
-        return addField(fields, new SheetField(editor, {std::nullopt, field, installation}, std::move(binding), words()),
-                        label, 2);
+        return addField(
+            fields, new SheetField(editor, {std::nullopt, field, installation}, std::move(binding), words()),
+            label, 2);
     };
-    keyed(Field::InstallationGas, input::makeListEditor(fields, gasChoices(words())), installationGas(model()),
-          tr("Gas"));
+    keyed(Field::InstallationGas, input::makeListEditor(fields, gasChoices(words())),
+          installationGas(model()), tr("Gas"));
     m_meter = keyed(Field::InstallationMeter, input::makeListEditor(fields, meterChoices(words())),
                     installationText(model(), &Installation::meterCode), tr("Meter"));
     addRegister(fields, input::makeTextEditor(fields), installationText(model(), &Installation::meterSerial),
                 tr("Meter serial"));
-    m_meterVolume =
-        addFigure(fields, quantity::UnitFamily::Volume, &Installation::meterVolume, tr("Meter's volume, from its plate"));
+    m_meterVolume = addFigure(fields, quantity::UnitFamily::Volume, &Installation::meterVolume,
+                              tr("Meter's volume, from its plate"));
     addFigure(fields, quantity::UnitFamily::Pressure, &Installation::operatingPressure,
               tr("Operating pressure at the meter"));
-    addFigure(fields, quantity::UnitFamily::Pressure, &Installation::supplyPressure, tr("Most supply pressure"));
+    addFigure(fields, quantity::UnitFamily::Pressure, &Installation::supplyPressure,
+              tr("Most supply pressure"));
     addRegister(fields, input::makeTextEditor(fields), installationText(model(), &Installation::meterPlace),
                 tr("Where the meter is"));
-    addRegister(fields, input::makeTextEditor(fields), installationText(model(), &Installation::controlValvePlace),
+    addRegister(fields, input::makeTextEditor(fields),
+                installationText(model(), &Installation::controlValvePlace),
                 tr("Where the emergency control valve is"));
 }
 
 void PipeworkPart::addPipes() {
     addHeading(tr("Pipework"));
-    addWidget(shell::softText(tr("15 or 22 cu is copper; 25 steel, 1 in, 32 pe for the rest. Alt+Down lists the tubes, "
-                                 "Ctrl+Delete removes a row, Enter in the empty row goes on."),
-                              this));
+    addWidget(shell::softText(
+        tr("15 or 22 cu is copper; 25 steel, 1 in, 32 pe for the rest. Alt+Down lists the tubes, "
+           "Ctrl+Delete removes a row, Enter in the empty row goes on."),
+        this));
     m_pipes = new PipeTable(context(), this);
     m_pipes->setReadOnly(model().isReadOnly());
     addWidget(m_pipes);
@@ -113,7 +120,8 @@ void PipeworkPart::addVolume() {
     line->setContentsMargins(0, look::kGap, 0, 0);
     auto* figures = new QVBoxLayout;
     figures->setSpacing(2);
-    auto* caption = new shell::Text(tr("Volume of the part under test"), look::TypeRole::Label, look::Role::SoftInk, row);
+    auto* caption =
+        new shell::Text(tr("Volume of the part under test"), look::TypeRole::Label, look::Role::SoftInk, row);
     m_total = new shell::Text({}, look::TypeRole::Title, look::Role::Ink, row);
     m_sum = shell::softText({}, row);
     figures->addWidget(caption);

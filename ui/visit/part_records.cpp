@@ -1,13 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/visit/part_records.h"
 
-#include <QHBoxLayout>
-
 #include "ui/look/look.h"
 #include "ui/shell/kit.h"
 #include "ui/shell/line_list.h"
 #include "ui/visit/draft_pages.h"
 #include "ui/words/document_words.h"
+
+#include <QHBoxLayout>
 
 namespace hearth::ui::visit {
 
@@ -49,12 +49,14 @@ void RecordsPart::addIssue() {
         const record::Missing missing = model().missing()[static_cast<std::size_t>(row)];
         Q_EMIT missingChosen(missing);
     });
-    m_issue = new KeyButton(tr("Issue the record"), QKeySequence(Qt::CTRL | Qt::Key_I), shell::ButtonKind::Primary, this);
+    m_issue = new KeyButton(tr("Issue the record"), QKeySequence(Qt::CTRL | Qt::Key_I),
+                            shell::ButtonKind::Primary, this);
     m_issue->setObjectName(QStringLiteral("issueButton"));
     m_refused = new shell::Text({}, look::TypeRole::Body, look::Role::Fail, this);
     m_refused->setWordWrap(true);
     m_refused->hide();
-    m_draftButton = new KeyButton(tr("Show the draft"), QKeySequence(Qt::CTRL | Qt::Key_D), shell::ButtonKind::Plain, this);
+    m_draftButton = new KeyButton(tr("Show the draft"), QKeySequence(Qt::CTRL | Qt::Key_D),
+                                  shell::ButtonKind::Plain, this);
     m_draftButton->setObjectName(QStringLiteral("draftButton"));
     auto* row = new QWidget(this);
     auto* line = new QHBoxLayout(row);
@@ -83,7 +85,8 @@ void RecordsPart::addVisitButtons() {
     addWidget(row);
     connect(m_close, &QPushButton::clicked, this, &RecordsPart::closeVisit);
     connect(another, &QPushButton::clicked, this, [this] {
-        const auto label = context().window.dialogs.askText(this, tr("Another test"), tr("Which test is it (\"after the work\")?"));
+        const auto label = context().window.dialogs.askText(this, tr("Another test"),
+                                                            tr("Which test is it (\"after the work\")?"));
         if (!label) {
             return;
         }
@@ -111,7 +114,8 @@ void RecordsPart::refuse(const QString& sentence) {
 std::optional<QString> RecordsPart::reasonForRevision() {
     const auto* current = model().currentRecord();
     return context().window.dialogs.askText(
-        this, tr("A revision of %1").arg(QString::fromStdString(current->header.record)), tr("Why is it issued again?"));
+        this, tr("A revision of %1").arg(QString::fromStdString(current->header.record)),
+        tr("Why is it issued again?"));
 }
 
 void RecordsPart::issue() {
@@ -154,7 +158,9 @@ void RecordsPart::issue() {
 void RecordsPart::showMissing() {
     std::vector<Line> lines;
     for (const record::Missing& missing : model().missing()) {
-        lines.push_back({QString::number(lines.size()), words().missing(missing), {},
+        lines.push_back({QString::number(lines.size()),
+                         words().missing(missing),
+                         {},
                          tr("wanted by %1").arg(QString::fromStdString(missing.source))});
     }
     const int count = static_cast<int>(lines.size());
@@ -172,11 +178,12 @@ void RecordsPart::showRecords() {
         const QString when = known ? QString::fromStdString(wallTimeText(at)) : QString();
         const QString reason = QString::fromStdString(record.reason);
         lines.push_back({QString::fromStdString(record.id.text()),
-                         tr("%1 · revision %2").arg(QString::fromStdString(record.header.record)).arg(record.header.revision),
+                         tr("%1 · revision %2")
+                             .arg(QString::fromStdString(record.header.record))
+                             .arg(record.header.revision),
                          record.supersededBy ? tr("superseded") : reason,
                          QString::fromStdString(record.header.issuedAt).left(10) + u' ' + when,
-                         record.supersededBy ? QString() : tr("Enter opens it"),
-                         record.outcome});
+                         record.supersededBy ? QString() : tr("Enter opens it"), record.outcome});
     }
     const bool any = !lines.empty();
     m_recordsHeading->setVisible(any);

@@ -13,7 +13,8 @@ namespace hearth::ui::visit {
 
 class DraftPages;
 
-/// Records to issue: what is missing, each line a way to its field; the issue itself; what was issued; how the page looks.
+/// Records to issue: what is missing, each line a way to its field; the issue itself; what was issued; how
+/// the page looks.
 class RecordsPart : public PartView {
     Q_OBJECT
   public:
@@ -21,7 +22,8 @@ class RecordsPart : public PartView {
 
     void refresh() override;
     void takeFocus() override;
-    /// Ctrl+I: issues the record, or a revision where one was issued; says what is missing where something is.
+    /// Ctrl+I: issues the record, or a revision where one was issued; says what is missing where something
+    /// is.
     void issue();
     [[nodiscard]] shell::LineList* missingList() const { return m_missing; }
     [[nodiscard]] shell::LineList* recordList() const { return m_records; }

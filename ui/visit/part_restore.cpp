@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include <QCoreApplication>
 #include "ui/shell/kit.h"
 #include "ui/visit/parts.h"
 #include "ui/visit/what_first.h"
+
+#include <QCoreApplication>
 
 namespace hearth::ui::visit {
 
@@ -60,8 +61,9 @@ void RestorePart::refresh() {
         m_keepOff->setSteps({}, {});
         return;
     }
-    m_keepOff->setSteps(tr("The test did not pass: the gas stays off"),
-                        {tr("Purge and restore only after the fault is put right and the test is repeated from the start.")});
+    m_keepOff->setSteps(
+        tr("The test did not pass: the gas stays off"),
+        {tr("Purge and restore only after the fault is put right and the test is repeated from the start.")});
 }
 
 }  // namespace

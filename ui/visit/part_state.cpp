@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/visit/part_state.h"
 
-#include <algorithm>
-
 #include "ui/visit/wanted.h"
+
+#include <algorithm>
 
 namespace hearth::ui::visit {
 
@@ -20,9 +20,9 @@ int countOf(const PartRef& part, const SheetFacts& facts, Outcome outcome) {
 }
 
 int missingIn(const PartRef& part, const SheetFacts& facts) {
-    return static_cast<int>(std::count_if(
-        facts.missing.begin(), facts.missing.end(),
-        [&](const record::Missing& missing) { return partOf(missing, facts.file) == part; }));
+    return static_cast<int>(
+        std::count_if(facts.missing.begin(), facts.missing.end(),
+                      [&](const record::Missing& missing) { return partOf(missing, facts.file) == part; }));
 }
 
 bool hasEntries(const PartRef& part, const reg::VisitFile& file) {

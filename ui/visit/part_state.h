@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include <optional>
-#include <vector>
-
 #include "core/judging/judge.h"
 #include "core/record/kind.h"
 #include "ui/visit/part.h"
+
+#include <optional>
+#include <vector>
 
 namespace hearth::ui::visit {
 
@@ -27,8 +27,8 @@ struct SheetFacts {
     const reg::VisitFile& file;
     const std::vector<judging::Judged>& findings;
     const std::vector<record::Missing>& missing;
-    int issued = 0;                        // records of this visit
-    std::optional<std::size_t> running;    // the test whose clock runs
+    int issued = 0;                      // records of this visit
+    std::optional<std::size_t> running;  // the test whose clock runs
 };
 
 [[nodiscard]] PartState stateOf(const PartRef& part, const SheetFacts& facts);

@@ -1,13 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/visit/part_tightness.h"
 
-#include <QApplication>
-
 #include "ui/shell/kit.h"
 #include "ui/visit/readings_table.h"
 #include "ui/visit/test_clock.h"
 #include "ui/visit/wanted.h"
 #include "ui/visit/what_first.h"
+
+#include <QApplication>
 
 namespace hearth::ui::visit {
 
@@ -48,7 +48,8 @@ void TightnessPart::addWhatIsTested() {
 void TightnessPart::addReadings() {
     addHeading(tr("Readings as taken"));
     m_readings = new ReadingsTable(
-        context(), subject(), [this](QWidget* parent, Item item) { return makeBareItem(parent, item); }, this);
+        context(), subject(), [this](QWidget* parent, Item item) { return makeBareItem(parent, item); },
+        this);
     addWidget(m_readings);
 }
 
@@ -64,8 +65,9 @@ void TightnessPart::addRest() {
 void TightnessPart::goToReading(Item item) {
     // A field somewhere else that is being filled in is not taken away from under the hands.
     const QWidget* focus = QApplication::focusWidget();
-    const bool elsewhere = focus != nullptr && window()->isAncestorOf(focus) && !m_clock->isAncestorOf(focus) &&
-                           !m_readings->isAncestorOf(focus) && m_clock->isDue();
+    const bool elsewhere = focus != nullptr && window()->isAncestorOf(focus) &&
+                           !m_clock->isAncestorOf(focus) && !m_readings->isAncestorOf(focus) &&
+                           m_clock->isDue();
     if (elsewhere) {
         return;
     }
@@ -82,9 +84,10 @@ QString TightnessPart::subtitle() const {
         return code.empty() ? QString() : words().choice(item, std::string(code)).remove(u'&');
     };
     const auto edition = editionOf(file, test);
-    QStringList parts{edition == rulebook::Edition::General ? tr("edition to choose") : words().edition(edition),
-                      chosen(Item::TestWork), chosen(Item::TestExtent), chosen(Item::TestAppliances),
-                      words().gas(file.installation.gas)};
+    QStringList parts{
+        edition == rulebook::Edition::General ? tr("edition to choose") : words().edition(edition),
+        chosen(Item::TestWork), chosen(Item::TestExtent), chosen(Item::TestAppliances),
+        words().gas(file.installation.gas)};
     parts.removeAll(QString());
     return parts.join(QStringLiteral(" \u00B7 "));
 }
@@ -96,8 +99,9 @@ const judging::Judged* TightnessPart::failing(FindingKind kind) const {
 
 void TightnessPart::showEmergency(Words::Emergency emergency) {
     const reg::VisitFile& file = model().file();
-    if (m_whatFirst->setSteps(words().emergencyTitle(emergency),
-                              words().emergencySteps(emergency, file.installation.gas, file.premises.country))) {
+    if (m_whatFirst->setSteps(
+            words().emergencyTitle(emergency),
+            words().emergencySteps(emergency, file.installation.gas, file.premises.country))) {
         Q_EMIT urgent(m_whatFirst);
     }
 }

@@ -9,8 +9,8 @@ class ReadingsTable;
 class TestClock;
 class WhatFirst;
 
-/// Let-by and tightness of one test: what is tested, the timed test, readings as taken, smell, and what to do first where
-/// the test went wrong.
+/// Let-by and tightness of one test: what is tested, the timed test, readings as taken, smell, and what to do
+/// first where the test went wrong.
 class TightnessPart : public PartView {
     Q_OBJECT
   public:

@@ -1,14 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/visit/part_view.h"
 
+#include "ui/look/look.h"
+#include "ui/shell/kit.h"
+#include "ui/visit/wanted.h"
+
 #include <QCoreApplication>
 #include <QVBoxLayout>
 
 #include <algorithm>
-
-#include "ui/look/look.h"
-#include "ui/shell/kit.h"
-#include "ui/visit/wanted.h"
 
 namespace hearth::ui::visit {
 
@@ -140,7 +140,9 @@ void PartView::addHeading(const QString& text) {
     addWidget(heading);
 }
 
-void PartView::addWidget(QWidget* widget) { m_lines->insertWidget(m_lines->count() - 1, widget); }
+void PartView::addWidget(QWidget* widget) {
+    m_lines->insertWidget(m_lines->count() - 1, widget);
+}
 
 shell::Fields* PartView::addFields() {
     auto* fields = new shell::Fields(kColumns, this);
@@ -152,12 +154,14 @@ SheetField* PartView::addItem(shell::Fields* fields, reg::Item item, int span) {
     return addItemOf(fields, subjectOf(item), item, span);
 }
 
-SheetField* PartView::addItemOf(shell::Fields* fields, const reg::SubjectRef& subject, reg::Item item, int span) {
+SheetField* PartView::addItemOf(shell::Fields* fields, const reg::SubjectRef& subject, reg::Item item,
+                                int span) {
     input::Editor* editor = makeItemEditor(fields, item, m_context);
     editor->setLabel(words().item(item), testContext(m_context, subject));
     editor->setToolTip(words().itemHelp(item));
     fields->add(editor, span);
-    return adopt(new SheetField(editor, {item, std::nullopt, subject}, itemBinding(model(), subject, item), words()));
+    return adopt(
+        new SheetField(editor, {item, std::nullopt, subject}, itemBinding(model(), subject, item), words()));
 }
 
 SheetField* PartView::makeBareItem(QWidget* parent, reg::Item item) {
@@ -166,7 +170,8 @@ SheetField* PartView::makeBareItem(QWidget* parent, reg::Item item) {
     QStringList name{testContext(m_context, subject), words().item(item)};
     name.removeAll(QString());
     editor->setLabel({}, name.join(QStringLiteral(", ")));
-    return adopt(new SheetField(editor, {item, std::nullopt, subject}, itemBinding(model(), subject, item), words()));
+    return adopt(
+        new SheetField(editor, {item, std::nullopt, subject}, itemBinding(model(), subject, item), words()));
 }
 
 SheetField* PartView::addField(shell::Fields* fields, SheetField* field, const QString& label, int span) {
@@ -183,7 +188,9 @@ SheetField* PartView::adopt(SheetField* field) {
 }
 
 QString partTitle(const PartRef& ref, const reg::VisitFile& file) {
-    const auto say = [](const char* text) { return QCoreApplication::translate("hearth::ui::visit::PartView", text); };
+    const auto say = [](const char* text) {
+        return QCoreApplication::translate("hearth::ui::visit::PartView", text);
+    };
     QString title;
     switch (ref.kind) {
         case PartKind::WhoAndWhere:

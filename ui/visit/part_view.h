@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "ui/visit/part.h"
+#include "ui/visit/sheet_field.h"
+
 #include <QWidget>
 
 #include <vector>
-
-#include "ui/visit/part.h"
-#include "ui/visit/sheet_field.h"
 
 class QSpacerItem;
 class QVBoxLayout;
@@ -30,7 +30,8 @@ class PartView : public QWidget {
     [[nodiscard]] SheetField* find(const FieldKey& key) const;
     /// The editor of a field that a record misses; nothing when it stands elsewhere (the firm's own fields).
     [[nodiscard]] virtual input::Editor* editorFor(const FieldKey& key) const;
-    /// Beside what a finding of this part stands: the first of its fields that is in view, else the part's title.
+    /// Beside what a finding of this part stands: the first of its fields that is in view, else the part's
+    /// title.
     [[nodiscard]] virtual QWidget* anchorOf(const judging::Judged& judged) const;
 
     /// What the model holds, in every field.

@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include <QCoreApplication>
-#include <QPushButton>
-
 #include "ui/look/look.h"
 #include "ui/shell/kit.h"
 #include "ui/visit/parts.h"
 #include "ui/visit/register_fields.h"
+
+#include <QCoreApplication>
+#include <QPushButton>
 
 namespace hearth::ui::visit {
 
@@ -24,7 +24,8 @@ class WhoPart : public PartView {
   private:
     void addPremises();
     void addPeople();
-    void addRegister(shell::Fields* fields, Field field, const QString& label, FieldBinding binding, int span);
+    void addRegister(shell::Fields* fields, Field field, const QString& label, FieldBinding binding,
+                     int span);
     [[nodiscard]] QString premisesText() const;
     [[nodiscard]] QString instrumentsText() const;
 
@@ -57,9 +58,8 @@ void WhoPart::addPremises() {
     line->addWidget(m_premises, 1);
     line->addWidget(open, 0, Qt::AlignTop);
     addWidget(row);
-    connect(open, &QPushButton::clicked, this, [this] {
-        context().window.navigator.openPremises(model().file().premises.id);
-    });
+    connect(open, &QPushButton::clicked, this,
+            [this] { context().window.navigator.openPremises(model().file().premises.id); });
 }
 
 void WhoPart::addPeople() {
@@ -68,16 +68,19 @@ void WhoPart::addPeople() {
     addItem(fields, Item::VisitReference, 3);
     auto* engineer = input::makeListEditor(fields, engineerChoices(model().file()));
     const FieldKey engineerKey{std::nullopt, Field::EngineerName, reg::subject(model().file().visit.id)};
-    addField(fields, new SheetField(engineer, engineerKey, visitEngineer(model()), words()), tr("Engineer"), 3);
+    addField(fields, new SheetField(engineer, engineerKey, visitEngineer(model()), words()), tr("Engineer"),
+             3);
     auto* date = input::makeDateEditor(fields, todayOf(context().window.clock));
     // The day is no field that a record can miss, so it has no key.
-    addField(fields, new SheetField(date, {}, visitDate(model(), context().window.clock), words()), tr("Date"), 3);
+    addField(fields, new SheetField(date, {}, visitDate(model(), context().window.clock), words()),
+             tr("Date"), 3);
     m_card = shell::softText({}, fields);
     fields->add(m_card, 6);
     addItem(fields, Item::VisitPresent, 6);
 }
 
-void WhoPart::addRegister(shell::Fields* fields, Field field, const QString& label, FieldBinding binding, int span) {
+void WhoPart::addRegister(shell::Fields* fields, Field field, const QString& label, FieldBinding binding,
+                          int span) {
     const FieldKey key{std::nullopt, field, reg::subject(model().file().visit.id)};
     auto* editor = input::makeTextEditor(fields);
     addField(fields, new SheetField(editor, key, std::move(binding), words()), label, span);
@@ -90,9 +93,10 @@ QString WhoPart::premisesText() const {
     for (const auto& holder : file.people) {
         people << tr("%1: %2").arg(words().role(holder.role), QString::fromStdString(holder.party.name));
     }
-    const QString where = joined({QString::fromStdString(address.line1), QString::fromStdString(address.line2),
-                                  QString::fromStdString(address.town), QString::fromStdString(address.postcode)},
-                                 QStringLiteral(", "));
+    const QString where =
+        joined({QString::fromStdString(address.line1), QString::fromStdString(address.line2),
+                QString::fromStdString(address.town), QString::fromStdString(address.postcode)},
+               QStringLiteral(", "));
     return joined({where, people.join(QStringLiteral(" \u00B7 "))}, QStringLiteral("\n"));
 }
 
@@ -103,14 +107,15 @@ QString WhoPart::instrumentsText() const {
             const auto value = figure.value();
             return value ? tr("reads to %1").arg(words().figure({*value, figure.unit})) : QString();
         };
-        lines << joined({QString::fromStdString(instrument.name), words().instrumentKind(instrument.kind),
-                         instrument.serial.empty() ? QString()
-                                                   : tr("serial %1").arg(QString::fromStdString(instrument.serial)),
-                         typed(instrument.resolution),
-                         instrument.calibrationDue
-                             ? tr("calibration due %1").arg(words().shortDate(*instrument.calibrationDue))
-                             : tr("no calibration date")},
-                        QStringLiteral(" \u00B7 "));
+        lines << joined(
+            {QString::fromStdString(instrument.name), words().instrumentKind(instrument.kind),
+             instrument.serial.empty() ? QString()
+                                       : tr("serial %1").arg(QString::fromStdString(instrument.serial)),
+             typed(instrument.resolution),
+             instrument.calibrationDue
+                 ? tr("calibration due %1").arg(words().shortDate(*instrument.calibrationDue))
+                 : tr("no calibration date")},
+            QStringLiteral(" \u00B7 "));
     }
     return lines.isEmpty() ? tr("None yet: they are kept under Firm.") : lines.join(u'\n');
 }
@@ -128,6 +133,8 @@ void WhoPart::refresh() {
 
 }  // namespace
 
-PartView* makeWhoPart(const SheetContext& context, QWidget* parent) { return new WhoPart(context, parent); }
+PartView* makeWhoPart(const SheetContext& context, QWidget* parent) {
+    return new WhoPart(context, parent);
+}
 
 }  // namespace hearth::ui::visit

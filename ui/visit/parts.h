@@ -5,8 +5,8 @@
 
 namespace hearth::ui::visit {
 
-/// Makes a part's view, one of the part_*.cpp. The parts of the tests and of the records have classes of their own in their
-/// headers, since the sheet asks them for more.
+/// Makes a part's view, one of the part_*.cpp. The parts of the tests and of the records have classes of
+/// their own in their headers, since the sheet asks them for more.
 [[nodiscard]] PartView* makePart(const SheetContext& context, const PartRef& ref, QWidget* parent);
 
 [[nodiscard]] PartView* makeWhoPart(const SheetContext& context, QWidget* parent);

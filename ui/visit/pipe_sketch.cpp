@@ -1,15 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/visit/pipe_sketch.h"
 
-#include <QFontMetricsF>
-#include <QPainter>
-
-#include <algorithm>
-
 #include "core/pipework/tube.h"
 #include "ui/look/look.h"
 #include "ui/shell/kit.h"
 #include "ui/visit/volume_text.h"
+
+#include <QFontMetricsF>
+#include <QPainter>
+
+#include <algorithm>
 
 namespace hearth::ui::visit {
 
@@ -71,7 +71,9 @@ double PipeSketch::columnLeft(int column) const {
     return kMeterWidth + room * column / std::max(1, m_tree.columns);
 }
 
-double PipeSketch::rowMiddle(int row) { return kRowHeight * (row + 0.5); }
+double PipeSketch::rowMiddle(int row) {
+    return kRowHeight * (row + 0.5);
+}
 
 void PipeSketch::paintSection(QPainter& painter, const DrawnSection& section) const {
     const auto scheme = shell::currentScheme();
@@ -92,15 +94,17 @@ void PipeSketch::paintSection(QPainter& painter, const DrawnSection& section) co
         painter.setBrush(ink);
         painter.drawEllipse(QPointF(right - kEndRadius, y), kEndRadius + 1, kEndRadius + 1);
     }
-    const QRectF box(left + look::kGap + line.thickness, y - kRowHeight / 2, right - left - 1.5 * look::kGap - line.thickness,
-                     kRowHeight);
+    const QRectF box(left + look::kGap + line.thickness, y - kRowHeight / 2,
+                     right - left - 1.5 * look::kGap - line.thickness, kRowHeight);
     const auto put = [&](const QString& text, look::TypeRole type, look::Role role, int alignment) {
         painter.setFont(look::font(type));
         painter.setPen(look::colour(role, scheme));
         const double away = line.thickness / 2 + 3;
-        const QRectF half = alignment & Qt::AlignBottom ? QRectF(box.left(), box.top(), box.width(), kRowHeight / 2 - away)
-                                                        : QRectF(box.left(), y + away, box.width(), kRowHeight / 2 - away);
-        painter.drawText(half, alignment, QFontMetricsF(painter.font()).elidedText(text, Qt::ElideRight, half.width()));
+        const QRectF half = alignment & Qt::AlignBottom
+                                ? QRectF(box.left(), box.top(), box.width(), kRowHeight / 2 - away)
+                                : QRectF(box.left(), y + away, box.width(), kRowHeight / 2 - away);
+        painter.drawText(half, alignment,
+                         QFontMetricsF(painter.font()).elidedText(text, Qt::ElideRight, half.width()));
     };
     put(line.above, look::TypeRole::Body, line.underTest ? look::Role::Ink : look::Role::SoftInk,
         Qt::AlignLeft | Qt::AlignBottom);

@@ -1,17 +1,17 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include <QWidget>
-
 #include "core/pipework/volume.h"
 #include "core/register/visit_file.h"
 #include "ui/visit/pipe_tree.h"
 #include "ui/words/words.h"
 
+#include <QWidget>
+
 namespace hearth::ui::visit {
 
-/// The pipework as a tree drawn to read: size, length, volume and where each section leads. To look at only; what it shows
-/// stands in the list above it for a screen reader.
+/// The pipework as a tree drawn to read: size, length, volume and where each section leads. To look at only;
+/// what it shows stands in the list above it for a screen reader.
 class PipeSketch : public QWidget {
     Q_OBJECT
   public:

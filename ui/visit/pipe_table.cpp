@@ -1,13 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/visit/pipe_table.h"
 
-#include <QGridLayout>
-#include <QKeyEvent>
-#include <QToolButton>
-
-#include <algorithm>
-#include <array>
-
 #include "ui/look/look.h"
 #include "ui/shell/kit.h"
 #include "ui/visit/pipe_tree.h"
@@ -15,6 +8,13 @@
 #include "ui/visit/tube_menu.h"
 #include "ui/visit/tube_text.h"
 #include "ui/visit/volume_text.h"
+
+#include <QGridLayout>
+#include <QKeyEvent>
+#include <QToolButton>
+
+#include <algorithm>
+#include <array>
 
 namespace hearth::ui::visit {
 
@@ -66,7 +66,8 @@ void PipeTable::addHeads() {
     }
 }
 
-void PipeTable::addEditor(Row& row, Column column, input::Editor* editor, FieldBinding binding, const QString& name) {
+void PipeTable::addEditor(Row& row, Column column, input::Editor* editor, FieldBinding binding,
+                          const QString& name) {
     const int line = static_cast<int>(m_rows.size()) + 1;
     editor->setLabel({}, tr("Pipe %1, %2").arg(line).arg(name));
     editor->focusTarget()->installEventFilter(this);
@@ -178,7 +179,8 @@ void PipeTable::showColumns() {
     const bool underTest = part || any([](const PipeSection& pipe) { return !pipe.underTest; });
     const bool byHand = any([](const PipeSection& pipe) {
         const pipework::Tube* tube = pipework::tubeByCode(pipe.tubeCode);
-        return !pipe.volume.text.empty() || (tube != nullptr && tube->family == pipework::TubeFamily::Corrugated);
+        return !pipe.volume.text.empty() ||
+               (tube != nullptr && tube->family == pipework::TubeFamily::Corrugated);
     });
     const bool tree = !file.pipes.empty();
     const std::array shown{true, true, byHand, true, tree, underTest};
@@ -213,7 +215,8 @@ FieldBinding PipeTable::tubeBinding(std::size_t row) {
                 const auto& pipes = m_context.model.file().pipes;
                 const std::string code = row < pipes.size() ? pipes[row].tubeCode : std::string();
                 const pipework::Tube* tube = pipework::tubeByCode(code);
-                return Typed{tube != nullptr ? m_context.window.words.tube(*tube).toStdString() : code, UnitCode::None};
+                return Typed{tube != nullptr ? m_context.window.words.tube(*tube).toStdString() : code,
+                             UnitCode::None};
             },
             [this, row](const QString& text, UnitCode) -> Result<void> {
                 const auto& pipes = m_context.model.file().pipes;
@@ -221,7 +224,8 @@ FieldBinding PipeTable::tubeBinding(std::size_t row) {
                     return {};
                 }
                 const TubeReading reading = readTube(text);
-                const std::string code = reading.tube != nullptr ? std::string(reading.tube->code) : text.toStdString();
+                const std::string code =
+                    reading.tube != nullptr ? std::string(reading.tube->code) : text.toStdString();
                 auto kept = change(row, [&](PipeSection& pipe) { pipe.tubeCode = code; });
                 if (kept && reading.tube != nullptr) {
                     m_rows[row]->fields[Tube]->refill();
@@ -233,7 +237,9 @@ FieldBinding PipeTable::tubeBinding(std::size_t row) {
                 const bool known = row < pipes.size() && pipework::tubeByCode(pipes[row].tubeCode) != nullptr;
                 return known ? Result<void>() : fail(ErrorCode::TubeUnknown, {text});
             },
-            [this](const std::string& text) { return whichOf(readTube(QString::fromStdString(text)).candidates); }};
+            [this](const std::string& text) {
+                return whichOf(readTube(QString::fromStdString(text)).candidates);
+            }};
 }
 
 /// "Which is it: …?" where a size could be of several kinds; empty where nothing fits at all.
@@ -246,14 +252,15 @@ QString PipeTable::whichOf(const std::vector<const pipework::Tube*>& candidates)
 }
 
 FieldBinding PipeTable::figureBinding(std::size_t row, Typed PipeSection::*column) {
-    return {[this, row, column] {
-                const auto& pipes = m_context.model.file().pipes;
-                return row < pipes.size() ? pipes[row].*column : Typed{};
-            },
-            [this, row, column](const QString& text, UnitCode unit) {
-                return change(row, [&](PipeSection& pipe) { pipe.*column = Typed{text.toStdString(), unit}; });
-            },
-            isNumber};
+    return {
+        [this, row, column] {
+            const auto& pipes = m_context.model.file().pipes;
+            return row < pipes.size() ? pipes[row].*column : Typed{};
+        },
+        [this, row, column](const QString& text, UnitCode unit) {
+            return change(row, [&](PipeSection& pipe) { pipe.*column = Typed{text.toStdString(), unit}; });
+        },
+        isNumber};
 }
 
 FieldBinding PipeTable::leadsToBinding(std::size_t row) {
@@ -280,29 +287,32 @@ FieldBinding PipeTable::afterBinding(std::size_t row) {
         }
         return tr("meter").toStdString();
     };
-    return {[shown] { return Typed{shown(), UnitCode::None}; },
-            [this, row, shown](const QString& text, UnitCode) -> Result<void> {
-                const auto& pipes = m_context.model.file().pipes;
-                if (row >= pipes.size()) {
-                    return {};  // there is no section yet that could go on from anything
-                }
-                bool isNumber = false;
-                const std::size_t from = text.trimmed().toUInt(&isNumber);
-                const bool meter = text.trimmed().isEmpty() || (isNumber && from == 0) ||
-                                   tr("meter").startsWith(text.trimmed(), Qt::CaseInsensitive);
-                const bool fits = isNumber && from >= 1 && from <= pipes.size() &&
-                                  mayFollow(pipes, pipes[row].id, pipes[from - 1].id);
-                if (!meter && !fits) {
-                    return fail(ErrorCode::OutOfRange, {text.toStdString(), "1", std::to_string(pipes.size())});
-                }
-                const auto after = meter ? std::nullopt : std::optional(pipes[from - 1].id);
-                auto kept = change(row, [&](PipeSection& pipe) { pipe.after = after; });
-                if (kept) {
-                    m_rows[row]->fields[After]->refill();
-                }
-                return kept;
-            },
-            {}};
+    return {
+        [shown] {
+            return Typed{shown(), UnitCode::None};
+        },
+        [this, row, shown](const QString& text, UnitCode) -> Result<void> {
+            const auto& pipes = m_context.model.file().pipes;
+            if (row >= pipes.size()) {
+                return {};  // there is no section yet that could go on from anything
+            }
+            bool isNumber = false;
+            const std::size_t from = text.trimmed().toUInt(&isNumber);
+            const bool meter = text.trimmed().isEmpty() || (isNumber && from == 0) ||
+                               tr("meter").startsWith(text.trimmed(), Qt::CaseInsensitive);
+            const bool fits = isNumber && from >= 1 && from <= pipes.size() &&
+                              mayFollow(pipes, pipes[row].id, pipes[from - 1].id);
+            if (!meter && !fits) {
+                return fail(ErrorCode::OutOfRange, {text.toStdString(), "1", std::to_string(pipes.size())});
+            }
+            const auto after = meter ? std::nullopt : std::optional(pipes[from - 1].id);
+            auto kept = change(row, [&](PipeSection& pipe) { pipe.after = after; });
+            if (kept) {
+                m_rows[row]->fields[After]->refill();
+            }
+            return kept;
+        },
+        {}};
 }
 
 FieldBinding PipeTable::underTestBinding(std::size_t row) {
@@ -322,7 +332,9 @@ input::Editor* PipeTable::editorAt(std::size_t row, int column) const {
     return m_rows[row]->fields[static_cast<std::size_t>(column)]->editor();
 }
 
-input::Editor* PipeTable::firstTube() const { return m_rows.empty() ? nullptr : editorAt(0, Tube); }
+input::Editor* PipeTable::firstTube() const {
+    return m_rows.empty() ? nullptr : editorAt(0, Tube);
+}
 
 std::size_t PipeTable::rowOf(const QObject* focusTarget) const {
     const auto at = std::find_if(m_rows.begin(), m_rows.end(), [&](const auto& row) {

@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "ui/visit/sheet_field.h"
+
 #include <QWidget>
 
 #include <memory>
 #include <vector>
-
-#include "ui/visit/sheet_field.h"
 
 class QGridLayout;
 class QToolButton;
@@ -17,9 +17,9 @@ class Text;
 
 namespace hearth::ui::visit {
 
-/// The sections of pipe as a table for the keyboard: tube, length, where it leads, what it goes on from, whether it is under
-/// test, and the volume that follows. The last row is empty: typing in it adds a section. Ctrl+Delete removes a row,
-/// Alt+Down in the tube lists the tubes.
+/// The sections of pipe as a table for the keyboard: tube, length, where it leads, what it goes on from,
+/// whether it is under test, and the volume that follows. The last row is empty: typing in it adds a section.
+/// Ctrl+Delete removes a row, Alt+Down in the tube lists the tubes.
 class PipeTable : public QWidget {
     Q_OBJECT
   public:

@@ -11,7 +11,8 @@ using reg::PipeSectionId;
 namespace {
 
 const PipeSection* find(const std::vector<PipeSection>& sections, PipeSectionId id) {
-    const auto at = std::find_if(sections.begin(), sections.end(), [&](const PipeSection& s) { return s.id == id; });
+    const auto at =
+        std::find_if(sections.begin(), sections.end(), [&](const PipeSection& s) { return s.id == id; });
     return at == sections.end() ? nullptr : &*at;
 }
 
@@ -64,7 +65,9 @@ class Drawing {
 
 }  // namespace
 
-DrawnTree drawTree(const std::vector<PipeSection>& sections) { return Drawing(sections).draw(); }
+DrawnTree drawTree(const std::vector<PipeSection>& sections) {
+    return Drawing(sections).draw();
+}
 
 bool mayFollow(const std::vector<PipeSection>& sections, PipeSectionId section, PipeSectionId after) {
     const PipeSection* at = find(sections, after);

@@ -1,20 +1,21 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/register/model.h"
+
 #include <cstddef>
 #include <vector>
 
-#include "core/register/model.h"
-
 namespace hearth::ui::visit {
 
-/// Where a section is drawn: sections after one another stand in columns from the meter, branches in rows below.
+/// Where a section is drawn: sections after one another stand in columns from the meter, branches in rows
+/// below.
 struct DrawnSection {
-    std::size_t index = 0;   // in the list
+    std::size_t index = 0;  // in the list
     int column = 0;
     int row = 0;
-    int fromRow = 0;         // the row that it leaves from
-    bool isEnd = true;       // nothing goes on from it
+    int fromRow = 0;    // the row that it leaves from
+    bool isEnd = true;  // nothing goes on from it
 };
 
 struct DrawnTree {
@@ -23,8 +24,8 @@ struct DrawnTree {
     int rows = 0;
 };
 
-/// The list of sections as a tree from the meter. The first that goes on from a section stays in its row. A section whose
-/// feeder is not in the list, or that would feed itself, is drawn from the meter.
+/// The list of sections as a tree from the meter. The first that goes on from a section stays in its row. A
+/// section whose feeder is not in the list, or that would feed itself, is drawn from the meter.
 [[nodiscard]] DrawnTree drawTree(const std::vector<reg::PipeSection>& sections);
 
 /// Whether `section` may go on from `after`: another section of the list that is not fed by it.
@@ -32,6 +33,7 @@ struct DrawnTree {
                              reg::PipeSectionId after);
 
 /// The list without one section: what went on from it goes on from what fed it.
-[[nodiscard]] std::vector<reg::PipeSection> without(std::vector<reg::PipeSection> sections, std::size_t index);
+[[nodiscard]] std::vector<reg::PipeSection> without(std::vector<reg::PipeSection> sections,
+                                                    std::size_t index);
 
 }  // namespace hearth::ui::visit

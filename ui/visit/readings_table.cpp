@@ -1,13 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/visit/readings_table.h"
 
-#include <QGridLayout>
-
-#include <algorithm>
-
 #include "ui/look/look.h"
 #include "ui/shell/kit.h"
 #include "ui/visit/stage_strip.h"
+
+#include <QGridLayout>
+
+#include <algorithm>
 
 namespace hearth::ui::visit {
 
@@ -17,7 +17,8 @@ enum Column { Name, Start, End, Change, From, To, ColumnCount };
 
 }  // namespace
 
-ReadingsTable::ReadingsTable(const SheetContext& context, reg::SubjectRef test, const MakeField& make, QWidget* parent)
+ReadingsTable::ReadingsTable(const SheetContext& context, reg::SubjectRef test, const MakeField& make,
+                             QWidget* parent)
     : QWidget(parent), m_context(context), m_test(test), m_grid(new QGridLayout(this)) {
     m_grid->setContentsMargins(0, 0, 0, 0);
     m_grid->setHorizontalSpacing(look::kGap);
@@ -86,7 +87,8 @@ QString ReadingsTable::change(reg::Item start, reg::Item end) const {
 }
 
 QString ReadingsTable::changeOf(Stage stage) const {
-    const auto row = std::find_if(m_rows.begin(), m_rows.end(), [&](const Row& one) { return one.stage == stage; });
+    const auto row =
+        std::find_if(m_rows.begin(), m_rows.end(), [&](const Row& one) { return one.stage == stage; });
     return row == m_rows.end() ? QString() : row->change->text();
 }
 

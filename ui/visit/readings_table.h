@@ -1,13 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "ui/visit/sheet_field.h"
+#include "ui/visit/stage_timer.h"
+
 #include <QWidget>
 
 #include <functional>
 #include <vector>
-
-#include "ui/visit/sheet_field.h"
-#include "ui/visit/stage_timer.h"
 
 class QGridLayout;
 

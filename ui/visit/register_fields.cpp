@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/visit/register_fields.h"
 
-#include <array>
-
 #include "core/calendar/civil_date.h"
 #include "core/pipework/tube.h"
+
+#include <array>
 
 namespace hearth::ui::visit {
 
@@ -16,7 +16,9 @@ namespace {
 
 constexpr std::array kGases{Gas::NaturalGas, Gas::Propane, Gas::Butane, Gas::LpgAir};
 
-QString qtext(std::string_view text) { return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size())); }
+QString qtext(std::string_view text) {
+    return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
+}
 
 }  // namespace
 
@@ -26,7 +28,9 @@ Result<void> isNumber(const std::string& text) {
 }
 
 FieldBinding installationText(VisitSheetModel& model, std::string reg::Installation::*column) {
-    return {[&model, column] { return Typed{model.file().installation.*column, UnitCode::None}; },
+    return {[&model, column] {
+                return Typed{model.file().installation.*column, UnitCode::None};
+            },
             [&model, column](const QString& text, UnitCode) {
                 reg::Installation installation = model.file().installation;
                 installation.*column = text.toStdString();
@@ -46,7 +50,9 @@ FieldBinding installationFigure(VisitSheetModel& model, Typed reg::Installation:
 }
 
 FieldBinding installationGas(VisitSheetModel& model) {
-    return {[&model] { return Typed{std::string(rulebook::gasText(model.file().installation.gas)), UnitCode::None}; },
+    return {[&model] {
+                return Typed{std::string(rulebook::gasText(model.file().installation.gas)), UnitCode::None};
+            },
             [&model](const QString& text, UnitCode) -> Result<void> {
                 const auto gas = rulebook::gasFromText(text.toStdString());
                 if (!gas) {
@@ -60,7 +66,9 @@ FieldBinding installationGas(VisitSheetModel& model) {
 }
 
 FieldBinding visitDate(VisitSheetModel& model, const Clock& clock) {
-    return {[&model] { return Typed{calendar::isoText(model.file().visit.date), UnitCode::None}; },
+    return {[&model] {
+                return Typed{calendar::isoText(model.file().visit.date), UnitCode::None};
+            },
             [&model, &clock](const QString& text, UnitCode) -> Result<void> {
                 const auto date = calendar::parseDate(text.toStdString(), clock.today());
                 if (!date) {
@@ -102,7 +110,8 @@ FieldBinding customerName(VisitSheetModel& model) {
 std::vector<input::ChoiceItem> engineerChoices(const reg::VisitFile& file) {
     std::vector<input::ChoiceItem> choices;
     for (const reg::Engineer& engineer : file.engineers) {
-        choices.push_back({QString::fromStdString(engineer.id.text()), QString::fromStdString(engineer.name)});
+        choices.push_back(
+            {QString::fromStdString(engineer.id.text()), QString::fromStdString(engineer.name)});
     }
     return choices;
 }

@@ -1,16 +1,17 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include <string>
-
 #include "ui/visit/sheet_field.h"
+
+#include <string>
 
 /// Fields of the sheet that are columns of the register, not items: one small binding each.
 namespace hearth::ui::visit {
 
 [[nodiscard]] FieldBinding installationText(VisitSheetModel& model, std::string reg::Installation::*column);
 /// A figure of the installation: kept as typed, marked where it is no number.
-[[nodiscard]] FieldBinding installationFigure(VisitSheetModel& model, quantity::Typed reg::Installation::*column);
+[[nodiscard]] FieldBinding installationFigure(VisitSheetModel& model,
+                                              quantity::Typed reg::Installation::*column);
 [[nodiscard]] FieldBinding installationGas(VisitSheetModel& model);
 /// The day can't be kept unless it is one: a text that is none stays in the field only.
 [[nodiscard]] FieldBinding visitDate(VisitSheetModel& model, const Clock& clock);

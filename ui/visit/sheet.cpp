@@ -1,15 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/visit/sheet.h"
 
-#include <QApplication>
-#include <QHBoxLayout>
-#include <QKeyEvent>
-#include <QScrollArea>
-#include <QScrollBar>
-#include <QVBoxLayout>
-
-#include <algorithm>
-
 #include "ui/look/look.h"
 #include "ui/shell/kit.h"
 #include "ui/visit/part_records.h"
@@ -19,6 +10,15 @@
 #include "ui/visit/tab_order.h"
 #include "ui/visit/test_clock.h"
 #include "ui/visit/volume_text.h"
+
+#include <QApplication>
+#include <QHBoxLayout>
+#include <QKeyEvent>
+#include <QScrollArea>
+#include <QScrollBar>
+#include <QVBoxLayout>
+
+#include <algorithm>
 
 namespace hearth::ui::visit {
 
@@ -51,14 +51,16 @@ VisitSheet::VisitSheet(const SheetContext& context, QWidget* parent) : QWidget(p
     line->addWidget(m_scroll, 1);
     connect(&context.model, &VisitSheetModel::reloaded, this, &VisitSheet::fileRead);
     connect(&context.model, &VisitSheetModel::judged, this, &VisitSheet::judgedAgain);
-    connect(&context.model, &VisitSheetModel::entered, this, [this](const reg::SubjectRef& subject, reg::Item item) {
-        for (PartView* part : m_paper->parts()) {
-            SheetField* field = part->find({item, std::nullopt, subject});
-            if (field != nullptr && field->editor()->text() != m_context.model.textOf(subject, item)) {
-                field->refill();
+    connect(
+        &context.model, &VisitSheetModel::entered, this,
+        [this](const reg::SubjectRef& subject, reg::Item item) {
+            for (PartView* part : m_paper->parts()) {
+                SheetField* field = part->find({item, std::nullopt, subject});
+                if (field != nullptr && field->editor()->text() != m_context.model.textOf(subject, item)) {
+                    field->refill();
+                }
             }
-        }
-    });
+        });
     connect(qApp, &QApplication::focusChanged, this, [this](QWidget*, QWidget* now) { follow(now); });
     fileRead();
     judgedAgain();
@@ -77,8 +79,8 @@ void VisitSheet::addSide() {
     m_day = shell::softText({}, side);
     m_spine = new Spine(side);
     m_spine->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Maximum);
-    auto* keys = shell::softText(tr("Enter next field\nPage Up, Page Down parts\nCtrl+K go to a part\nF1 why, Ctrl+M margin"),
-                                 side);
+    auto* keys = shell::softText(
+        tr("Enter next field\nPage Up, Page Down parts\nCtrl+K go to a part\nF1 why, Ctrl+M margin"), side);
     lines->addWidget(m_address);
     lines->addWidget(m_day);
     lines->addSpacing(look::kGap);
@@ -108,7 +110,8 @@ void VisitSheet::rebuild() {
     m_scroll->setWidget(m_paper);
     m_paper->show();
     connect(m_paper, &SheetPaper::noteChosen, this, [this](const judging::Judged& judged) {
-        PartView* part = m_paper->part(partAt(partOf(judged.finding.kind), judged.subject, m_context.model.file()));
+        PartView* part =
+            m_paper->part(partAt(partOf(judged.finding.kind), judged.subject, m_context.model.file()));
         QWidget* anchor = m_paper->anchorOf(judged);
         if (auto* editor = qobject_cast<input::Editor*>(anchor)) {
             shell::focusOn(editor);
@@ -120,7 +123,8 @@ void VisitSheet::rebuild() {
         connect(part, &PartView::stopsChanged, this, &VisitSheet::orderTabs);
         connect(part, &PartView::urgent, this, [this](QWidget* what) {
             QMetaObject::invokeMethod(
-                this, [this, what = QPointer<QWidget>(what)] {
+                this,
+                [this, what = QPointer<QWidget>(what)] {
                     if (what != nullptr) {
                         m_scroll->ensureWidgetVisible(what, 0, kAround);
                     }
@@ -166,7 +170,8 @@ void VisitSheet::showHead() {
 
 void VisitSheet::showSpine() {
     const VisitSheetModel& model = m_context.model;
-    SheetFacts facts{model.file(), model.findings(), model.missing(), static_cast<int>(model.records().size()), {}};
+    SheetFacts facts{
+        model.file(), model.findings(), model.missing(), static_cast<int>(model.records().size()), {}};
     for (const TightnessPart* part : tightnessParts()) {
         if (part->clock()->running()) {
             facts.running = part->ref().test;
@@ -184,7 +189,9 @@ void VisitSheet::showSpine() {
     m_spine->setLines(lines);
 }
 
-void VisitSheet::orderTabs() { chainTabStops(this); }
+void VisitSheet::orderTabs() {
+    chainTabStops(this);
+}
 
 RecordsPart* VisitSheet::recordsPart() const {
     return qobject_cast<RecordsPart*>(m_paper->part({PartKind::Records}));
@@ -281,12 +288,14 @@ void VisitSheet::goTo(const record::Missing& missing) {
         m_scroll->ensureWidgetVisible(editor, 0, kAround);
         return;
     }
-    const bool atPremises = missing.field == Field::PremisesAddress || missing.field == Field::PremisesPostcode;
+    const bool atPremises =
+        missing.field == Field::PremisesAddress || missing.field == Field::PremisesPostcode;
     if (atPremises) {
         m_context.window.navigator.openPremises(m_context.model.file().premises.id);
         return;
     }
-    m_context.window.navigator.say(tr("%1: this is kept under Firm.").arg(m_context.window.words.missing(missing)));
+    m_context.window.navigator.say(
+        tr("%1: this is kept under Firm.").arg(m_context.window.words.missing(missing)));
 }
 
 void VisitSheet::step(int by) {
@@ -316,8 +325,10 @@ void VisitSheet::follow(QWidget* focus) {
 
 void VisitSheet::openSources() {
     const SheetField* field = fieldOfFocus();
-    const auto notes = field == nullptr ? std::vector<input::FindingNote*>() : m_paper->notesAbout(field->key());
-    const bool allOpen = std::all_of(notes.begin(), notes.end(), [](auto* note) { return note->isSourceOpen(); });
+    const auto notes =
+        field == nullptr ? std::vector<input::FindingNote*>() : m_paper->notesAbout(field->key());
+    const bool allOpen =
+        std::all_of(notes.begin(), notes.end(), [](auto* note) { return note->isSourceOpen(); });
     for (input::FindingNote* note : notes) {
         note->setSourceOpen(!allOpen);
     }
@@ -332,7 +343,8 @@ void VisitSheet::goToMargin() {
         return;
     }
     const SheetField* field = fieldOfFocus();
-    const auto about = field == nullptr ? std::vector<input::FindingNote*>() : m_paper->notesAbout(field->key());
+    const auto about =
+        field == nullptr ? std::vector<input::FindingNote*>() : m_paper->notesAbout(field->key());
     const auto& notes = about.empty() ? m_paper->notes() : about;
     if (!notes.empty()) {
         notes.front()->setFocus(Qt::OtherFocusReason);
@@ -343,7 +355,8 @@ void VisitSheet::stepInMargin(int by) {
     std::vector<input::FindingNote*> notes = m_paper->notes();
     std::stable_sort(notes.begin(), notes.end(), [](auto* a, auto* b) { return a->y() < b->y(); });
     const auto at = std::find(notes.begin(), notes.end(), QApplication::focusWidget());
-    const auto to = std::clamp<std::ptrdiff_t>(at - notes.begin() + by, 0, static_cast<std::ptrdiff_t>(notes.size()) - 1);
+    const auto to =
+        std::clamp<std::ptrdiff_t>(at - notes.begin() + by, 0, static_cast<std::ptrdiff_t>(notes.size()) - 1);
     notes[static_cast<std::size_t>(to)]->setFocus(Qt::OtherFocusReason);
 }
 

@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include <QPointer>
-#include <QWidget>
-
 #include "ui/visit/sheet_field.h"
 #include "ui/visit/sheet_paper.h"
+
+#include <QPointer>
+#include <QWidget>
 
 class QScrollArea;
 
@@ -21,9 +21,9 @@ class TightnessPart;
 
 /// The visit sheet: spine, paper, margin; and the keys that go over all of it.
 ///
-/// Enter goes to the next field, PageUp and PageDown to the part before and after, Ctrl+K into the spine, Ctrl+M into the
-/// margin and back, F1 opens the source of what is judged at the field, Ctrl+Enter starts and stops the timed test, Ctrl+I
-/// issues, Escape leaves the sheet.
+/// Enter goes to the next field, PageUp and PageDown to the part before and after, Ctrl+K into the spine,
+/// Ctrl+M into the margin and back, F1 opens the source of what is judged at the field, Ctrl+Enter starts and
+/// stops the timed test, Ctrl+I issues, Escape leaves the sheet.
 class VisitSheet : public QWidget {
     Q_OBJECT
   public:

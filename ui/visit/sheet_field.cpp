@@ -30,9 +30,9 @@ std::vector<ChoiceItem> gaugeChoices(const reg::VisitFile& file) {
         const bool isGauge = instrument.kind == reg::InstrumentKind::ElectronicGauge ||
                              instrument.kind == reg::InstrumentKind::WaterGauge;
         const std::string id = instrument.id.text();
-        const bool isChosen =
-            std::any_of(file.entries.begin(), file.entries.end(),
-                        [&](const reg::Entry& entry) { return entry.item == Item::TestGauge && entry.text == id; });
+        const bool isChosen = std::any_of(
+            file.entries.begin(), file.entries.end(),
+            [&](const reg::Entry& entry) { return entry.item == Item::TestGauge && entry.text == id; });
         if (isGauge || isChosen) {
             choices.push_back({QString::fromStdString(id), QString::fromStdString(instrument.name)});
         }
@@ -78,16 +78,17 @@ void SheetField::showWhetherUsable(const std::string& text) {
 }
 
 FieldBinding itemBinding(VisitSheetModel& model, const reg::SubjectRef& subject, Item item) {
-    return {[&model, subject, item] {
-                return quantity::Typed{model.textOf(subject, item).toStdString(), model.unitOf(subject, item)};
-            },
-            [&model, subject, item](const QString& text, quantity::UnitCode unit) {
-                return model.enter(subject, item, text, unit);
-            },
-            [item](const std::string& text) -> Result<void> {
-                const auto canonical = reg::canonicalOf(item, text);
-                return canonical ? Result<void>() : tl::unexpected(canonical.error());
-            }};
+    return {
+        [&model, subject, item] {
+            return quantity::Typed{model.textOf(subject, item).toStdString(), model.unitOf(subject, item)};
+        },
+        [&model, subject, item](const QString& text, quantity::UnitCode unit) {
+            return model.enter(subject, item, text, unit);
+        },
+        [item](const std::string& text) -> Result<void> {
+            const auto canonical = reg::canonicalOf(item, text);
+            return canonical ? Result<void>() : tl::unexpected(canonical.error());
+        }};
 }
 
 input::Now nowOf(const Clock& clock) {

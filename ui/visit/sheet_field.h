@@ -1,17 +1,17 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include <QObject>
-#include <QString>
-
-#include <functional>
-#include <optional>
-
 #include "core/record/kind.h"
 #include "core/register/model.h"
 #include "ui/input/editor.h"
 #include "ui/shell/place.h"
 #include "ui/visit/sheet_model.h"
+
+#include <QObject>
+#include <QString>
+
+#include <functional>
+#include <optional>
 
 namespace hearth::ui::visit {
 
@@ -39,8 +39,8 @@ struct FieldBinding {
     std::function<QString(const std::string& text)> explain = {};
 };
 
-/// A field of the sheet: an editor and what it stands for. What is committed is kept by the binding; what can't be used, or
-/// can't be kept, stays in the editor as typed with the reason below it.
+/// A field of the sheet: an editor and what it stands for. What is committed is kept by the binding; what
+/// can't be used, or can't be kept, stays in the editor as typed with the reason below it.
 class SheetField : public QObject {
     Q_OBJECT
   public:
@@ -62,7 +62,8 @@ class SheetField : public QObject {
 };
 
 /// The binding of an item: the same for all, from the catalogue.
-[[nodiscard]] FieldBinding itemBinding(VisitSheetModel& model, const reg::SubjectRef& subject, reg::Item item);
+[[nodiscard]] FieldBinding itemBinding(VisitSheetModel& model, const reg::SubjectRef& subject,
+                                       reg::Item item);
 
 /// The editor that an item's kind, units and choices call for: a few choices are buttons, more a list.
 [[nodiscard]] input::Editor* makeItemEditor(QWidget* parent, reg::Item item, const SheetContext& context);
@@ -71,7 +72,8 @@ class SheetField : public QObject {
 [[nodiscard]] input::Now nowOf(const Clock& clock);
 [[nodiscard]] input::Today todayOf(const Clock& clock);
 
-/// What tells the fields of one test from those of another in their names, where a visit has several tests; else empty.
+/// What tells the fields of one test from those of another in their names, where a visit has several tests;
+/// else empty.
 [[nodiscard]] QString testContext(const SheetContext& context, const reg::SubjectRef& subject);
 
 }  // namespace hearth::ui::visit

@@ -8,8 +8,7 @@ namespace hearth::ui::visit {
 using reg::Item;
 
 VisitSheetModel::VisitSheetModel(store::Store& store, QObject* parent)
-    : QObject(parent), m_store(store), m_book({}) {
-}
+    : QObject(parent), m_store(store), m_book({}) {}
 
 Result<void> VisitSheetModel::open(reg::VisitId id) {
     auto file = m_store.visitFile(id);
@@ -157,7 +156,8 @@ Result<void> VisitSheetModel::nameCustomer(const QString& name) {
         return saved;
     }
     if (present == nullptr) {
-        const reg::Role role{reg::RoleId{m_store.newId()}, m_file.premises.id, party.id, reg::RoleKind::Customer};
+        const reg::Role role{reg::RoleId{m_store.newId()}, m_file.premises.id, party.id,
+                             reg::RoleKind::Customer};
         if (auto saved = m_store.save(role); !saved) {
             return saved;
         }

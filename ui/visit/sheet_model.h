@@ -1,22 +1,23 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/judging/judge.h"
+#include "core/record/kind.h"
+#include "core/store/store.h"
+
 #include <QObject>
 #include <QString>
 
 #include <vector>
 
-#include "core/judging/judge.h"
-#include "core/record/kind.h"
-#include "core/store/store.h"
-
 namespace hearth::ui::visit {
 
-/// One visit as the sheet shows it: what is entered, what the rules say of it, what a record still lacks. No widgets.
+/// One visit as the sheet shows it: what is entered, what the rules say of it, what a record still lacks. No
+/// widgets.
 ///
-/// Every change goes one road: into the store (one transaction, on the disk when the call returns), then into the file held
-/// here, then the visit is judged and `judged()` is sent. When the store refuses, nothing here changes and the error comes
-/// back to the field, which keeps what was typed.
+/// Every change goes one road: into the store (one transaction, on the disk when the call returns), then into
+/// the file held here, then the visit is judged and `judged()` is sent. When the store refuses, nothing here
+/// changes and the error comes back to the field, which keeps what was typed.
 class VisitSheetModel : public QObject {
     Q_OBJECT
   public:
@@ -47,8 +48,9 @@ class VisitSheetModel : public QObject {
     /// The unit that an entry was typed in; the family's first when there is none.
     [[nodiscard]] quantity::UnitCode unitOf(const reg::SubjectRef& subject, reg::Item item) const;
 
-    /// Keeps what was typed for an item; an empty text removes it. The first entry of a test keeps with it the edition that
-    /// the test goes by, where only one is allowed on the visit's day: a record has to say which it was.
+    /// Keeps what was typed for an item; an empty text removes it. The first entry of a test keeps with it
+    /// the edition that the test goes by, where only one is allowed on the visit's day: a record has to say
+    /// which it was.
     [[nodiscard]] Result<void> enter(const reg::SubjectRef& subject, reg::Item item, const QString& text,
                                      quantity::UnitCode unit = quantity::UnitCode::None);
     [[nodiscard]] Result<void> save(const reg::Visit& visit);
@@ -84,7 +86,8 @@ class VisitSheetModel : public QObject {
     std::vector<store::RecordLine> m_records;
 };
 
-/// The register's name of who a record is for: the customer, else the landlord, else the home owner; nothing if none is known.
+/// The register's name of who a record is for: the customer, else the landlord, else the home owner; nothing
+/// if none is known.
 [[nodiscard]] const reg::Party* customerOf(const reg::VisitFile& file);
 
 }  // namespace hearth::ui::visit

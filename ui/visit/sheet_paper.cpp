@@ -1,18 +1,18 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/visit/sheet_paper.h"
 
+#include "ui/look/look.h"
+#include "ui/shell/kit.h"
+#include "ui/visit/margin_layout.h"
+#include "ui/visit/parts.h"
+#include "ui/visit/wanted.h"
+
 #include <QCoreApplication>
 #include <QEvent>
 #include <QPainter>
 #include <QVBoxLayout>
 
 #include <algorithm>
-
-#include "ui/look/look.h"
-#include "ui/shell/kit.h"
-#include "ui/visit/margin_layout.h"
-#include "ui/visit/parts.h"
-#include "ui/visit/wanted.h"
 
 namespace hearth::ui::visit {
 
@@ -46,7 +46,8 @@ SheetPaper::SheetPaper(const SheetContext& context, QWidget* parent)
 }
 
 PartView* SheetPaper::part(const PartRef& ref) const {
-    const auto at = std::find_if(m_parts.begin(), m_parts.end(), [&](PartView* part) { return part->ref() == ref; });
+    const auto at =
+        std::find_if(m_parts.begin(), m_parts.end(), [&](PartView* part) { return part->ref() == ref; });
     return at == m_parts.end() ? nullptr : *at;
 }
 
@@ -64,8 +65,9 @@ std::vector<FindingNote*> SheetPaper::notesAbout(const FieldKey& key) const {
     std::vector<FindingNote*> about;
     for (FindingNote* note : m_notes) {
         const Judged& judged = note->judged();
-        const bool looksAt = key.item && judged.subject == key.subject &&
-                             std::find(judged.about.begin(), judged.about.end(), *key.item) != judged.about.end();
+        const bool looksAt =
+            key.item && judged.subject == key.subject &&
+            std::find(judged.about.begin(), judged.about.end(), *key.item) != judged.about.end();
         if (!looksAt) {
             continue;
         }
@@ -115,7 +117,8 @@ void SheetPaper::setReadOnly(bool readOnly) {
     }
 }
 
-/// The note that showed the same kind of finding on the same subject before, so that an open source stays open.
+/// The note that showed the same kind of finding on the same subject before, so that an open source stays
+/// open.
 FindingNote* SheetPaper::takeNote(std::vector<FindingNote*>& from, const Judged& judged) {
     const auto same = std::find_if(from.begin(), from.end(), [&](const FindingNote* note) {
         return note->judged().finding.kind == judged.finding.kind && note->judged().subject == judged.subject;
@@ -156,7 +159,8 @@ void SheetPaper::showIssued() {
     const auto* record = m_context.model.currentRecord();
     QString text;
     if (record != nullptr) {
-        text = tr("Issued as %1, revision %2. A record never changes: what is changed here goes into a revision.")
+        text = tr("Issued as %1, revision %2. A record never changes: what is changed here goes into a "
+                  "revision.")
                    .arg(QString::fromStdString(record->header.record))
                    .arg(record->header.revision);
     }
@@ -167,19 +171,23 @@ void SheetPaper::showIssued() {
     m_issued->setVisible(!text.isEmpty());
 }
 
-int SheetPaper::marginWidth() const { return std::clamp(width() * 3 / 10, kLeastMargin, kMostMargin); }
+int SheetPaper::marginWidth() const {
+    return std::clamp(width() * 3 / 10, kLeastMargin, kMostMargin);
+}
 
 void SheetPaper::arrangePart(PartView* part) {
     const auto notes = notesOf(part);
     const int noteWidth = marginWidth() - kMarginPad;
     std::vector<NoteBox> boxes;
     for (const FindingNote* note : notes) {
-        boxes.push_back({part->anchorOf(note->judged())->mapTo(part, QPoint(0, 0)).y(), note->heightForWidth(noteWidth)});
+        boxes.push_back(
+            {part->anchorOf(note->judged())->mapTo(part, QPoint(0, 0)).y(), note->heightForWidth(noteWidth)});
     }
     const std::vector<int> tops = placeNotes(boxes, 0, kNoteGap);
     const int partTop = part->y();
     for (std::size_t index = 0; index < notes.size(); ++index) {
-        notes[index]->setGeometry(width() - marginWidth(), partTop + tops[index], noteWidth, boxes[index].height);
+        notes[index]->setGeometry(width() - marginWidth(), partTop + tops[index], noteWidth,
+                                  boxes[index].height);
     }
     part->setRoomForNotes(notes.empty() ? 0 : tops.back() + boxes.back().height + kNoteGap);
 }

@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "ui/input/finding_note.h"
+#include "ui/visit/part_view.h"
+
 #include <QWidget>
 
 #include <vector>
-
-#include "ui/input/finding_note.h"
-#include "ui/visit/part_view.h"
 
 class QVBoxLayout;
 
@@ -16,8 +16,8 @@ class Text;
 
 namespace hearth::ui::visit {
 
-/// The paper itself: the parts one below another, and beside them the margin with the findings, each at the height of the
-/// reading that it judges and pushed down where two would meet. Both scroll together.
+/// The paper itself: the parts one below another, and beside them the margin with the findings, each at the
+/// height of the reading that it judges and pushed down where two would meet. Both scroll together.
 class SheetPaper : public QWidget {
     Q_OBJECT
   public:

@@ -1,15 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/visit/spine.h"
 
+#include "ui/look/look.h"
+#include "ui/shell/kit.h"
+
 #include <QAbstractListModel>
 #include <QCoreApplication>
 #include <QFontMetrics>
 #include <QKeyEvent>
 #include <QPainter>
 #include <QStyledItemDelegate>
-
-#include "ui/look/look.h"
-#include "ui/shell/kit.h"
 
 namespace hearth::ui::visit {
 
@@ -73,7 +73,8 @@ class Spine::Model : public QAbstractListModel {
         if (role == Qt::DisplayRole) {
             return line.title;
         }
-        return role == Qt::AccessibleTextRole ? QVariant(line.title + QStringLiteral(", ") + line.word) : QVariant();
+        return role == Qt::AccessibleTextRole ? QVariant(line.title + QStringLiteral(", ") + line.word)
+                                              : QVariant();
     }
 };
 
@@ -85,7 +86,8 @@ class Spine::Delegate : public QStyledItemDelegate {
         return {120, kLineHeight};
     }
 
-    void paint(QPainter* painter, const QStyleOptionViewItem& option, const QModelIndex& index) const override {
+    void paint(QPainter* painter, const QStyleOptionViewItem& option,
+               const QModelIndex& index) const override {
         painter->save();
         painter->setRenderHint(QPainter::Antialiasing);
         const SpineLine& line = m_model.lines[static_cast<std::size_t>(index.row())];
@@ -138,13 +140,15 @@ class Spine::Delegate : public QStyledItemDelegate {
         const double top = words.center().y() - high / 2;
         painter.setFont(title);
         painter.setPen(look::colour(isCurrent ? look::Role::Key : look::Role::Ink, scheme));
-        painter.drawText(QRectF(words.left(), top, words.width(), metrics.height()), Qt::AlignLeft | Qt::AlignVCenter,
+        painter.drawText(QRectF(words.left(), top, words.width(), metrics.height()),
+                         Qt::AlignLeft | Qt::AlignVCenter,
                          metrics.elidedText(line.title, Qt::ElideRight, words.width()));
         painter.setFont(small);
         painter.setPen(look::colour(look::Role::SoftInk, scheme));
-        painter.drawText(QRectF(words.left(), top + metrics.height() - 2, words.width(), smallMetrics.height()),
-                         Qt::AlignLeft | Qt::AlignVCenter,
-                         smallMetrics.elidedText(line.word, Qt::ElideRight, words.width()));
+        painter.drawText(
+            QRectF(words.left(), top + metrics.height() - 2, words.width(), smallMetrics.height()),
+            Qt::AlignLeft | Qt::AlignVCenter,
+            smallMetrics.elidedText(line.word, Qt::ElideRight, words.width()));
     }
 
     const Model& m_model;
@@ -167,7 +171,9 @@ Spine::Spine(QWidget* parent) : QListView(parent), m_model(new Model(this)) {
 
 Spine::~Spine() = default;
 
-const std::vector<SpineLine>& Spine::lines() const { return m_model->lines; }
+const std::vector<SpineLine>& Spine::lines() const {
+    return m_model->lines;
+}
 
 void Spine::setLines(const std::vector<SpineLine>& lines) {
     if (lines == m_model->lines) {
@@ -190,7 +196,9 @@ void Spine::setCurrent(const PartRef& ref) {
     }
 }
 
-QSize Spine::sizeHint() const { return {208, kLineHeight * m_model->rowCount() + 2}; }
+QSize Spine::sizeHint() const {
+    return {208, kLineHeight * m_model->rowCount() + 2};
+}
 
 void Spine::keyPressEvent(QKeyEvent* event) {
     const bool isEnter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;

@@ -1,14 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/rulebook/finding.h"
+#include "ui/visit/part.h"
+#include "ui/visit/part_state.h"
+
 #include <QListView>
 #include <QString>
 
 #include <vector>
-
-#include "core/rulebook/finding.h"
-#include "ui/visit/part.h"
-#include "ui/visit/part_state.h"
 
 namespace hearth::ui::visit {
 
@@ -16,13 +16,13 @@ namespace hearth::ui::visit {
 struct SpineLine {
     PartRef ref;
     QString title;
-    QString word;      // its state in words: "2 to fill in"; empty where the shape says enough
+    QString word;  // its state in words: "2 to fill in"; empty where the shape says enough
     PartWord state = PartWord::NotStarted;
     bool operator==(const SpineLine&) const = default;
 };
 
-/// The spine at the sheet's left: the parts in their order, each with a shape and a word. Up and Down or the first letters
-/// choose, Enter goes there.
+/// The spine at the sheet's left: the parts in their order, each with a shape and a word. Up and Down or the
+/// first letters choose, Enter goes there.
 class Spine : public QListView {
     Q_OBJECT
   public:

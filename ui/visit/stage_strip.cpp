@@ -1,15 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/visit/stage_strip.h"
 
+#include "ui/look/look.h"
+#include "ui/shell/kit.h"
+
 #include <QCoreApplication>
 #include <QKeyEvent>
 #include <QMouseEvent>
 #include <QPainter>
 
 #include <algorithm>
-
-#include "ui/look/look.h"
-#include "ui/shell/kit.h"
 
 namespace hearth::ui::visit {
 
@@ -27,7 +27,9 @@ double weightOf(const StripStage& stage) {
     return std::clamp(minutes, 1.0, 2.0);
 }
 
-QString say(const char* text) { return QCoreApplication::translate("hearth::ui::visit::StageStrip", text); }
+QString say(const char* text) {
+    return QCoreApplication::translate("hearth::ui::visit::StageStrip", text);
+}
 
 }  // namespace
 
@@ -138,7 +140,8 @@ void StageStrip::paintStage(QPainter& painter, const StripStage& stage, const QR
     const bool isChosen = m_chosen == stage.stage;
     if (isRunning || (isChosen && !isDue)) {
         painter.setBrush(Qt::NoBrush);
-        painter.setPen(QPen(look::colour(isRunning || hasFocus() ? Role::Focus : Role::Key, scheme), hasFocus() ? 2 : 1.2));
+        painter.setPen(QPen(look::colour(isRunning || hasFocus() ? Role::Focus : Role::Key, scheme),
+                            hasFocus() ? 2 : 1.2));
         painter.drawRect(box.adjusted(1, 1, -1, -1));
     }
 }
@@ -156,7 +159,8 @@ void StageStrip::step(int by) {
     const auto at = std::find_if(m_stages.begin(), m_stages.end(),
                                  [&](const StripStage& stage) { return stage.stage == m_chosen; });
     const auto index = at == m_stages.end() ? 0 : at - m_stages.begin();
-    const auto next = std::clamp<std::ptrdiff_t>(index + by, 0, static_cast<std::ptrdiff_t>(m_stages.size()) - 1);
+    const auto next =
+        std::clamp<std::ptrdiff_t>(index + by, 0, static_cast<std::ptrdiff_t>(m_stages.size()) - 1);
     Q_EMIT chosen(m_stages[static_cast<std::size_t>(next)].stage);
 }
 

@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "ui/visit/stage_timer.h"
+
 #include <QWidget>
 
 #include <optional>
 #include <vector>
-
-#include "ui/visit/stage_timer.h"
 
 namespace hearth::ui::visit {
 

@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/visit/stage_timer.h"
 
+#include "core/rulebook/rules_in_force.h"
+
 #include <algorithm>
 #include <cmath>
 #include <utility>
-
-#include "core/rulebook/rules_in_force.h"
 
 namespace hearth::ui::visit {
 
@@ -47,7 +47,8 @@ StagePlan stagePlan(const reg::VisitFile& file, const reg::Test& test, const rul
         };
         // Until it is said which of two editions counts, the longer time serves both.
         plan.needed[static_cast<std::size_t>(stage)] =
-            edition == Edition::General ? std::max(from(Edition::Up1bEd3), from(Edition::Up1bEd4)) : from(edition);
+            edition == Edition::General ? std::max(from(Edition::Up1bEd3), from(Edition::Up1bEd4))
+                                        : from(edition);
     };
     put(Stage::LetBy, Rule::LetByTime);
     put(Stage::Settle, Rule::SettleTime);
@@ -118,7 +119,8 @@ bool StageTimer::takeBell() {
 
 std::string timeOfDay(Instant instant) {
     // A zone's offset is a whole number of minutes, so the seconds are those of UTC.
-    const auto seconds = std::chrono::duration_cast<std::chrono::seconds>(instant.time_since_epoch()).count() % 60;
+    const auto seconds =
+        std::chrono::duration_cast<std::chrono::seconds>(instant.time_since_epoch()).count() % 60;
     const std::string two = std::to_string(seconds);
     return wallTimeText(instant) + (two.size() < 2 ? ":0" : ":") + two;
 }

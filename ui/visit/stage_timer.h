@@ -1,15 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/base/clock.h"
+#include "core/register/visit_file.h"
+#include "core/rulebook/rule_book.h"
+
 #include <array>
 #include <chrono>
 #include <cstddef>
 #include <optional>
 #include <string>
-
-#include "core/base/clock.h"
-#include "core/register/visit_file.h"
-#include "core/rulebook/rule_book.h"
 
 namespace hearth::ui::visit {
 
@@ -17,7 +17,8 @@ namespace hearth::ui::visit {
 enum class Stage { LetBy, Raise, Settle, Tightness, Retest, Restore };
 inline constexpr std::size_t kStageCount = 6;
 
-/// How long each stage has to last; nothing: not timed, or the rule book has no time for it (then it is ended by hand).
+/// How long each stage has to last; nothing: not timed, or the rule book has no time for it (then it is ended
+/// by hand).
 struct StagePlan {
     std::array<std::optional<std::chrono::seconds>, kStageCount> needed{};
     [[nodiscard]] const std::optional<std::chrono::seconds>& of(Stage stage) const {
@@ -30,7 +31,8 @@ struct StagePlan {
 [[nodiscard]] StagePlan stagePlan(const reg::VisitFile& file, const reg::Test& test,
                                   const rulebook::RuleBook& book);
 
-/// Which edition the test goes by: the one said, or the only one that is allowed on the day; General when neither.
+/// Which edition the test goes by: the one said, or the only one that is allowed on the day; General when
+/// neither.
 [[nodiscard]] rulebook::Edition editionOf(const reg::VisitFile& file, const reg::Test& test);
 
 /// The items that a stage's readings and times are kept in; nothing for Raise and Restore.
@@ -47,8 +49,8 @@ struct StageRun {
     bool operator==(const StageRun&) const = default;
 };
 
-/// The clock of a timed test. Counts by the clock that runs on through sleep; times of day follow from the start, so that a
-/// wall clock that is set in between does not make a stage longer or shorter.
+/// The clock of a timed test. Counts by the clock that runs on through sleep; times of day follow from the
+/// start, so that a wall clock that is set in between does not make a stage longer or shorter.
 class StageTimer {
   public:
     explicit StageTimer(const Clock& clock) : m_clock(clock) {}

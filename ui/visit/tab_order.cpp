@@ -9,7 +9,8 @@ void chainTabStops(QWidget* root) {
     QWidget* before = nullptr;
     // findChildren() goes depth first, children in the order in which they were made.
     for (QWidget* widget : root->findChildren<QWidget*>()) {
-        const bool isStop = (widget->focusPolicy() & Qt::TabFocus) == Qt::TabFocus && widget->focusProxy() == nullptr;
+        const bool isStop =
+            (widget->focusPolicy() & Qt::TabFocus) == Qt::TabFocus && widget->focusProxy() == nullptr;
         if (!isStop) {
             continue;
         }

@@ -1,17 +1,17 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/visit/test_clock.h"
 
-#include <QApplication>
-#include <QGridLayout>
-
-#include <algorithm>
-#include <array>
-
 #include "core/rulebook/rules_in_force.h"
 #include "ui/look/look.h"
 #include "ui/shell/kit.h"
 #include "ui/visit/clock_face.h"
 #include "ui/visit/wanted.h"
+
+#include <QApplication>
+#include <QGridLayout>
+
+#include <algorithm>
+#include <array>
 
 namespace hearth::ui::visit {
 
@@ -28,7 +28,9 @@ constexpr std::chrono::hours kStillRunning{1};
 constexpr std::array kTimed{Stage::LetBy, Stage::Settle, Stage::Tightness, Stage::Retest};
 
 /// Whole seconds as a clock that counts down shows them: 0:01 until nothing is left.
-seconds roundedUp(milliseconds time) { return std::chrono::ceil<seconds>(time); }
+seconds roundedUp(milliseconds time) {
+    return std::chrono::ceil<seconds>(time);
+}
 
 QString joined(QStringList parts) {
     parts.removeAll(QString());
@@ -74,7 +76,9 @@ TestClock::TestClock(const SheetContext& context, std::size_t test, QWidget* par
     });
 }
 
-const reg::Test& TestClock::test() const { return m_context.model.file().tests[m_test]; }
+const reg::Test& TestClock::test() const {
+    return m_context.model.file().tests[m_test];
+}
 
 bool TestClock::has(Item item) const {
     return m_context.model.file().find(reg::subject(test().id), item) != nullptr;
@@ -91,8 +95,8 @@ bool TestClock::isDone(Stage stage) const {
 bool TestClock::isLetByFound() const {
     const auto& findings = m_context.model.findings();
     return std::any_of(findings.begin(), findings.end(), [&](const judging::Judged& judged) {
-        return judged.finding.kind == rulebook::FindingKind::LetBy && judged.subject == reg::subject(test().id) &&
-               judged.finding.outcome == rulebook::Outcome::Fail;
+        return judged.finding.kind == rulebook::FindingKind::LetBy &&
+               judged.subject == reg::subject(test().id) && judged.finding.outcome == rulebook::Outcome::Fail;
     });
 }
 
@@ -207,7 +211,8 @@ void TestClock::endReadingBegun(Stage stage) {
 }
 
 void TestClock::keepTime(Item item, Instant at) {
-    const auto kept = m_context.model.enter(reg::subject(test().id), item, QString::fromStdString(timeOfDay(at)));
+    const auto kept =
+        m_context.model.enter(reg::subject(test().id), item, QString::fromStdString(timeOfDay(at)));
     m_refused->setText(kept ? QString() : m_context.window.words.error(kept.error()));
     m_refused->setVisible(!kept);
 }
@@ -266,7 +271,8 @@ void TestClock::refresh() {
     showReading();
     showButton();
     const auto stage = m_timer.running() ? m_timer.running() : next();
-    m_advice->setText(stage ? adviceFor(*stage) : tr("The valve lets by: no tightness test until it is put right."));
+    m_advice->setText(stage ? adviceFor(*stage)
+                            : tr("The valve lets by: no tightness test until it is put right."));
 }
 
 void TestClock::showStrip() {
@@ -301,8 +307,9 @@ void TestClock::showFace() {
     const auto left = m_timer.left();
     if (!left) {
         const bool timed = itemsOf(*running).has_value();
-        m_face->setFigure(clockText(std::chrono::floor<seconds>(m_timer.passed())), {},
-                          timed ? tr("no time in the rule book: end it yourself") : tr("raising the pressure"));
+        m_face->setFigure(
+            clockText(std::chrono::floor<seconds>(m_timer.passed())), {},
+            timed ? tr("no time in the rule book: end it yourself") : tr("raising the pressure"));
     } else if (m_timer.isDue()) {
         m_face->setFigure(QStringLiteral("+") + clockText(std::chrono::floor<seconds>(-*left)), {},
                           tr("over: read the gauge now"), true);
@@ -354,7 +361,8 @@ QString TestClock::band(Rule rule) const {
     if (edition == rulebook::Edition::General) {
         edition = rulebook::Edition::Up1bEd4;
     }
-    const rulebook::RulesInForce rules(m_context.model.book(), edition, file.installation.gas, file.visit.date);
+    const rulebook::RulesInForce rules(m_context.model.book(), edition, file.installation.gas,
+                                       file.visit.date);
     const rulebook::Entry* entry = rules.known(rule);
     return entry == nullptr ? QString() : m_context.window.words.ruleValue(*entry);
 }
@@ -368,25 +376,32 @@ QString TestClock::adviceFor(Stage stage) const {
     switch (stage) {
         case Stage::LetBy:
             return runs ? tr("Watch for a rise: the valve would be letting by.")
-                        : tr("Open the valve slowly to %1, shut it, type the start reading. Then start the minute.")
+                        : tr("Open the valve slowly to %1, shut it, type the start reading. Then start the "
+                             "minute.")
                               .arg(to(Rule::LetByPressure));
         case Stage::Raise:
-            return tr("Open the valve slowly, bring the gauge to %1, shut the valve. Not higher: the regulator may lock up.")
+            return tr("Open the valve slowly, bring the gauge to %1, shut the valve. Not higher: the "
+                      "regulator may lock up.")
                 .arg(to(Rule::TestPressure));
         case Stage::Settle:
-            return tr("Let it stand. If the gauge still drifts at the end, wait longer before you time the test.");
+            return tr(
+                "Let it stand. If the gauge still drifts at the end, wait longer before you time the test.");
         case Stage::Tightness:
             return runs ? tr("Touch nothing. Nose open: any smell of gas fails the test.")
                         : tr("Bring the gauge back to %1 if it needs it, type the start reading, then start.")
                               .arg(to(Rule::TestPressure));
         case Stage::Retest:
-            return tr("Isolate the appliances at their valves, let the pressure settle again, then time it once more.");
+            return tr(
+                "Isolate the appliances at their valves, let the pressure settle again, then time it once "
+                "more.");
         case Stage::Restore:
             break;
     }
     return tr("All stages are done.");
 }
 
-QString TestClock::figure() const { return m_face->figure(); }
+QString TestClock::figure() const {
+    return m_face->figure();
+}
 
 }  // namespace hearth::ui::visit

@@ -1,15 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "ui/visit/sheet_field.h"
+#include "ui/visit/stage_strip.h"
+#include "ui/visit/stage_timer.h"
+
 #include <QTimer>
 #include <QWidget>
 
 #include <functional>
 #include <set>
-
-#include "ui/visit/sheet_field.h"
-#include "ui/visit/stage_strip.h"
-#include "ui/visit/stage_timer.h"
 
 namespace hearth::ui::shell {
 class KeyButton;
@@ -20,8 +20,9 @@ namespace hearth::ui::visit {
 
 class ClockFace;
 
-/// The timed test: stages as a strip, the time left as a large figure, one key that starts and stops. Writes the times of day
-/// into the sheet's entries, so that a test goes on after the program was ended in its middle.
+/// The timed test: stages as a strip, the time left as a large figure, one key that starts and stops. Writes
+/// the times of day into the sheet's entries, so that a test goes on after the program was ended in its
+/// middle.
 class TestClock : public QWidget {
     Q_OBJECT
   public:
@@ -33,7 +34,8 @@ class TestClock : public QWidget {
     void takeUp();
     /// Ctrl+Enter: ends the running stage, or starts the one that comes next.
     void toggle();
-    /// While the stage's time is up, the first key in its end reading ends it: that is when the gauge was read.
+    /// While the stage's time is up, the first key in its end reading ends it: that is when the gauge was
+    /// read.
     void endReadingBegun(Stage stage);
 
     [[nodiscard]] std::optional<Stage> running() const { return m_timer.running(); }
@@ -77,8 +79,8 @@ class TestClock : public QWidget {
     StageTimer m_timer;
     QTimer m_ticks;
     std::function<void()> m_bell;
-    std::optional<Stage> m_chosen;   // by a person, in place of what comes next
-    bool m_isRaised = false;         // the raise of this session was ended
+    std::optional<Stage> m_chosen;  // by a person, in place of what comes next
+    bool m_isRaised = false;        // the raise of this session was ended
     StageStrip* m_strip;
     ClockFace* m_face;
     ClockFace* m_reading;

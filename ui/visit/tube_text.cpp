@@ -17,9 +17,9 @@ namespace {
 /// What was said beside the size.
 struct Said {
     std::optional<TubeFamily> family;
-    std::optional<double> size;   // mm
+    std::optional<double> size;  // mm
     std::optional<double> inches;
-    std::optional<double> wall;   // mm
+    std::optional<double> wall;  // mm
 };
 
 struct FamilyWord {
@@ -37,9 +37,13 @@ constexpr std::array kFamilyWords{
     FamilyWord{"\\b(pe|poly|polyethylene|plastic|sdr ?11)\\b", TubeFamily::PeSdr11},
 };
 
-QRegularExpression pattern(const char* text) { return QRegularExpression(QString::fromLatin1(text)); }
+QRegularExpression pattern(const char* text) {
+    return QRegularExpression(QString::fromLatin1(text));
+}
 
-double number(QString text) { return text.replace(u',', u'.').toDouble(); }
+double number(QString text) {
+    return text.replace(u',', u'.').toDouble();
+}
 
 /// "22cu" to "22 cu", so that words stand apart from figures.
 QString apart(QString text) {
@@ -76,7 +80,8 @@ Said understand(const QString& typed) {
     }
     static const QRegularExpression ratio = pattern("\\bsdr ?[0-9]+([.,][0-9]+)?");
     text.remove(ratio);
-    static const QRegularExpression withWall = pattern("([0-9]+(?:[.,][0-9]+)?) ?[x\u00D7] ?([0-9]+(?:[.,][0-9]+)?)");
+    static const QRegularExpression withWall =
+        pattern("([0-9]+(?:[.,][0-9]+)?) ?[x\u00D7] ?([0-9]+(?:[.,][0-9]+)?)");
     static const QRegularExpression figure = pattern("[0-9]+(?:[.,][0-9]+)?");
     if (const auto match = withWall.match(text); match.hasMatch()) {
         said.size = number(match.captured(1));
@@ -95,8 +100,9 @@ std::optional<double> nominalOfInches(double inches) {
         double inches;
         double nominal;
     };
-    constexpr std::array kPairs{Pair{0.5, 15}, Pair{0.75, 20}, Pair{1, 25},  Pair{1.25, 32}, Pair{1.5, 40}, Pair{2, 50},
-                                Pair{2.5, 65}, Pair{3, 80},    Pair{4, 100}, Pair{5, 125},   Pair{6, 150}};
+    constexpr std::array kPairs{Pair{0.5, 15}, Pair{0.75, 20}, Pair{1, 25},   Pair{1.25, 32},
+                                Pair{1.5, 40}, Pair{2, 50},    Pair{2.5, 65}, Pair{3, 80},
+                                Pair{4, 100},  Pair{5, 125},   Pair{6, 150}};
     for (const Pair& pair : kPairs) {
         if (std::abs(pair.inches - inches) < 0.01) {
             return pair.nominal;
@@ -143,7 +149,8 @@ TubeReading readTube(const QString& typed) {
     }
     TubeReading reading;
     reading.candidates = candidatesFor(said, size);
-    const bool isCopper = !reading.candidates.empty() && reading.candidates.front()->family == TubeFamily::Copper;
+    const bool isCopper =
+        !reading.candidates.empty() && reading.candidates.front()->family == TubeFamily::Copper;
     if (reading.candidates.size() == 1 || isCopper) {
         reading.tube = reading.candidates.front();
     }

@@ -1,16 +1,16 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/visit/visits_place.h"
 
-#include <QStackedLayout>
-#include <QVBoxLayout>
-
-#include <algorithm>
-
 #include "ui/look/look.h"
 #include "ui/shell/kit.h"
 #include "ui/shell/line_list.h"
 #include "ui/visit/sheet.h"
 #include "ui/visit/sheet_model.h"
+
+#include <QStackedLayout>
+#include <QVBoxLayout>
+
+#include <algorithm>
 
 namespace hearth::ui::visit {
 
@@ -35,7 +35,8 @@ bool standsBefore(const store::VisitLine& a, const store::VisitLine& b) {
 
 }  // namespace
 
-VisitsPlace::VisitsPlace(const shell::Context& context, QWidget* parent) : Place(parent), m_context(context) {}
+VisitsPlace::VisitsPlace(const shell::Context& context, QWidget* parent)
+    : Place(parent), m_context(context) {}
 
 VisitsPlace::~VisitsPlace() = default;
 
@@ -49,8 +50,8 @@ void VisitsPlace::build() {
     auto* lines = new QVBoxLayout(m_listPage);
     lines->setContentsMargins(3 * look::kGap, 2 * look::kGap, 3 * look::kGap, 2 * look::kGap);
     lines->addWidget(shell::titleText(tr("Visits"), m_listPage));
-    lines->addWidget(shell::softText(tr("Open drafts first. Enter opens a visit. A new one is started from its premises."),
-                                     m_listPage));
+    lines->addWidget(shell::softText(
+        tr("Open drafts first. Enter opens a visit. A new one is started from its premises."), m_listPage));
     m_refused = new shell::Text({}, look::TypeRole::Body, look::Role::Fail, m_listPage);
     m_refused->setWordWrap(true);
     m_refused->hide();
@@ -89,16 +90,18 @@ void VisitsPlace::fillList() {
     for (const store::VisitLine& visit : *visits) {
         m_visits.push_back(visit.visit.id);
         const bool isOpen = !visit.visit.closed && visit.records == 0;
-        const QString where = joined({QString::fromStdString(visit.address.line1), QString::fromStdString(visit.address.town),
-                                      QString::fromStdString(visit.address.postcode)},
-                                     QStringLiteral(", "));
-        lines.push_back({QString::fromStdString(visit.visit.id.text()), where,
-                         joined({QString::fromStdString(visit.customer), QString::fromStdString(visit.engineer)},
-                                QStringLiteral(" \u00B7 ")),
-                         m_context.words.shortDate(visit.visit.date),
-                         isOpen              ? tr("draft")
-                         : visit.records > 0 ? tr("%n record(s)", nullptr, visit.records)
-                                             : tr("closed")});
+        const QString where =
+            joined({QString::fromStdString(visit.address.line1), QString::fromStdString(visit.address.town),
+                    QString::fromStdString(visit.address.postcode)},
+                   QStringLiteral(", "));
+        lines.push_back(
+            {QString::fromStdString(visit.visit.id.text()), where,
+             joined({QString::fromStdString(visit.customer), QString::fromStdString(visit.engineer)},
+                    QStringLiteral(" \u00B7 ")),
+             m_context.words.shortDate(visit.visit.date),
+             isOpen              ? tr("draft")
+             : visit.records > 0 ? tr("%n record(s)", nullptr, visit.records)
+                                 : tr("closed")});
     }
     m_list->setEmptyText(m_search.isEmpty() ? tr("No visits yet. Start one from its premises.")
                                             : tr("No visit is found by \"%1\".").arg(m_search));

@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include <vector>
-
 #include "ui/shell/openers.h"
 #include "ui/shell/place.h"
+
+#include <vector>
 
 class QStackedLayout;
 
@@ -52,7 +52,7 @@ class VisitsPlace : public shell::Place, public shell::VisitOpener {
     shell::LineList* m_list = nullptr;
     VisitSheet* m_sheet = nullptr;
     QString m_search;
-    std::vector<reg::VisitId> m_visits;   // by line
+    std::vector<reg::VisitId> m_visits;  // by line
 };
 
 }  // namespace hearth::ui::visit

@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include <QString>
-
 #include "core/quantity/quantity.h"
 #include "ui/words/words.h"
+
+#include <QString>
 
 namespace hearth::ui::visit {
 

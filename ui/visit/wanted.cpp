@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/visit/wanted.h"
 
+#include "core/rulebook/standard.h"
+
 #include <algorithm>
 #include <initializer_list>
-
-#include "core/rulebook/standard.h"
 
 namespace hearth::ui::visit {
 
@@ -22,7 +22,8 @@ bool says(const rulebook::Finding& finding, std::initializer_list<Say> any) {
     return isOne(finding.why) || std::any_of(finding.notes.begin(), finding.notes.end(), isOne);
 }
 
-bool saysOf(const reg::SubjectRef& subject, const std::vector<Judged>& findings, std::initializer_list<Say> any) {
+bool saysOf(const reg::SubjectRef& subject, const std::vector<Judged>& findings,
+            std::initializer_list<Say> any) {
     return std::any_of(findings.begin(), findings.end(), [&](const Judged& judged) {
         return judged.subject == subject && says(judged.finding, any);
     });
@@ -46,7 +47,8 @@ bool isRetestWanted(const reg::SubjectRef& test, const reg::VisitFile& file,
 bool isWanted(Item item, const reg::SubjectRef& subject, const reg::VisitFile& file,
               const std::vector<Judged>& findings) {
     if (item == Item::TestEdition) {
-        // Where only one is allowed it is kept without asking; another one that was kept before has to be seen.
+        // Where only one is allowed it is kept without asking; another one that was kept before has to be
+        // seen.
         const auto only = rulebook::editionsAllowedOn(file.visit.date).only();
         const auto said = file.choiceOf(subject, item);
         const auto onlyCode = only == rulebook::Edition::Up1bEd3 ? reg::choice::kEd3 : reg::choice::kEd4;
@@ -64,8 +66,9 @@ bool isWanted(Item item, const reg::SubjectRef& subject, const reg::VisitFile& f
         case Item::TestPartDescription:
             return file.choiceOf(subject, Item::TestExtent) == reg::choice::kPart;
         case Item::LowPressureReason:
-            return saysOf(subject, findings,
-                          {Say::TestPressureLow, Say::TestPressureLowAccepted, Say::TestPressureLowUnexplained});
+            return saysOf(
+                subject, findings,
+                {Say::TestPressureLow, Say::TestPressureLowAccepted, Say::TestPressureLowUnexplained});
         case Item::PurgeMethod:
         case Item::PurgeVolumePassed:
         case Item::PurgeSteadyFlame:
@@ -85,9 +88,11 @@ bool isWorthShowing(const Judged& judged, const reg::VisitFile& file) {
         const bool isFirst = file.tests.empty() || judged.subject == reg::subject(file.tests.front().id);
         return isFirst && (!file.installation.meterCode.empty() || !file.pipes.empty());
     }
-    // The readings that a finding is about come first; what else it looks at (the gauge, what is tested) follows.
+    // The readings that a finding is about come first; what else it looks at (the gauge, what is tested)
+    // follows.
     constexpr std::size_t kReadings = 2;
-    const auto last = judged.about.begin() + static_cast<std::ptrdiff_t>(std::min(kReadings, judged.about.size()));
+    const auto last =
+        judged.about.begin() + static_cast<std::ptrdiff_t>(std::min(kReadings, judged.about.size()));
     return std::any_of(judged.about.begin(), last,
                        [&](Item item) { return file.find(judged.subject, item) != nullptr; });
 }

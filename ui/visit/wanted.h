@@ -1,16 +1,16 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include <vector>
-
 #include "core/judging/judge.h"
 #include "core/register/visit_file.h"
 
+#include <vector>
+
 namespace hearth::ui::visit {
 
-/// Whether the sheet shows an item's field: most always, some only when the work calls for them (which edition where only
-/// one is allowed, the reason for a low pressure, the repeat with appliances isolated). A field that holds something is
-/// always shown.
+/// Whether the sheet shows an item's field: most always, some only when the work calls for them (which
+/// edition where only one is allowed, the reason for a low pressure, the repeat with appliances isolated). A
+/// field that holds something is always shown.
 [[nodiscard]] bool isWanted(reg::Item item, const reg::SubjectRef& subject, const reg::VisitFile& file,
                             const std::vector<judging::Judged>& findings);
 
@@ -18,7 +18,8 @@ namespace hearth::ui::visit {
 [[nodiscard]] bool isRetestWanted(const reg::SubjectRef& test, const reg::VisitFile& file,
                                   const std::vector<judging::Judged>& findings);
 
-/// Whether a finding has anything to show yet: one that only misses readings which nobody has begun to enter does not.
+/// Whether a finding has anything to show yet: one that only misses readings which nobody has begun to enter
+/// does not.
 [[nodiscard]] bool isWorthShowing(const judging::Judged& judged, const reg::VisitFile& file);
 
 }  // namespace hearth::ui::visit

@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/visit/what_first.h"
 
+#include "ui/look/look.h"
+#include "ui/shell/kit.h"
+
 #include <QGridLayout>
 #include <QPainter>
 #include <QVBoxLayout>
-
-#include "ui/look/look.h"
-#include "ui/shell/kit.h"
 
 namespace hearth::ui::visit {
 
@@ -70,7 +70,9 @@ void WhatFirst::setDoneButton(const QString& text) {
     m_done->setVisible(!text.isEmpty());
 }
 
-QString WhatFirst::title() const { return isHidden() ? QString() : m_shownTitle; }
+QString WhatFirst::title() const {
+    return isHidden() ? QString() : m_shownTitle;
+}
 
 void WhatFirst::paintEvent(QPaintEvent*) {
     QPainter painter(this);

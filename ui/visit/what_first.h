@@ -13,7 +13,8 @@ class Text;
 
 namespace hearth::ui::visit {
 
-/// What to do first, on the sheet itself, right where the bad answer or reading was given: a title and one step a line.
+/// What to do first, on the sheet itself, right where the bad answer or reading was given: a title and one
+/// step a line.
 class WhatFirst : public QWidget {
     Q_OBJECT
   public:

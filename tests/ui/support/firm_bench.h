@@ -105,10 +105,10 @@ class FirmBench {
             const auto findings = judging::judge(*file, *book);
             const auto volume = judging::volumeOf(*file, *book);
             store::IssueRequest request;
-            request.snapshot = {
-                ui::words::documentFor({request.kind, *file, findings, volume, clock.today("Europe/London")},
-                                       words),
-                *file, findings};
+            request.snapshot.document = ui::words::documentFor(
+                {request.kind, *file, findings, volume, clock.today("Europe/London")}, words);
+            request.snapshot.file = *file;
+            request.snapshot.findings = findings;
             request.outcome = judging::overall(findings);
             request.supersedes = supersedes;
             request.reason = reason.toStdString();
