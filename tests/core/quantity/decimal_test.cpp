@@ -136,6 +136,26 @@ TEST(DecimalProperty, roundingWhatADoubleCarriesGivesTheDecimalBack) {
     }
 }
 
+// Against the C library's own decimal conversion; where the two may differ, at halves, the cases below
+// decide.
+TEST(DecimalRounded, agreesWithTheCLibraryAwayFromHalves) {
+    std::mt19937_64 random(20261125);
+    for (int round = 0; round < 20000; ++round) {
+        const double magnitude = std::pow(10.0, std::uniform_real_distribution<double>(-6, 11)(random));
+        const double value = round % 2 == 0 ? magnitude : -magnitude;
+        const int decimals = std::uniform_int_distribution<int>(0, 6)(random);
+        const double scaled = magnitude * std::pow(10.0, decimals);
+        if (scaled > 1e11 || std::fabs(scaled - std::floor(scaled) - 0.5) < 1e-3) {
+            continue;
+        }
+        std::array<char, 64> expected{};
+        std::snprintf(expected.data(), expected.size(), "%.*f", decimals, value);
+        const auto rounded = Decimal::rounded(value, decimals);
+        const std::string text = rounded.mantissa() == 0 && value < 0 ? "-" + rounded.text() : rounded.text();
+        ASSERT_EQ(text, expected.data());
+    }
+}
+
 TEST(DecimalRounded, takesHalvesAwayFromZero) {
     struct Case {
         double value;
@@ -168,26 +188,6 @@ TEST(DecimalRounded, takesHalvesAwayFromZero) {
 }
 
 #ifdef NDEBUG
-// Against the C library's own decimal conversion; where the two could differ, at halves, the cases above
-// decide.
-TEST(DecimalRounded, agreesWithTheCLibraryAwayFromHalves) {
-    std::mt19937_64 random(20261125);
-    for (int round = 0; round < 20000; ++round) {
-        const double magnitude = std::pow(10.0, std::uniform_real_distribution<double>(-6, 11)(random));
-        const double value = round % 2 == 0 ? magnitude : -magnitude;
-        const int decimals = std::uniform_int_distribution<int>(0, 6)(random);
-        const double scaled = magnitude * std::pow(10.0, decimals);
-        if (scaled > 1e14 || std::fabs(scaled - std::floor(scaled) - 0.5) < 1e-3) {
-            continue;
-        }
-        std::array<char, 64> expected{};
-        std::snprintf(expected.data(), expected.size(), "%.*f", decimals, value);
-        const auto rounded = Decimal::rounded(value, decimals);
-        const std::string text = rounded.mantissa() == 0 && value < 0 ? "-" + rounded.text() : rounded.text();
-        ASSERT_EQ(text, expected.data());
-    }
-}
-
 TEST(DecimalRounded, whatIsPastAllReasonNeverLooksPlausible) {
     for (const double value :
          {std::numeric_limits<double>::quiet_NaN(), std::numeric_limits<double>::infinity()}) {
