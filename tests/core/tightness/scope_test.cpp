@@ -29,83 +29,76 @@ struct ScopeCase {
 
 // Institution's own page on IGEM/UP/1B Edition 3 +A:2012: 0.035 m3, 35 mm, 16 m3/h, 21 mbar, 2 bar. Above:
 // IGE/UP/1A (institution's own page: natural gas, 1 m3, 40 mbar; 150 mm from memory), else IGE/UP/1.
+const ScopeCase kCases[] = {
+    {"home", [](ScopeInput&) {}, Outcome::Pass, Say::ScopeWithin, {}},
+    {"at every limit",
+     [](ScopeInput& i) {
+         i = {cubicMetres(0.035), 35, true, pipework::meterByCode("u16_g10"), gaugeMillibar(21),
+              gaugeMillibar(2000)};
+     },
+     Outcome::Pass,
+     Say::ScopeWithin,
+     {}},
+    {"volume", [](ScopeInput& i) { i.volume = cubicMetres(0.0351); }, Outcome::Fail, Say::ScopeBeyondVolume,
+     Say::ScopeUseUp1a},
+    {"pipe", [](ScopeInput& i) { i.largestNominal = 40; }, Outcome::Fail, Say::ScopeBeyondPipe,
+     Say::ScopeUseUp1a},
+    {"meter", [](ScopeInput& i) { i.meter = pipework::meterByCode("u25_g16"); }, Outcome::Fail,
+     Say::ScopeBeyondMeter, Say::ScopeUseUp1a},
+    {"operating pressure", [](ScopeInput& i) { i.operating = gaugeMillibar(30); }, Outcome::Fail,
+     Say::ScopeBeyondPressure, Say::ScopeUseUp1a},
+    {"supply pressure", [](ScopeInput& i) { i.supply = gaugeMillibar(2100); }, Outcome::Fail,
+     Say::ScopeBeyondPressure, Say::ScopeUseUp1a},
+    {"more than 1 m3", [](ScopeInput& i) { i.volume = cubicMetres(1.2); }, Outcome::Fail,
+     Say::ScopeBeyondVolume, Say::ScopeUseUp1},
+    {"more than 150 mm", [](ScopeInput& i) { i.largestNominal = 180; }, Outcome::Fail, Say::ScopeBeyondPipe,
+     Say::ScopeUseUp1},
+    {"more than 40 mbar", [](ScopeInput& i) { i.operating = gaugeMillibar(50); }, Outcome::Fail,
+     Say::ScopeBeyondPressure, Say::ScopeUseUp1},
+    {"pipe too large, volume unknown",
+     [](ScopeInput& i) {
+         i.largestNominal = 54;
+         i.volume.reset();
+     },
+     Outcome::Fail, Say::ScopeBeyondPipe, Say::ScopeUseUp1aOrUp1},
+    {"a large pipe among unknown ones",
+     [](ScopeInput& i) {
+         i.largestNominal = 54;
+         i.nominalKnown = false;
+     },
+     Outcome::Fail, Say::ScopeBeyondPipe, Say::ScopeUseUp1aOrUp1},
+    {"volume unknown", [](ScopeInput& i) { i.volume.reset(); }, Outcome::NoVerdict, Say::ScopeNotKnown, {}},
+    {"a pipe unknown",
+     [](ScopeInput& i) { i.nominalKnown = false; },
+     Outcome::NoVerdict,
+     Say::ScopeNotKnown,
+     {}},
+    {"meter unknown", [](ScopeInput& i) { i.meter = nullptr; }, Outcome::NoVerdict, Say::ScopeNotKnown, {}},
+    {"another meter",
+     [](ScopeInput& i) { i.meter = pipework::meterByCode("other"); },
+     Outcome::NoVerdict,
+     Say::ScopeNotKnown,
+     {}},
+    {"no meter in the part",
+     [](ScopeInput& i) { i.meter = pipework::meterByCode("none"); },
+     Outcome::Pass,
+     Say::ScopeWithin,
+     {}},
+    {"operating pressure unknown",
+     [](ScopeInput& i) { i.operating = {}; },
+     Outcome::NoVerdict,
+     Say::ScopeNotKnown,
+     {}},
+    {"supply pressure unreadable",
+     [](ScopeInput& i) { i.supply = Given<quantity::GaugePressure>::unusable(); },
+     Outcome::NoVerdict,
+     Say::ScopeNotKnown,
+     {}},
+};
+
 TEST(Scope, OfEdition3) {
-    const ScopeCase cases[] = {
-        {"home", [](ScopeInput&) {}, Outcome::Pass, Say::ScopeWithin, {}},
-        {"at every limit",
-         [](ScopeInput& i) {
-             i = {cubicMetres(0.035), 35, true, pipework::meterByCode("u16_g10"), gaugeMillibar(21),
-                  gaugeMillibar(2000)};
-         },
-         Outcome::Pass,
-         Say::ScopeWithin,
-         {}},
-        {"volume", [](ScopeInput& i) { i.volume = cubicMetres(0.0351); }, Outcome::Fail,
-         Say::ScopeBeyondVolume, Say::ScopeUseUp1a},
-        {"pipe", [](ScopeInput& i) { i.largestNominal = 40; }, Outcome::Fail, Say::ScopeBeyondPipe,
-         Say::ScopeUseUp1a},
-        {"meter", [](ScopeInput& i) { i.meter = pipework::meterByCode("u25_g16"); }, Outcome::Fail,
-         Say::ScopeBeyondMeter, Say::ScopeUseUp1a},
-        {"operating pressure", [](ScopeInput& i) { i.operating = gaugeMillibar(30); }, Outcome::Fail,
-         Say::ScopeBeyondPressure, Say::ScopeUseUp1a},
-        {"supply pressure", [](ScopeInput& i) { i.supply = gaugeMillibar(2100); }, Outcome::Fail,
-         Say::ScopeBeyondPressure, Say::ScopeUseUp1a},
-        {"more than 1 m3", [](ScopeInput& i) { i.volume = cubicMetres(1.2); }, Outcome::Fail,
-         Say::ScopeBeyondVolume, Say::ScopeUseUp1},
-        {"more than 150 mm", [](ScopeInput& i) { i.largestNominal = 180; }, Outcome::Fail,
-         Say::ScopeBeyondPipe, Say::ScopeUseUp1},
-        {"more than 40 mbar", [](ScopeInput& i) { i.operating = gaugeMillibar(50); }, Outcome::Fail,
-         Say::ScopeBeyondPressure, Say::ScopeUseUp1},
-        {"pipe too large, volume unknown",
-         [](ScopeInput& i) {
-             i.largestNominal = 54;
-             i.volume.reset();
-         },
-         Outcome::Fail, Say::ScopeBeyondPipe, Say::ScopeUseUp1aOrUp1},
-        {"a large pipe among unknown ones",
-         [](ScopeInput& i) {
-             i.largestNominal = 54;
-             i.nominalKnown = false;
-         },
-         Outcome::Fail, Say::ScopeBeyondPipe, Say::ScopeUseUp1aOrUp1},
-        {"volume unknown",
-         [](ScopeInput& i) { i.volume.reset(); },
-         Outcome::NoVerdict,
-         Say::ScopeNotKnown,
-         {}},
-        {"a pipe unknown",
-         [](ScopeInput& i) { i.nominalKnown = false; },
-         Outcome::NoVerdict,
-         Say::ScopeNotKnown,
-         {}},
-        {"meter unknown",
-         [](ScopeInput& i) { i.meter = nullptr; },
-         Outcome::NoVerdict,
-         Say::ScopeNotKnown,
-         {}},
-        {"another meter",
-         [](ScopeInput& i) { i.meter = pipework::meterByCode("other"); },
-         Outcome::NoVerdict,
-         Say::ScopeNotKnown,
-         {}},
-        {"no meter in the part",
-         [](ScopeInput& i) { i.meter = pipework::meterByCode("none"); },
-         Outcome::Pass,
-         Say::ScopeWithin,
-         {}},
-        {"operating pressure unknown",
-         [](ScopeInput& i) { i.operating = {}; },
-         Outcome::NoVerdict,
-         Say::ScopeNotKnown,
-         {}},
-        {"supply pressure unreadable",
-         [](ScopeInput& i) { i.supply = Given<quantity::GaugePressure>::unusable(); },
-         Outcome::NoVerdict,
-         Say::ScopeNotKnown,
-         {}},
-    };
     const auto book = rulebook::RuleBook::shipped();
-    for (const auto& c : cases) {
+    for (const auto& c : kCases) {
         auto input = home();
         c.change(input);
         const auto finding = scope(input, edition3(book));
