@@ -76,7 +76,10 @@ MainWindow::MainWindow(const Parts& parts, QWidget* parent)
     }
 }
 
-MainWindow::~MainWindow() = default;
+MainWindow::~MainWindow() {
+    // The focus still wanders while the places are being deleted, and the members that follow it are gone by then.
+    disconnect(qApp, nullptr, this, nullptr);
+}
 
 void MainWindow::addBands(QVBoxLayout* lines) {
     const auto firm = m_parts.store.firm();
