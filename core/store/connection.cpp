@@ -38,6 +38,16 @@ QVariant variantOf(const Cell& cell) {
     return {};
 }
 
+/// The errno behind SQLite's error. The database file remembers its own; the process's may be a later one's
+/// by now.
+int systemErrorOf(sqlite3* db) {
+    int ofFile = 0;
+    if (sqlite3_file_control(db, "main", SQLITE_FCNTL_LAST_ERRNO, &ofFile) == SQLITE_OK && ofFile != 0) {
+        return ofFile;
+    }
+    return sqlite3_system_errno(db);
+}
+
 }  // namespace
 
 bool Columns::isNull(int column) const {
@@ -202,8 +212,7 @@ bool Connection::tryScript(const char* sql) noexcept {
 
 void Connection::raise() const {
     sqlite3* db = handle();
-    throw Failure(
-        sqliteError(sqlite3_extended_errcode(db), sqlite3_system_errno(db), m_path, sqlite3_errmsg(db)));
+    throw Failure(sqliteError(sqlite3_extended_errcode(db), systemErrorOf(db), m_path, sqlite3_errmsg(db)));
 }
 
 void Connection::raise(const QSqlQuery& query) const {
@@ -213,7 +222,7 @@ void Connection::raise(const QSqlQuery& query) const {
     constexpr int kPrimary = 0xff;
     // Qt keeps the code of the call that failed; SQLite may have been called since.
     const int code = (extended & kPrimary) == (primary & kPrimary) ? extended : primary;
-    throw Failure(sqliteError(code, sqlite3_system_errno(db), m_path, fromQt(query.lastError().text())));
+    throw Failure(sqliteError(code, systemErrorOf(db), m_path, fromQt(query.lastError().text())));
 }
 
 Transaction::Transaction(Connection& connection) : m_connection(connection) {

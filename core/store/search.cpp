@@ -21,7 +21,7 @@ std::string_view kindName(Indexed kind) {
 
 /// Letters that Unicode does not take apart into a letter and an accent.
 QString plainLetter(QChar letter) {
-    constexpr std::array<std::pair<char16_t, const char*>, 7> kPlain{{
+    constexpr std::array<std::pair<char16_t, const char*>, 8> kPlain{{
         {u'\u0142', "l"},   // ł
         {u'\u00F8', "o"},   // ø
         {u'\u0111', "d"},   // đ
@@ -29,6 +29,7 @@ QString plainLetter(QChar letter) {
         {u'\u0153', "oe"},  // œ
         {u'\u00FE', "th"},  // þ
         {u'\u00F0', "d"},   // ð
+        {u'\u00DF', "ss"},  // ß
     }};
     for (const auto& [special, plain] : kPlain) {
         if (letter.unicode() == special) {

@@ -1,0 +1,78 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/record/snapshot.h"
+
+#include <gtest/gtest.h>
+
+namespace hearth::record {
+namespace {
+
+using rulebook::Outcome;
+
+/// Every field filled, every block there.
+Document fullDocument() {
+    Document document;
+    document.kind = "kind";
+    document.language = "cy";
+    document.title = "Cofnod tyndra nwy";
+    document.subtitle = "IGEM/UP/1B";
+    document.firm = "Ember & Sons";
+    document.number = "KTR-000017";
+    document.revision = 3;
+    document.issued = "25 November 2026";
+    document.banner = "Draft";
+    document.caution = "caution \"quoted\" \\ / \n\t\x01";
+    document.pageWord = "page %1 of %2";
+    document.revisionWord = "revision %1";
+    document.digestWord = "digest";
+    document.supersedes = "replaces KTR-000016";
+    document.blocks = {
+        Headline{Outcome::LookAgain, "Look again", {"one", "two"}},
+        FieldGrid{
+            "Where", 2, {{"Address", {"12 Highcroft", "Ashwick"}, false}, {"Card", {"not said"}, true}}},
+        Table{"Pipes",
+              {{"Size", Align::Left, 1.0}, {"Volume", Align::Right, 0.1}},
+              {{"15 mm", "0.001"}},
+              {"all", "0.009386"},
+              "n"},
+        FindingList{"Findings",
+                    {{Outcome::Fail, "Tightness: fail", "0.31 mbar", "why", {"note"}, {"source"}}}},
+        Paragraph{"Remarks", "Llŷr ap Tŵm\nWiśniewski 🔥", true},
+        Signatures{{{"Tested by", "Tamsin", "card 1"}}},
+    };
+    return document;
+}
+
+TEST(DocumentJson, isReadBackAsItWas) {
+    const Document document = fullDocument();
+    EXPECT_EQ(documentFromJson("{\"document\":" + documentJson(document) + "}"), document);
+    EXPECT_EQ(documentFromJson("{\"document\":" + documentJson(Document{}) + "}"), Document{});
+}
+
+TEST(DocumentJson, keepsAWeightToTheLastBit) {
+    for (const double weight : {0.1, 1.0 / 3.0, 1e-300, 12345678.9}) {
+        Document document;
+        document.blocks = {Table{"", {{"", Align::Left, weight}}, {}, {}, ""}};
+        EXPECT_EQ(documentFromJson("{\"document\":" + documentJson(document) + "}"), document);
+    }
+}
+
+TEST(DocumentJson, thatIsNoneIsAnError) {
+    std::string unknown = documentJson(fullDocument());
+    unknown.replace(unknown.find("\"headline\""), 10, "\"hologram\"");
+    for (const std::string& json :
+         {std::string(), std::string("{"), std::string("[]"), std::string("{\"document\":{}}"),
+          std::string("\xff"), "{\"document\":" + unknown + "}"}) {
+        const auto document = documentFromJson(json);
+        ASSERT_FALSE(document) << json;
+        EXPECT_EQ(document.error().code, ErrorCode::RecordAltered);
+    }
+}
+
+TEST(DocumentJson, ofWhatIsNotUtf8IsStillWritten) {
+    Document document;
+    document.title = "a\xff";
+    EXPECT_EQ(documentFromJson("{\"document\":" + documentJson(document) + "}")->title, "a\uFFFD");
+}
+
+}  // namespace
+}  // namespace hearth::record

@@ -1,0 +1,186 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/store/backup.h"
+#include "core/store/opening.h"
+#include "tests/core/store/fault_actions.h"
+#include "tests/core/store/fault_vfs.h"
+
+#include <csignal>
+#include <sys/resource.h>
+#include <sys/wait.h>
+#include <tuple>
+
+namespace hearth::store {
+namespace {
+
+namespace fs = std::filesystem;
+using Fault = FaultyDisk::Fault;
+
+using Where = std::tuple<std::size_t, Fault>;  // which action, what fault
+
+class FaultAtEachStep : public SpoiltStore, public ::testing::WithParamInterface<Where> {
+  protected:
+    /// Lets one step of the action fail. True when the action has so many.
+    [[nodiscard]] bool failOnce(const Action& action, int step, Fault fault) {
+        auto opened = prepared(action);
+        m_disk.failAt(step, fault);
+        const auto result = action.run(*opened, visit);
+        if (fault == Fault::Dead) {
+            opened.reset();  // a dead machine rolls nothing back
+        }
+        const bool happened = m_disk.heal();
+        if (opened && !result) {
+            EXPECT_TRUE(opened->visitFile(visit));  // once the disk works, so does the same store
+            EXPECT_TRUE(opened->verify());
+        }
+        opened.reset();
+        if (happened && fault == Fault::Full) {
+            EXPECT_EQ(errorOf(result), ErrorCode::StoreFull);
+        }
+        expectSound(result ? std::vector{m_after} : std::vector{m_before, m_after});
+        return happened;
+    }
+
+    /// Learns what the store is like before and after the action when nothing goes wrong.
+    void learnStates(const Action& action) {
+        const auto opened = prepared(action);
+        m_before = stateOf(path());
+        valueOf(action.run(*opened, visit));
+        m_after = stateOf(path());
+        EXPECT_NE(m_before, m_after);
+    }
+
+  private:
+    FaultyDisk m_disk;
+    std::string m_before;
+    std::string m_after;
+};
+
+TEST_P(FaultAtEachStep, leavesTheOldStateOrTheNew) {
+    const auto [index, fault] = GetParam();
+    const Action& action = actions().at(index);
+    learnStates(action);
+    const int stride = fault == Fault::Dead ? 1 : rounds(3, 1);
+    int step = 1;
+    for (; failOnce(action, step, fault) && !HasFailure(); step += stride) {
+    }
+    EXPECT_FALSE(HasFailure()) << "step " << step;
+    EXPECT_GT(step, 3);  // journal, file and header at the least
+}
+
+std::string nameOf(const ::testing::TestParamInfo<Where>& info) {
+    const auto [index, fault] = info.param;
+    const char* kind = fault == Fault::Once ? "_once" : fault == Fault::Dead ? "_dead" : "_full";
+    return actions().at(index).name + std::string(kind);
+}
+
+INSTANTIATE_TEST_SUITE_P(EveryAction, FaultAtEachStep,
+                         ::testing::Combine(::testing::Range<std::size_t>(0, 7),
+                                            ::testing::Values(Fault::Once, Fault::Dead, Fault::Full)),
+                         nameOf);
+
+TEST(EveryAction, IsTriedAtEachStep) {
+    EXPECT_EQ(actions().size(), 7U);
+}
+
+class Faults : public SpoiltStore {};
+
+TEST_F(Faults, aFailedMakingLeavesNoHalfStore) {
+    FaultyDisk disk;
+    const fs::path made = inFolder("made.hearth");
+    for (int step = 1;; step += rounds(7, 1)) {
+        disk.failAt(step, Fault::Dead);
+        const auto result = Store::create(made, sampleFirm(), clock);
+        if (!disk.heal()) {
+            EXPECT_TRUE(result);
+            break;
+        }
+        EXPECT_FALSE(result);
+        if (fs::exists(made)) {  // it was whole before the disk died
+            EXPECT_TRUE(valueOf(Store::open(made, Access::Write, clock))->firm());
+            fs::remove(made);
+        }
+    }
+    EXPECT_FALSE(fs::exists(made.string() + ".new"));
+}
+
+TEST_F(Faults, aFailedBackupLeavesTheOneBefore) {
+    const fs::path target = inFolder("backup.hearth");
+    const auto opened = valueOf(Store::open(path(), Access::Write, clock));
+    valueOf(opened->backUp(target));
+    const std::string good = hearth::testing::readFile(target);
+    FaultyDisk disk;
+    const auto reader = valueOf(Store::open(path(), Access::Read, clock));
+    for (int step = 1;; step += rounds(5, 1)) {
+        disk.failAt(step, step % 2 == 0 ? Fault::Full : Fault::Dead);
+        const auto result = reader->backUp(target);
+        if (!disk.heal()) {
+            EXPECT_TRUE(result);
+            break;
+        }
+        EXPECT_EQ(errorOf(result), ErrorCode::BackupFailed);
+        EXPECT_EQ(hearth::testing::readFile(target), good);
+    }
+}
+
+TEST_F(Faults, aFailedMigrationLeavesAStoreThatCanBeMigrated) {
+    std::vector<Migration> steps(shippedMigrations().begin(), shippedMigrations().end());
+    steps.push_back({2, "0002_notes",
+                     "CREATE TABLE notes (x INTEGER) STRICT; ALTER TABLE premises ADD COLUMN extra TEXT;"});
+    const auto migrate = [&] {
+        return guarded([&] { return openFile(path(), Access::Write, clock, steps); });
+    };
+    FaultyDisk disk;
+    bool happened = true;
+    for (int step = 1; happened; step += rounds(5, 1)) {
+        restore();
+        disk.failAt(step, Fault::Dead);
+        const bool migrated = migrate().has_value();
+        happened = disk.heal();
+        EXPECT_EQ(migrated, !happened);
+        const auto again = migrate();
+        ASSERT_TRUE(again) << codeText(again.error().code);
+        EXPECT_EQ(schemaOf(*again->db), 2);
+        EXPECT_EQ(integrityOf(*again->db, Check::Full), "ok");
+    }
+}
+
+/// Saves ever more until it fails: 0 when the failure says that the disk is full and the last save is still
+/// there.
+int fillUp(Store& store, reg::VisitId visit) {
+    const auto file = valueOf(store.visitFile(visit));
+    std::string last;
+    for (int i = 0; i < 200; ++i) {
+        const std::string text = "note " + std::to_string(i) + std::string(3000, 'n');
+        const auto saved = store.saveEntry(testEntry(file, reg::Item::TestPartDescription, text));
+        if (!saved) {
+            const auto now = valueOf(store.visitFile(visit));
+            const auto* entry = now.find(reg::subject(now.tests.front().id), reg::Item::TestPartDescription);
+            const bool kept = entry != nullptr && entry->text == last;
+            return saved.error() == Error{ErrorCode::StoreFull, {store.path().string()}} && kept ? 0 : 1;
+        }
+        last = text;
+    }
+    return 2;
+}
+
+// A limit on the size of files is the disk's end, made by the kernel: writes fail with EFBIG.
+TEST_F(Faults, aFullDiskIsSaidAndNothingIsLost) {
+    const auto child = inChild([&] {
+        std::signal(SIGXFSZ, SIG_IGN);
+        const rlimit limit{fs::file_size(path()) + 20000, fs::file_size(path()) + 20000};
+        if (setrlimit(RLIMIT_FSIZE, &limit) != 0) {
+            return 3;
+        }
+        const auto opened = valueOf(Store::open(path(), Access::Write, clock));
+        return fillUp(*opened, visit);
+    });
+    int status = 0;
+    waitpid(child, &status, 0);
+    EXPECT_TRUE(WIFEXITED(status));
+    EXPECT_EQ(WEXITSTATUS(status), 0);
+    EXPECT_EQ(valueOf(Store::inspect(path())).integrity, "ok");
+    EXPECT_TRUE(valueOf(Store::open(path(), Access::Write, clock))->verify());
+}
+
+}  // namespace
+}  // namespace hearth::store

@@ -1,0 +1,11 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <QCoreApplication>
+
+#include <gtest/gtest.h>
+
+// Qt finds its SQL driver by way of the application object.
+int main(int argc, char** argv) {
+    const QCoreApplication application(argc, argv);
+    ::testing::InitGoogleTest(&argc, argv);
+    return RUN_ALL_TESTS();
+}
