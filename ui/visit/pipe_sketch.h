@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "core/pipework/volume.h"
 #include "core/register/visit_file.h"
 #include "ui/visit/pipe_tree.h"
 #include "ui/words/words.h"
