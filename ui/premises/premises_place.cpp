@@ -145,8 +145,11 @@ void PremisesPlace::startNew() {
         return;
     }
     commit();
+    if (!m_sheet->isNew()) {
+        m_beforeNew = m_list->currentKey();
+    }
     m_sheet->startNew();
-    m_list->clearSelection();
+    m_list->setCurrentRow(-1);
     m_sheet->takeFocus();
 }
 
@@ -154,6 +157,7 @@ void PremisesPlace::keyPressEvent(QKeyEvent* event) {
     if (event->key() == Qt::Key_Escape) {
         commit();
         if (m_sheet->isNew()) {
+            m_list->setCurrentKey(m_beforeNew);
             show(m_list->currentRow());
         }
         m_list->setFocus(Qt::OtherFocusReason);

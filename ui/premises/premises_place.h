@@ -43,6 +43,7 @@ class PremisesPlace : public shell::Place, public shell::PremisesOpener {
     shell::LineList* m_list = nullptr;
     PremisesSheet* m_sheet = nullptr;
     std::vector<reg::PremisesId> m_ids;  // of the list's lines
+    QString m_beforeNew;                 // the line that was in view when new premises were begun
 };
 
 }  // namespace hearth::ui::premises

@@ -268,6 +268,11 @@ Sheet::Sheet(QWidget* parent) : QScrollArea(parent) {
     connect(qApp, &QApplication::focusChanged, this, [this](QWidget*, QWidget* now) { follow(now); });
 }
 
+Sheet::~Sheet() {
+    // While its fields are being deleted the focus wanders, and there is nothing left to scroll.
+    disconnect(qApp, nullptr, this, nullptr);
+}
+
 void Sheet::follow(QWidget* focus) {
     if (focus != nullptr && widget()->isAncestorOf(focus)) {
         ensureWidgetVisible(focus, 0, 8 * look::kGap);

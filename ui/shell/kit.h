@@ -99,6 +99,7 @@ class Sheet : public QScrollArea {
     Q_OBJECT
   public:
     explicit Sheet(QWidget* parent);
+    ~Sheet() override;
     /// Where the page's lines are put, from the top.
     [[nodiscard]] QVBoxLayout* lines() const { return m_lines; }
 

@@ -179,7 +179,7 @@ QString LineList::currentKey() const {
 
 void LineList::setCurrentRow(int row) {
     const bool before = std::exchange(m_filling, true);
-    setCurrentIndex(m_model->index(row));
+    setCurrentIndex(row < 0 ? QModelIndex() : m_model->index(row));
     m_filling = before;
 }
 

@@ -36,6 +36,7 @@ class LineList : public QListView {
     [[nodiscard]] const Line& line(int row) const;
     [[nodiscard]] int currentRow() const;
     [[nodiscard]] QString currentKey() const;
+    /// -1: no line. Like setCurrentKey(), does not emit moved().
     void setCurrentRow(int row);
     /// False when there is no such line.
     bool setCurrentKey(const QString& key);
