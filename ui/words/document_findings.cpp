@@ -57,18 +57,26 @@ QString withOutcome(const DocumentPage& page, const QString& name, Outcome outco
     return name + QStringLiteral(": ") + page.words().outcome(outcome);
 }
 
-/// What was to follow let-by, had it not stopped the test.
-bool isStopped(const DocumentPage& page, const judging::Judged& judged) {
-    return judged.finding.outcome == Outcome::NoVerdict &&
-           judged.finding.why.say == rulebook::Say::ReadingMissing &&
-           judged.finding.kind != FindingKind::LetBy &&
-           record::stoppedByLetBy(page.findings(), judged.subject);
+/// Why something could not be there, where the finding itself only sees that it is missing; null otherwise.
+const char* reasonForMissing(const DocumentPage& page, const judging::Judged& judged) {
+    const auto& finding = judged.finding;
+    const bool missing =
+        finding.outcome == Outcome::NoVerdict && finding.why.say == rulebook::Say::ReadingMissing;
+    if (!missing || finding.kind == FindingKind::LetBy) {
+        return nullptr;
+    }
+    const bool stopped = record::stoppedByLetBy(page.findings(), judged.subject);
+    if (finding.kind == FindingKind::Purge &&
+        (stopped || record::foundLeaking(page.findings(), judged.subject))) {
+        return QT_TRANSLATE_NOOP("Words", "Not purged, since the gas stays off.");
+    }
+    return stopped ? QT_TRANSLATE_NOOP("Words", "Not made, since let-by was found and stopped the test.")
+                   : nullptr;
 }
 
 QString why(const DocumentPage& page, const judging::Judged& judged) {
-    return isStopped(page, judged) ? page.say(QT_TRANSLATE_NOOP(
-                                         "Words", "Not made, since let-by was found and stopped the test."))
-                                   : page.words().sentence(judged.finding.why);
+    const char* reason = reasonForMissing(page, judged);
+    return reason != nullptr ? page.say(reason) : page.words().sentence(judged.finding.why);
 }
 
 /// The first decisive finding of the last test with the outcome of the whole: what the headline is about.
@@ -155,6 +163,9 @@ FindingLine lineOf(const DocumentPage& page, const judging::Judged& judged) {
     line.title = utf8(withOutcome(page, nameOf(page, judged), finding.outcome));
     line.measured = utf8(page.words().measuredAgainst(finding));
     line.why = utf8(why(page, judged));
+    if (reasonForMissing(page, judged) != nullptr) {
+        return line;  // limits of what could not be done are of no use
+    }
     for (const auto& note : finding.notes) {
         if (!isRepeated(note, finding)) {
             line.notes.push_back(utf8(page.words().sentence(note)));
@@ -164,11 +175,42 @@ FindingLine lineOf(const DocumentPage& page, const judging::Judged& judged) {
     return line;
 }
 
+/// Passed on what was seen or done, with nothing measured and no limit: told together at the end of the list.
+bool isPlainPass(const judging::Judged& judged) {
+    const auto& finding = judged.finding;
+    return finding.outcome == Outcome::Pass && !finding.measured && finding.limits.empty() &&
+           finding.notes.empty();
+}
+
+/// The bands by volume have nothing to add where tightness has said it already.
+bool isSaidByTightness(const DocumentPage& page, const judging::Judged& judged) {
+    return judged.finding.kind == FindingKind::VolumeBands &&
+           std::any_of(page.findings().begin(), page.findings().end(), [&](const judging::Judged& j) {
+               return j.finding.kind == FindingKind::Tightness && j.subject == judged.subject &&
+                      j.finding.why == judged.finding.why && j.finding.outcome == judged.finding.outcome;
+           });
+}
+
+FindingLine plainPasses(const DocumentPage& page) {
+    FindingLine line;
+    line.outcome = Outcome::Pass;
+    line.title = utf8(withOutcome(page, page.say(QT_TRANSLATE_NOOP("Words", "Also seen to")), Outcome::Pass));
+    QStringList sentences;
+    for (const auto& judged : page.findings()) {
+        const QString sentence = page.words().sentence(judged.finding.why);
+        if (isPlainPass(judged) && !sentences.contains(sentence)) {
+            sentences << sentence;
+        }
+    }
+    line.why = utf8(sentences.join(u' '));
+    return line;
+}
+
 /// Belongs under the headline: what was found of the valve and the pipework, and whatever else kept it from a
 /// pass.
 bool isTold(const DocumentPage& page, const judging::Judged& judged) {
     const auto kind = judged.finding.kind;
-    return !isStopped(page, judged) &&
+    return reasonForMissing(page, judged) == nullptr &&
            (isOneOf(kTold, kind) || (isOneOf(kDecisive, kind) && judged.finding.outcome != Outcome::Pass));
 }
 
@@ -237,7 +279,13 @@ FindingList findingList(const DocumentPage& page) {
     FindingList list;
     list.title = page.text(QT_TRANSLATE_NOOP("Words", "Findings, with the limits used"));
     for (const auto& judged : page.findings()) {
-        list.findings.push_back(lineOf(page, judged));
+        if (!isPlainPass(judged) && !isSaidByTightness(page, judged)) {
+            list.findings.push_back(lineOf(page, judged));
+        }
+    }
+    const auto plain = plainPasses(page);
+    if (!plain.why.empty()) {
+        list.findings.push_back(plain);
     }
     return list;
 }
@@ -250,8 +298,12 @@ void addWhatToDo(const DocumentPage& page, std::vector<record::Block>& blocks) {
     const auto emergency = smells(page) ? Emergency::SmellOrEscape : Emergency::FailedTest;
     const auto steps =
         page.words().emergencySteps(emergency, page.file().installation.gas, page.file().premises.country);
+    QStringList numbered;
+    for (const auto& step : steps) {
+        numbered << QString::number(numbered.size() + 1) + QStringLiteral(". ") + step;
+    }
     blocks.emplace_back(record::Paragraph{page.text(QT_TRANSLATE_NOOP("Words", "What to do first")),
-                                          utf8(steps.join(u'\n')), true});
+                                          utf8(numbered.join(u'\n')), true});
 }
 
 }  // namespace hearth::ui::words

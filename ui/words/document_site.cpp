@@ -4,6 +4,7 @@
 #include <QStringList>
 
 #include <algorithm>
+#include <iterator>
 
 namespace hearth::ui::words {
 
@@ -70,20 +71,29 @@ CaptionedValue engineerField(const DocumentPage& page) {
             false};
 }
 
+/// Parts that are there, on one line.
+std::string joined(const QStringList& parts, const QString& between) {
+    QStringList there;
+    std::copy_if(parts.begin(), parts.end(), std::back_inserter(there),
+                 [](const QString& part) { return !part.isEmpty(); });
+    return utf8(there.join(between));
+}
+
 CaptionedValue firmField(const DocumentPage& page) {
     const reg::Firm& firm = page.file().firm;
-    std::vector<std::string> lines{firm.name};
-    const auto address = addressLines(firm.address);
-    lines.insert(lines.end(), address.begin(), address.end());
-    lines.push_back(
+    const QString registration =
         firm.registrationNumber.empty()
-            ? page.text(QT_TRANSLATE_NOOP("Words", "registration number not entered"))
-            : page.text(QT_TRANSLATE_NOOP("Words", "registration %1"), {qstring(firm.registrationNumber)}));
-    if (!firm.telephone.empty()) {
-        lines.push_back(firm.telephone);
-    }
-    if (!firm.email.empty()) {
-        lines.push_back(firm.email);
+            ? page.say(QT_TRANSLATE_NOOP("Words", "registration number not entered"))
+            : page.say(QT_TRANSLATE_NOOP("Words", "registration %1"), {qstring(firm.registrationNumber)});
+    std::vector<std::string> lines;
+    for (const auto& line :
+         {firm.name, utf8(registration),
+          joined({qstring(firm.address.line1), qstring(firm.address.line2)}, QStringLiteral(", ")),
+          joined({qstring(firm.address.town), qstring(firm.address.postcode)}, QStringLiteral(" ")),
+          firm.telephone, firm.email}) {
+        if (!line.empty()) {
+            lines.push_back(line);
+        }
     }
     return {page.text(QT_TRANSLATE_NOOP("Words", "Firm")), lines, firm.name.empty()};
 }

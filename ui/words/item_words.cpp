@@ -25,7 +25,7 @@ constexpr std::array kItems{
              QT_TRANSLATE_NOOP("Words", "Walk the whole installation before any pressure goes on.")},
     ItemText{Item::SafeToTouch, QT_TRANSLATE_NOOP("Words", "Pipe safe to touch"),
              QT_TRANSLATE_NOOP("Words", "Sweep exposed metal pipe with a no-contact voltage detector.")},
-    ItemText{Item::VisualInspection, QT_TRANSLATE_NOOP("Words", "Look over the installation"), ""},
+    ItemText{Item::VisualInspection, QT_TRANSLATE_NOOP("Words", "Visual inspection"), ""},
     ItemText{Item::VisualNotes, QT_TRANSLATE_NOOP("Words", "What was seen"), ""},
 
     ItemText{Item::TestEdition, QT_TRANSLATE_NOOP("Words", "Tested to"),

@@ -63,13 +63,16 @@ TEST(Catalogue, HasEveryTextOfTheProgramThatCounts) {
     const testing::TempDir folder;
     const auto fresh = folder / "fresh.ts";
     const auto made = testing::runCommand(
-        HEARTH_LUPDATE " -silent -pluralonly -locations none -source-language en " HEARTH_SOURCE_DIR
-                       "/ui " HEARTH_SOURCE_DIR "/app -ts " +
+        HEARTH_LUPDATE " -silent -pluralonly -locations none -source-language en -I " HEARTH_SOURCE_DIR
+                       " " HEARTH_SOURCE_DIR "/ui " HEARTH_SOURCE_DIR "/app -ts " +
         fresh.string() + " 2>&1");
     ASSERT_EQ(made.exitCode, 0) << made.text;
     const auto wanted = textsThatCount(QString::fromStdString(fresh.string()));
     EXPECT_FALSE(wanted.empty());
-    EXPECT_EQ(textsThatCount(QStringLiteral(HEARTH_SOURCE_DIR "/translations/hearthledger_en.ts")), wanted);
+    const auto kept = textsThatCount(QStringLiteral(HEARTH_SOURCE_DIR "/translations/hearthledger_en.ts"));
+    for (const auto& text : wanted) {
+        EXPECT_EQ(kept.count(text), 1U) << text;
+    }
 }
 
 }  // namespace
