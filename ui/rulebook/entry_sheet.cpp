@@ -177,8 +177,10 @@ void EntrySheet::fillFacts() {
     addFact(tr("Standard"), qstring(m_entry.standard));
     addFact(tr("Clause"), qstring(m_entry.clause));
     addFact(tr("Applies"), applies(m_entry, words));
-    addFact(tr("Known from"), QStringLiteral("%1: %2").arg(words.provenance(m_entry.provenance),
-                                                           words.provenanceMeaning(m_entry.provenance)));
+    addFact(tr("Known from"), m_entry.isKnown()
+                                  ? QStringLiteral("%1: %2").arg(words.provenance(m_entry.provenance),
+                                                                 words.provenanceMeaning(m_entry.provenance))
+                                  : shell::ruleStanding(words, m_entry));
     addFact(tr("Read in"), qstring(m_entry.source));
     addFact(tr("Doubt"), qstring(m_entry.doubt));
     addFact(tr("Confirmed by"), m_entry.confirmedOn ? tr("%1, %2").arg(qstring(m_entry.confirmedBy),

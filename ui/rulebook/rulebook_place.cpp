@@ -37,7 +37,7 @@ shell::Line lineOf(const Entry& entry, const words::Words& words) {
     line.title = words.rule(entry.key.rule);
     line.detail = where.join(QStringLiteral(" · "));
     line.right = words.ruleValue(entry);
-    line.rightDetail = words.provenance(entry.provenance);
+    line.rightDetail = shell::ruleStanding(words, entry);
     return line;
 }
 

@@ -13,7 +13,7 @@ AboutPanel::AboutPanel(const words::Words& words, const QString& storePath, QWid
                                    "say of them, and the record."),
                                 this));
     auto* caution = bodyText(words.caution(rulebook::Gas::NaturalGas, reg::Country::England), this);
-    caution->setFont(look::font(look::TypeRole::Label));
+    caution->setFont(strongFont());
     lines()->addWidget(caution);
     lines()->addWidget(bodyText(tr("It supports a competent, registered person. It replaces neither training "
                                    "nor the standard nor the maker's "

@@ -10,7 +10,7 @@ namespace hearth::ui::shell {
 
 Band::Band(const QString& text, look::Role ground, look::Role ink, QWidget* parent)
     : QWidget(parent), m_text(text), m_ground(ground), m_ink(ink) {
-    setFixedHeight(QFontMetrics(look::font(look::TypeRole::Label)).height() + look::kGap);
+    setFixedHeight(QFontMetrics(strongFont()).height() + look::kGap);
     setAccessibleName(text);
     setToolTip(text);
 }
@@ -19,7 +19,7 @@ void Band::paintEvent(QPaintEvent*) {
     QPainter painter(this);
     painter.fillRect(rect(), look::colour(m_ground, currentScheme()));
     painter.setPen(look::colour(m_ink, currentScheme()));
-    painter.setFont(look::font(look::TypeRole::Label));
+    painter.setFont(strongFont());
     const QRect box = rect().adjusted(2 * look::kGap, 0, -2 * look::kGap, 0);
     painter.drawText(box, Qt::AlignVCenter | Qt::AlignLeft,
                      QFontMetrics(painter.font()).elidedText(m_text, Qt::ElideRight, box.width()));

@@ -64,7 +64,9 @@ KeysPanel::KeysPanel(const QStringList& places, QWidget* parent) : Panel(parent)
     grid->setColumnStretch(1, 1);
     int row = 0;
     const auto add = [&](const QString& keys, const QString& what) {
-        grid->addWidget(new Text(keys, look::TypeRole::Label, look::Role::Key, table), row, 0, Qt::AlignTop);
+        auto* key = new Text(keys, look::TypeRole::Body, look::Role::Key, table);
+        key->setFont(strongFont());
+        grid->addWidget(key, row, 0, Qt::AlignTop);
         grid->addWidget(bodyText(what, table), row, 1);
         ++row;
     };

@@ -97,6 +97,12 @@ look::Scheme currentScheme() {
     return told.isValid() ? static_cast<look::Scheme>(told.toInt()) : look::schemeOf(QApplication::palette());
 }
 
+QFont strongFont() {
+    QFont font = look::font(look::TypeRole::Body);
+    font.setWeight(QFont::Bold);
+    return font;
+}
+
 QString coded(std::string_view code) {
     return QString::fromUtf8(code.data(), static_cast<qsizetype>(code.size()));
 }
@@ -194,7 +200,7 @@ Text* softText(const QString& text, QWidget* parent) {
 
 KeyButton::KeyButton(const QString& text, const QKeySequence& key, ButtonKind kind, QWidget* parent)
     : QPushButton(parent), m_key(key), m_kind(kind) {
-    setFont(look::font(kind == ButtonKind::Primary ? look::TypeRole::Label : look::TypeRole::Body));
+    setFont(kind == ButtonKind::Primary ? strongFont() : look::font(look::TypeRole::Body));
     setAutoDefault(true);  // Enter presses it outside a dialog too
     setAttribute(Qt::WA_Hover);
     setWords(text);
@@ -218,9 +224,14 @@ QString KeyButton::keyText() const {
     return m_key.isEmpty() ? m_shownKey : m_key.toString(QKeySequence::NativeText);
 }
 
+/// Quiet words stand nearly flush with the text above them.
+int KeyButton::pad() const {
+    return m_kind == ButtonKind::Quiet ? look::kGap / 2 + 2 : 2 * look::kGap;
+}
+
 QSize KeyButton::sizeHint() const {
     const QFontMetrics metrics(font());
-    int width = metrics.horizontalAdvance(QString(text()).remove(u'&')) + 4 * look::kGap;
+    int width = metrics.horizontalAdvance(QString(text()).remove(u'&')) + 2 * pad();
     if (!keyText().isEmpty()) {
         width += QFontMetrics(look::font(look::TypeRole::Small)).horizontalAdvance(keyText()) + look::kGap;
     }
@@ -244,7 +255,7 @@ void KeyButton::paintEvent(QPaintEvent*) {
         }
         painter.drawRoundedRect(box.adjusted(inset, inset, -inset, -inset), 3, 3);
     }
-    const QRect words = rect().adjusted(2 * look::kGap, 0, -2 * look::kGap, 0);
+    const QRect words = rect().adjusted(pad(), 0, -pad(), 0);
     painter.setFont(font());
     painter.setPen(colours.ink);
     const Qt::Alignment alignment =

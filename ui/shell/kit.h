@@ -9,6 +9,7 @@
 #include "ui/look/look.h"
 #include "ui/words/words.h"
 
+#include <QFont>
 #include <QGridLayout>
 #include <QKeySequence>
 #include <QLabel>
@@ -30,6 +31,9 @@ namespace hearth::ui::shell {
 /// The scheme in use: the application's property "hearthScheme" where the program was told one, else the
 /// palette's.
 [[nodiscard]] look::Scheme currentScheme();
+
+/// The body's type, strong: for what is said with weight and for what is chosen.
+[[nodiscard]] QFont strongFont();
 
 /// A stable code as text for an editor.
 [[nodiscard]] QString coded(std::string_view code);
@@ -89,6 +93,7 @@ class KeyButton : public QPushButton {
 
   private:
     [[nodiscard]] QString keyText() const;
+    [[nodiscard]] int pad() const;
     QKeySequence m_key;
     QString m_shownKey;
     ButtonKind m_kind;

@@ -77,7 +77,8 @@ MainWindow::MainWindow(const Parts& parts, QWidget* parent)
 }
 
 MainWindow::~MainWindow() {
-    // The focus still wanders while the places are being deleted, and the members that follow it are gone by then.
+    // The focus still wanders while the places are being deleted, and the members that follow it are gone by
+    // then.
     disconnect(qApp, nullptr, this, nullptr);
 }
 
@@ -118,6 +119,7 @@ void MainWindow::addSearch() {
     auto* first = new KeyButton(tr("What to do first"), ButtonKind::Danger, m_bar);
     first->setObjectName(QStringLiteral("emergencyButton"));
     first->showKey(QStringLiteral("F12"));
+    first->setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Fixed);
     m_bar->addAtRight(first);
     connect(first, &QPushButton::clicked, this, &MainWindow::toggleEmergency);
 }

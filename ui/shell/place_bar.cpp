@@ -27,15 +27,14 @@ PlaceTab::PlaceTab(const QString& title, int number, QWidget* parent) : QAbstrac
 }
 
 QSize PlaceTab::sizeHint() const {
-    return {QFontMetrics(look::font(look::TypeRole::Label)).horizontalAdvance(text()) + 3 * look::kGap,
-            kBarHeight};
+    return {QFontMetrics(strongFont()).horizontalAdvance(text()) + 3 * look::kGap, kBarHeight};
 }
 
 void PlaceTab::paintEvent(QPaintEvent*) {
     using look::Role;
     QPainter painter(this);
     const auto scheme = currentScheme();
-    painter.setFont(look::font(isChecked() ? look::TypeRole::Label : look::TypeRole::Body));
+    painter.setFont(isChecked() ? strongFont() : look::font(look::TypeRole::Body));
     painter.setPen(look::colour(isChecked() || underMouse() ? Role::Key : Role::Ink, scheme));
     painter.drawText(rect(), Qt::AlignCenter, text());
     if (isChecked()) {
@@ -69,6 +68,7 @@ PlaceBar::PlaceBar(QWidget* parent)
     box->setSpacing(look::kGap);
     m_tabsBox->setSpacing(0);
     m_rightBox->setSpacing(2 * look::kGap);
+    m_rightBox->addStretch(1);
     box->addLayout(m_tabsBox);
     box->addStretch(1);
     box->addLayout(m_rightBox, 4);
@@ -84,7 +84,8 @@ void PlaceBar::addPlace(const QString& title) {
 }
 
 void PlaceBar::addAtRight(QWidget* widget) {
-    m_rightBox->addWidget(widget);
+    const bool grows = widget->sizePolicy().horizontalPolicy() == QSizePolicy::Expanding;
+    m_rightBox->addWidget(widget, grows ? 8 : 0);  // before the empty space beside it
 }
 
 void PlaceBar::setCurrent(int index) {

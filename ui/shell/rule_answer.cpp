@@ -27,6 +27,10 @@ std::vector<input::ChoiceItem> answersFor(const rulebook::Entry& entry) {
 
 }  // namespace
 
+QString ruleStanding(const words::Words& words, const rulebook::Entry& entry) {
+    return entry.isKnown() ? words.provenance(entry.provenance) : RuleAnswer::tr("for the firm to enter");
+}
+
 QString ruleHeading(const words::Words& words, const rulebook::RuleKey& key) {
     QStringList parts{words.rule(key.rule)};
     if (key.edition != rulebook::Edition::General) {
@@ -45,10 +49,10 @@ RuleAnswer::RuleAnswer(const words::Words& words, const rulebook::Entry& entry, 
     lines->setContentsMargins(0, 0, 0, 0);
     lines->setSpacing(look::kGap / 2);
     auto* title = bodyText(heading, this);
-    title->setFont(look::font(look::TypeRole::Label));
+    title->setFont(strongFont());
     lines->addWidget(title);
-    auto* value = bodyText(
-        QStringLiteral("%1 · %2").arg(words.ruleValue(entry), words.provenance(entry.provenance)), this);
+    auto* value =
+        bodyText(QStringLiteral("%1 · %2").arg(words.ruleValue(entry), ruleStanding(words, entry)), this);
     value->setToolTip(words.provenanceMeaning(entry.provenance));
     lines->addWidget(value);
     QStringList origin{qstring(entry.source), qstring(entry.doubt)};

@@ -156,7 +156,8 @@ TEST_F(FirstStartTest, theConfirmingStepShowsEveryDailyEntryWithValueSourceAndQu
             shown += label->text() + u'\n';
         }
         EXPECT_TRUE(shown.contains(words.ruleValue(entry)));
-        EXPECT_TRUE(shown.contains(words.provenance(entry.provenance)));
+        EXPECT_TRUE(shown.contains(ruleStanding(words, entry)));
+        EXPECT_TRUE(!entry.isKnown() || shown.contains(words.provenance(entry.provenance)));
         EXPECT_TRUE(shown.contains(words::qstring(entry.source)));
     }
     EXPECT_EQ(row, answers.size());
