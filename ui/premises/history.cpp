@@ -40,8 +40,9 @@ std::vector<shell::Line> historyOf(const reg::Premises& premises, const shell::C
             append(changes, context.store.changes("parties", holder.party.id.text()));
         }
     }
-    std::stable_sort(changes.begin(), changes.end(),
-                     [](const store::Change& a, const store::Change& b) { return a.at > b.at; });
+    // Their keys sort in the order in which they were made, within one millisecond too.
+    std::sort(changes.begin(), changes.end(),
+              [](const store::Change& a, const store::Change& b) { return a.id > b.id; });
     std::vector<shell::Line> lines;
     for (const auto& change : changes) {
         shell::Line line;

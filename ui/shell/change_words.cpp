@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/shell/change_words.h"
 
+#include "core/base/id.h"
 #include "core/pipework/tube.h"
 #include "core/register/item.h"
 
@@ -78,6 +79,42 @@ QString text(const char* source) {
     return QCoreApplication::translate("Changes", source);
 }
 
+struct ThingName {
+    std::string_view table;
+    const char* name;
+};
+
+/// What a row of each table is.
+constexpr ThingName kThings[] = {
+    {"premises", QT_TRANSLATE_NOOP("Changes", "Premises")},
+    {"installations", QT_TRANSLATE_NOOP("Changes", "Gas installation")},
+    {"parties", QT_TRANSLATE_NOOP("Changes", "Person or organisation")},
+    {"roles", QT_TRANSLATE_NOOP("Changes", "Role at the premises")},
+    {"engineers", QT_TRANSLATE_NOOP("Changes", "Engineer")},
+    {"instruments", QT_TRANSLATE_NOOP("Changes", "Instrument")},
+    {"pipe_sections", QT_TRANSLATE_NOOP("Changes", "Section of pipe")},
+    {"visits", QT_TRANSLATE_NOOP("Changes", "Visit")},
+    {"tests", QT_TRANSLATE_NOOP("Changes", "Test")},
+};
+
+bool isKey(const std::optional<std::string>& value) {
+    return value && uuidFromText(*value).has_value();
+}
+
+/// A row that came or went is logged by its key first.
+std::optional<QString> cameOrWent(const store::Change& change) {
+    if (change.field != "id") {
+        return std::nullopt;
+    }
+    for (const ThingName& thing : kThings) {
+        if (thing.table == change.table) {
+            return change.after ? text(QT_TRANSLATE_NOOP("Changes", "%1: added")).arg(text(thing.name))
+                                : text(QT_TRANSLATE_NOOP("Changes", "%1: taken away")).arg(text(thing.name));
+        }
+    }
+    return std::nullopt;
+}
+
 std::optional<reg::Item> itemOf(const store::Change& change) {
     return reg::itemFromCode(change.field);
 }
@@ -143,6 +180,12 @@ QString changedValue(const words::Words& words, const store::Change& change,
 }
 
 QString changeSentence(const words::Words& words, const store::Change& change) {
+    if (const auto row = cameOrWent(change)) {
+        return *row;
+    }
+    if (isKey(change.before) || isKey(change.after)) {
+        return text(QT_TRANSLATE_NOOP("Changes", "%1: another than before")).arg(changedThing(words, change));
+    }
     return text(QT_TRANSLATE_NOOP("Changes", "%1: %2 instead of %3"))
         .arg(changedThing(words, change), changedValue(words, change, change.after),
              changedValue(words, change, change.before));

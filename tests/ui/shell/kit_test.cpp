@@ -144,6 +144,21 @@ TEST(ChangeWords, sayWhatWasChangedFromWhatToWhat) {
     EXPECT_TRUE(entry.contains(QStringLiteral("nothing"))) << entry.toStdString();
 }
 
+TEST(ChangeWords, sayThatSomethingCameOrWentAndShowNoKeys) {
+    const words::Words words;
+    store::Change change;
+    change.table = "installations";
+    change.field = "id";
+    change.after = "019723ab-0000-7000-8000-000000000001";
+    EXPECT_EQ(changeSentence(words, change), QStringLiteral("Gas installation: added"));
+    std::swap(change.before, change.after);
+    EXPECT_EQ(changeSentence(words, change), QStringLiteral("Gas installation: taken away"));
+    change.table = "roles";
+    change.field = "party";
+    change.after = "019723ab-0000-7000-8000-000000000002";
+    EXPECT_EQ(changeSentence(words, change), QStringLiteral("Who holds the role: another than before"));
+}
+
 TEST(ChangeWords, doNotGiveAccessNotesAway) {
     const words::Words words;
     store::Change change;
