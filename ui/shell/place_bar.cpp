@@ -18,7 +18,6 @@ constexpr int kUnderline = 3;
 PlaceTab::PlaceTab(const QString& title, int number, QWidget* parent) : QAbstractButton(parent) {
     setText(title);
     setCheckable(true);
-    setAutoExclusive(true);
     setFocusPolicy(Qt::StrongFocus);
     setFont(look::font(look::TypeRole::Body));
     setAccessibleName(title);
@@ -50,11 +49,6 @@ void PlaceTab::paintEvent(QPaintEvent*) {
 void PlaceTab::keyPressEvent(QKeyEvent* event) {
     if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) {
         click();
-        return;
-    }
-    if (event->key() == Qt::Key_Left || event->key() == Qt::Key_Right) {
-        // The arrows only move: going to a place is a press of its own.
-        focusNextPrevChild(event->key() == Qt::Key_Right);
         return;
     }
     QAbstractButton::keyPressEvent(event);

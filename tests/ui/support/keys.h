@@ -30,9 +30,10 @@ inline void press(int key, Qt::KeyboardModifiers modifiers = Qt::NoModifier) {
 /// Letters one by one; any letter, not only Latin-1 (QTest::keyClicks aborts on others).
 inline void type(const QString& text) {
     for (const QChar letter : text) {
-        QKeyEvent down(QEvent::KeyPress, 0, Qt::NoModifier, QString(letter));
+        const int key = letter.unicode() < 0x80 ? letter.toUpper().unicode() : 0;
+        QKeyEvent down(QEvent::KeyPress, key, Qt::NoModifier, QString(letter));
         QApplication::sendEvent(focus(), &down);
-        QKeyEvent up(QEvent::KeyRelease, 0, Qt::NoModifier, QString(letter));
+        QKeyEvent up(QEvent::KeyRelease, key, Qt::NoModifier, QString(letter));
         QApplication::sendEvent(focus(), &up);
     }
 }
