@@ -92,11 +92,6 @@ const char* inkName(look::Role ink) {
 
 }  // namespace
 
-look::Scheme currentScheme() {
-    const QVariant told = qApp->property("hearthScheme");
-    return told.isValid() ? static_cast<look::Scheme>(told.toInt()) : look::schemeOf(QApplication::palette());
-}
-
 QFont strongFont() {
     QFont font = look::font(look::TypeRole::Body);
     font.setWeight(QFont::Bold);

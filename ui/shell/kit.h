@@ -28,9 +28,8 @@
 /// rebuilding.
 namespace hearth::ui::shell {
 
-/// The scheme in use: the application's property "hearthScheme" where the program was told one, else the
-/// palette's.
-[[nodiscard]] look::Scheme currentScheme();
+/// The scheme in use (see look).
+[[nodiscard]] inline look::Scheme currentScheme() { return look::schemeInUse(); }
 
 /// The body's type, strong: for what is said with weight and for what is chosen.
 [[nodiscard]] QFont strongFont();
