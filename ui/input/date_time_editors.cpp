@@ -23,8 +23,7 @@ QDate qdate(calendar::Date date) {
 
 /// Month in letters that parseDate reads back, whatever the window's language.
 QString shown(calendar::Date date) {
-    static const QLocale english(QLocale::English, QLocale::UnitedKingdom);
-    return english.toString(qdate(date), QStringLiteral("d MMM yyyy"));
+    return QLocale::c().toString(qdate(date), QStringLiteral("d MMM yyyy"));
 }
 
 bool opensCalendar(const QKeyEvent& event) {

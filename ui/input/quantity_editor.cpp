@@ -61,11 +61,11 @@ void QuantityEditor::placeUnit() {
 
 void QuantityEditor::settle() {
     const std::string typed = text().toStdString();
-    if (quantity::Decimal::parse(typed)) {
+    if (m_family == quantity::UnitFamily::None || quantity::Decimal::parse(typed)) {
         return;
     }
     const auto parts = quantity::parseTyped(typed, m_family);
-    if (parts && m_family != quantity::UnitFamily::None) {
+    if (parts) {
         showText(QString::fromStdString(parts->text));
         setUnit(parts->unit);
     }

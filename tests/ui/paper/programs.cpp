@@ -1,0 +1,42 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "tests/ui/paper/programs.h"
+
+#include <QProcess>
+
+namespace hearth::testing {
+
+Ran run(const QString& program, const QStringList& arguments) {
+    QProcess process;
+    process.start(program, arguments);
+    Ran ran;
+    ran.started = process.waitForStarted(20000);
+    if (ran.started && process.waitForFinished(120000)) {
+        ran.exitCode = process.exitCode();
+    }
+    ran.out = process.readAllStandardOutput();
+    ran.err = process.readAllStandardError();
+    return ran;
+}
+
+QString preflight(const QString& path) {
+    QStringList jars;
+    for (const char* jar : {"preflight", "xmpbox", "pdfbox2", "fontbox2", "commons-logging", "commons-io",
+                            "javax.activation", "jaxb-api"}) {
+        jars << QStringLiteral("/usr/share/java/") + QString::fromLatin1(jar) + QStringLiteral(".jar");
+    }
+    const Ran ran =
+        run(QStringLiteral("java"), {QStringLiteral("-cp"), jars.join(u':'),
+                                     QStringLiteral("org.apache.pdfbox.preflight.Validator_A1b"), path});
+    return QString::fromUtf8(ran.out) + (ran.exitCode == 0 ? QString() : QString::fromUtf8(ran.err));
+}
+
+QString pdfText(const QString& path, int page) {
+    QStringList arguments{QStringLiteral("-raw"), QStringLiteral("-enc"), QStringLiteral("UTF-8")};
+    if (page > 0) {
+        arguments << QStringLiteral("-f") << QString::number(page) << QStringLiteral("-l")
+                  << QString::number(page);
+    }
+    return QString::fromUtf8(run(QStringLiteral("pdftotext"), arguments << path << QStringLiteral("-")).out);
+}
+
+}  // namespace hearth::testing

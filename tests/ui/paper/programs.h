@@ -1,0 +1,26 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QByteArray>
+#include <QString>
+#include <QStringList>
+
+/// Other people's programs that look at our PDFs. A test that needs one fails where it is missing; it never
+/// skips.
+namespace hearth::testing {
+
+struct Ran {
+    bool started = false;
+    int exitCode = -1;
+    QByteArray out;
+    QByteArray err;
+};
+[[nodiscard]] Ran run(const QString& program, const QStringList& arguments);
+
+/// What PDFBox Preflight says of the file ("... is a valid PDF/A-1b file", or the faults).
+[[nodiscard]] QString preflight(const QString& path);
+
+/// Text of one page (from 1) in the order of painting; all pages where page is 0.
+[[nodiscard]] QString pdfText(const QString& path, int page = 0);
+
+}  // namespace hearth::testing

@@ -1,0 +1,25 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/record/document.h"
+
+#include <QStringList>
+
+/// Documents to lay out in tests and benchmarks: invented people, places and readings.
+namespace hearth::testing {
+
+/// A tightness record as it usually is: every kind of block, two pages or so.
+[[nodiscard]] record::Document usualDocument();
+/// One page: a headline, a grid, two findings, signatures.
+[[nodiscard]] record::Document shortDocument();
+/// The same blocks with the longest texts that people may type, words without blanks among them, and tables
+/// over pages.
+[[nodiscard]] record::Document longestDocument();
+
+/// A digest of the right length, of nothing.
+[[nodiscard]] std::string sampleDigest();
+
+/// Every text of a document that must stand on paper, in the order of reading down each block.
+[[nodiscard]] QStringList textsOf(const record::Document& document);
+
+}  // namespace hearth::testing
