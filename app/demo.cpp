@@ -1,9 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/demo.h"
 
-#include "app/issue.h"
-#include "app/scenario_writer.h"
-#include "app/stores.h"
 #include "core/exchange/scenario.h"
 #include "core/store/store.h"
 #include "resources/resources.h"
@@ -63,15 +60,15 @@ Result<bool> isThere(const fs::path& path) {
     return true;
 }
 
-Result<void> make(const fs::path& path, const exchange::Scenario& scenario) {
+Result<void> make(const fs::path& path, const exchange::Scenario& scenario, Records records) {
     FixedClock clock(startOf(scenario));
     const auto store = store::Store::create(path, scenario.firm, clock);
-    return store ? writeScenario(scenario, **store, clock) : tl::unexpected(store.error());
+    return store ? writeScenario(scenario, **store, clock, records) : tl::unexpected(store.error());
 }
 
 }  // namespace
 
-Result<Made> makeDemonstration(const fs::path& path) {
+Result<Made> makeDemonstration(const fs::path& path, Records records) {
     const auto there = isThere(path);
     if (!there) {
         return tl::unexpected(there.error());
@@ -88,7 +85,7 @@ Result<Made> makeDemonstration(const fs::path& path) {
     if (!std::ofstream(makingMark(path))) {
         return fail(ErrorCode::StoreFolderUnusable, {path.parent_path().string()});
     }
-    if (const auto made = make(path, *scenario); !made) {
+    if (const auto made = make(path, *scenario, records); !made) {
         return tl::unexpected(made.error());
     }
     fs::remove(makingMark(path), failed);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "app/scenario_writer.h"
 #include "core/base/result.h"
 
 #include <filesystem>
@@ -13,7 +14,8 @@ enum class Made { New, WasThere };
 /// Makes the demonstration's store, with every visit at its own date and the records issued that the scenario
 /// marks. A whole one that is there already is left as it is; one that was interrupted half-way is made
 /// again. Errors: ScenarioInvalid, FileUnwritable where something else has that name, those of Store.
-[[nodiscard]] Result<Made> makeDemonstration(const std::filesystem::path& path);
+[[nodiscard]] Result<Made> makeDemonstration(const std::filesystem::path& path,
+                                             Records records = Records::AsMarked);
 
 /// The files that a store at `path` may consist of; for a caller that owns the folder and wants to begin
 /// anew. Error: FileUnwritable.

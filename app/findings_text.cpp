@@ -78,6 +78,18 @@ QString findingText(const rulebook::Finding& finding, const Words& words, Colour
     return text;
 }
 
+/// A heading where the findings of another test begin; nothing while there is one test only.
+QString testHeading(const reg::VisitFile& file, const reg::SubjectRef& subject) {
+    for (std::size_t i = 0; file.tests.size() > 1 && i < file.tests.size(); ++i) {
+        if (reg::subject(file.tests[i].id) == subject) {
+            const QString label = qstring(file.tests[i].label);
+            return tr("Test %1").arg(i + 1) + (label.isEmpty() ? QString() : QStringLiteral(": ") + label) +
+                   QStringLiteral("\n\n");
+        }
+    }
+    return {};
+}
+
 QString whereAndWhen(const reg::VisitFile& file, const Words& words) {
     QStringList parts{addressLine(file.premises.address), words.date(file.visit.date),
                       words.gas(file.installation.gas)};
@@ -109,7 +121,12 @@ QString findingsText(const JudgedVisit& visit, const Words& words, Colours colou
         text += tr("Demonstration firm: nothing here is real.") + QLatin1Char('\n');
     }
     text += whereAndWhen(visit.file, words) + QStringLiteral("\n\n");
+    QString heading;
     for (const auto& judged : visit.findings) {
+        if (const QString now = testHeading(visit.file, judged.subject); now != heading) {
+            heading = now;
+            text += heading;
+        }
         text += findingText(judged.finding, words, colours) + QLatin1Char('\n');
     }
     text += marked(visit.outcome, tr("Verdict: %1").arg(words.outcome(visit.outcome)), colours) +

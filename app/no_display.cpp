@@ -11,6 +11,7 @@
 #include <QDir>
 #include <QLockFile>
 
+#include <algorithm>
 #include <filesystem>
 #include <memory>
 #include <optional>
@@ -36,7 +37,7 @@ OpenStore freshDemonstration(const Clock& clock) {
     if (const auto removed = removeStoreFiles(path); !removed) {
         return tl::unexpected(removed.error());
     }
-    if (const auto made = makeDemonstration(path); !made) {
+    if (const auto made = makeDemonstration(path, Records::None); !made) {
         return tl::unexpected(made.error());
     }
     return store::Store::open(path, store::Access::Write, clock);
@@ -47,27 +48,37 @@ struct Shown {
     JudgedVisit judged;
 };
 
-/// The open visit that only waits for its record; one that passes before others.
+/// How much there is to see in a visit that passes; 0 for one that does not, or lacks something for its
+/// record.
+std::ptrdiff_t worth(const JudgedVisit& judged) {
+    const bool isReady =
+        judged.missing.empty() && judged.file.tests.size() == 1 && judged.outcome == rulebook::Outcome::Pass;
+    return isReady
+               ? std::count_if(judged.findings.begin(), judged.findings.end(),
+                               [](const auto& one) { return one.finding.outcome == rulebook::Outcome::Pass; })
+               : 0;
+}
+
+/// The visit that passes in the most findings.
 Result<Shown> visitToShow(const store::Store& store) {
     const auto visits = store.visits({});
     if (!visits) {
         return tl::unexpected(visits.error());
     }
-    std::optional<Shown> found;
+    std::optional<Shown> best;
     for (const auto& line : *visits) {
         auto judged = judgeVisit(store, line.visit.id);
         if (!judged) {
             return tl::unexpected(judged.error());
         }
-        const bool isReady = line.records == 0 && judged->missing.empty();
-        if (isReady && (!found || judged->outcome == rulebook::Outcome::Pass)) {
-            found = Shown{line.visit.id, std::move(*judged)};
+        if (worth(*judged) > (best ? worth(best->judged) : 0)) {
+            best = Shown{line.visit.id, std::move(*judged)};
         }
     }
-    if (!found) {
+    if (!best) {
         return fail(ErrorCode::NotFound, {"visit", "demonstration"});
     }
-    return *found;
+    return *best;
 }
 
 Result<QString> issueAndWrite(store::Store& store, reg::VisitId visit, const Desk& desk) {

@@ -17,6 +17,18 @@ constexpr std::array<const char*, 3> kDisplayVariables{"DISPLAY", "WAYLAND_DISPL
 
 char** g_arguments = nullptr;
 
+/// Nothing that a person could act upon.
+bool isNoise(const QMessageLogContext& context, const QString& text) {
+    return QByteArray(context.category).startsWith("qt.qpa") ||
+           text.contains(QStringLiteral("XDG_RUNTIME_DIR not set"));
+}
+
+void withoutNoise(QtMsgType, const QMessageLogContext& context, const QString& text) {
+    if (!isNoise(context, text)) {
+        std::fputs(qPrintable(text + QLatin1Char('\n')), stderr);
+    }
+}
+
 /// While the platform is being chosen: what Qt says of its plugins would only confuse, and its last word is
 /// abort().
 void duringStart(QtMsgType type, const QMessageLogContext& context, const QString& text) {
@@ -28,9 +40,7 @@ void duringStart(QtMsgType type, const QMessageLogContext& context, const QStrin
         std::fputs("hearthledger: the display can't be reached.\n", stderr);
         std::_Exit(3);
     }
-    if (!QByteArray(context.category).startsWith("qt.qpa")) {
-        std::fputs(qPrintable(text + QLatin1Char('\n')), stderr);
-    }
+    withoutNoise(type, context, text);
 }
 
 }  // namespace
@@ -46,14 +56,15 @@ bool hasDisplay() {
 
 std::unique_ptr<QGuiApplication> makeWithoutWindow(int& argc, char** argv) {
     qputenv("QT_QPA_PLATFORM", "offscreen");
+    qInstallMessageHandler(withoutNoise);
     return std::make_unique<QGuiApplication>(argc, argv);
 }
 
 std::unique_ptr<QApplication> makeWithWindow(int& argc, char** argv) {
     g_arguments = argv;
-    const auto before = qInstallMessageHandler(duringStart);
+    qInstallMessageHandler(duringStart);
     auto application = std::make_unique<QApplication>(argc, argv);
-    qInstallMessageHandler(before);
+    qInstallMessageHandler(withoutNoise);
     return application;
 }
 

@@ -88,10 +88,6 @@ Exit runOn(Store& store, const Surroundings& surroundings) {
     actAsEngineer(store);
     const auto window = makeMainWindow(store, surroundings);
     window->show();
-    if (const auto backup = store.migrationBackup(); !backup.empty()) {
-        window->say(tr("The store was brought to this version; as it was before it stands in %1")
-                        .arg(textOf(backup)));
-    }
     QApplication::exec();
     return Exit::Done;
 }

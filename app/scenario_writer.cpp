@@ -24,8 +24,8 @@ Instant morningOf(calendar::Date date) {
 /// Stops at the first refusal, and keeps it.
 class Writer {
   public:
-    Writer(const exchange::Scenario& scenario, store::Store& store, FixedClock& clock)
-        : m_scenario(scenario), m_store(store), m_clock(clock) {}
+    Writer(const exchange::Scenario& scenario, store::Store& store, FixedClock& clock, Records records)
+        : m_scenario(scenario), m_store(store), m_clock(clock), m_records(records) {}
 
     Result<void> write() {
         m_store.actAs(kOffice);
@@ -91,7 +91,7 @@ class Writer {
         }
         saveEntries(*id, planned.entries, reg::subject(*id));
         writeTests(*id, planned);
-        if (planned.issue) {
+        if (planned.issue && m_records == Records::AsMarked) {
             m_clock.advance(kBeforeIssue);
             static_cast<void>(taken(issueRecord(m_store, m_clock, *id, std::nullopt, {})));
         }
@@ -133,6 +133,7 @@ class Writer {
     const exchange::Scenario& m_scenario;
     store::Store& m_store;
     FixedClock& m_clock;
+    Records m_records;
     Result<void> m_done;
 };
 
@@ -143,8 +144,10 @@ Instant startOf(const exchange::Scenario& scenario) {
                                    : morningOf(calendar::addDays(scenario.visits.front().visit.date, -1));
 }
 
-Result<void> writeScenario(const exchange::Scenario& scenario, store::Store& store, FixedClock& clock) {
-    return Writer(scenario, store, clock).write();
+Result<void> writeScenario(const exchange::Scenario& scenario, store::Store& store, FixedClock& clock,
+                           Records records) {
+    // one transaction: some hundred entries of their own would keep a slow disk busy for minutes
+    return store.together([&] { return Writer(scenario, store, clock, records).write(); });
 }
 
 }  // namespace hearth::app

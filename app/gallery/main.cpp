@@ -66,6 +66,15 @@ int run(const QString& folder, const QString& scale) {
     if (!pages) {
         return refuse(pages.error());
     }
+    if (scale == QStringLiteral("1")) {
+        const Album drafts{folder + QStringLiteral("/records-pseudo-1x"), Scheme::Light,
+                           QStringLiteral("en_XA")};
+        const auto drawn = takeDrafts(**store, clock, drafts, kRecordDpi);
+        if (!drawn) {
+            return refuse(drawn.error());
+        }
+        count += *drawn;
+    }
     std::printf("%d pictures in %s\n", count + *pages, qPrintable(folder));
     return 0;
 }

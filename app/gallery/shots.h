@@ -42,6 +42,10 @@ struct Album {
 /// Every page of every record that was issued, as it is previewed and printed.
 [[nodiscard]] Result<int> takeRecords(const store::Store& store, const Album& album, double dotsPerInch);
 
+/// The same visits' records as they would be in the album's language; drafts, without a number.
+[[nodiscard]] Result<int> takeDrafts(const store::Store& store, const Clock& clock, const Album& album,
+                                     double dotsPerInch);
+
 /// Saves a picture as FOLDER/NAME.png. Error: FileUnwritable.
 [[nodiscard]] Result<void> keep(const QImage& picture, const Album& album, const QString& name);
 

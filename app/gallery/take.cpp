@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/gallery/shots.h"
+#include "app/issue.h"
 #include "app/window.h"
 #include "ui/shell/first_start.h"
+#include "ui/words/document_words.h"
 
 #include <QApplication>
 #include <QDir>
@@ -52,6 +54,17 @@ Result<int> takeFirstStart(const Surroundings& surroundings, const Album& album)
         }
     }
     return pages;
+}
+
+Result<int> takePages(const ui::paper::Layout& layout, const Album& album, int number, double dotsPerInch) {
+    for (int page = 0; page < layout.pageCount(); ++page) {
+        const QString name =
+            QStringLiteral("record-%1-page-%2").arg(number, 2, 10, QLatin1Char('0')).arg(page + 1);
+        if (const auto kept = keep(ui::paper::toImage(layout, page, dotsPerInch), album, name); !kept) {
+            return tl::unexpected(kept.error());
+        }
+    }
+    return layout.pageCount();
 }
 
 }  // namespace
@@ -105,15 +118,40 @@ Result<int> takeRecords(const store::Store& store, const Album& album, double do
         ui::paper::PageOptions options;
         options.digest = record->line.header.snapshotDigest;
         options.stamp = line.supersededBy ? ui::paper::Stamp::Superseded : ui::paper::Stamp::None;
-        const ui::paper::Layout layout(record->document, options);
-        for (int page = 0; page < layout.pageCount(); ++page) {
-            // by its place in the chain: the letters before it are drawn by lot
-            const QString name = QStringLiteral("record-%1-page-%2").arg(line.header.number).arg(page + 1);
-            if (const auto kept = keep(ui::paper::toImage(layout, page, dotsPerInch), album, name); !kept) {
-                return tl::unexpected(kept.error());
-            }
-            ++count;
+        // by its place in the chain: the letters before it are drawn by lot
+        const auto pages =
+            takePages(ui::paper::Layout(record->document, options), album, line.header.number, dotsPerInch);
+        if (!pages) {
+            return pages;
         }
+        count += *pages;
+    }
+    return count;
+}
+
+Result<int> takeDrafts(const store::Store& store, const Clock& clock, const Album& album,
+                       double dotsPerInch) {
+    const auto visits = store.visits({});
+    if (!visits) {
+        return tl::unexpected(visits.error());
+    }
+    const ui::words::Words words(album.language);
+    int count = 0;
+    int number = 0;
+    for (const auto& line : *visits) {
+        const auto judged = judgeVisit(store, line.visit.id);
+        if (!judged) {
+            return tl::unexpected(judged.error());
+        }
+        const auto document =
+            ui::words::documentFor({record::RecordKind::TightnessAndPurge, judged->file, judged->findings,
+                                    judged->volume, clock.today("Europe/London")},
+                                   words);
+        const auto pages = takePages(ui::paper::Layout(document, {}), album, ++number, dotsPerInch);
+        if (!pages) {
+            return pages;
+        }
+        count += *pages;
     }
     return count;
 }

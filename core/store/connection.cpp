@@ -225,19 +225,20 @@ void Connection::raise(const QSqlQuery& query) const {
     throw Failure(sqliteError(code, systemErrorOf(db), m_path, fromQt(query.lastError().text())));
 }
 
-Transaction::Transaction(Connection& connection) : m_connection(connection) {
-    m_connection.script("BEGIN IMMEDIATE");
+Transaction::Transaction(Connection& connection)
+    : m_connection(connection), m_isPart(connection.isInTransaction()) {
+    m_connection.script(m_isPart ? "SAVEPOINT part" : "BEGIN IMMEDIATE");
 }
 
 Transaction::~Transaction() {
     // SQLite has rolled back by itself after some failures (disk full).
     if (m_open && m_connection.isInTransaction()) {
-        m_connection.tryScript("ROLLBACK");
+        m_connection.tryScript(m_isPart ? "ROLLBACK TO part; RELEASE part" : "ROLLBACK");
     }
 }
 
 void Transaction::commit() {
-    m_connection.script("COMMIT");
+    m_connection.script(m_isPart ? "RELEASE part" : "COMMIT");
     m_open = false;
 }
 

@@ -115,7 +115,8 @@ class Connection {
     QSqlDatabase m_database;
 };
 
-/// One writing transaction; without commit() it has changed nothing.
+/// One writing transaction; without commit() it has changed nothing. Within another it is a part of that one,
+/// and its own rollback takes back only what it did itself.
 class Transaction {
   public:
     explicit Transaction(Connection& connection);
@@ -126,6 +127,7 @@ class Transaction {
 
   private:
     Connection& m_connection;
+    bool m_isPart;
     bool m_open = true;
 };
 

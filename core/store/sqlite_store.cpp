@@ -27,6 +27,19 @@ Error SqliteStore::whyReadOnly() const {
     return *m_opened.readOnly;
 }
 
+Result<void> SqliteStore::together(const std::function<Result<void>()>& writes) {
+    const auto undoableBefore = m_session.undoable;
+    auto done = changing([&] {
+        Transaction whole(m_db);
+        valueOrThrow(writes());
+        whole.commit();
+    });
+    if (!done) {
+        m_session.undoable = undoableBefore;
+    }
+    return done;
+}
+
 Result<reg::Firm> SqliteStore::firm() const {
     return guarded([&] { return readFirm(m_db); });
 }

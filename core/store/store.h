@@ -125,6 +125,11 @@ class Store {
     /// Who acts from now on, for the change log.
     virtual void actAs(const std::string& name) = 0;
 
+    /// Makes one transaction of all that `writes` does here: on the disk when the call returns, or nothing of
+    /// it when `writes` gives an error. For much at once (a scenario, an import): each transaction of its own
+    /// costs the disk several syncs.
+    [[nodiscard]] virtual Result<void> together(const std::function<Result<void>()>& writes) = 0;
+
     // the firm
     [[nodiscard]] virtual Result<reg::Firm> firm() const = 0;
     [[nodiscard]] virtual Result<void> saveFirm(const reg::Firm& firm) = 0;

@@ -1,0 +1,89 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/issue.h"
+
+#include "app/demo.h"
+#include "tests/support/files.h"
+#include "tests/support/fixed_clock.h"
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+/// The one road from a visit to its record, on the demonstration firm.
+namespace {
+
+using namespace hearth;
+using namespace hearth::app;
+using ::testing::HasSubstr;
+using ::testing::Not;
+
+class IssueTest : public ::testing::Test {
+  protected:
+    void SetUp() override {
+        ASSERT_TRUE(makeDemonstration(m_path, Records::None));
+        m_store = std::move(store::Store::open(m_path, store::Access::Write, m_clock).value());
+        for (const auto& line : m_store->visits("").value()) {
+            const bool isReady = judgeVisit(*m_store, line.visit.id)->missing.empty();
+            (isReady ? m_ready : m_draft) = line.visit.id;
+        }
+        ASSERT_FALSE(m_ready.isNull());
+        ASSERT_FALSE(m_draft.isNull());
+    }
+
+    hearth::testing::TempDir m_folder;
+    std::filesystem::path m_path = m_folder / "demonstration.hearth";
+    FixedClock m_clock = hearth::testing::fixedClock("2026-11-26");
+    std::unique_ptr<store::Store> m_store;
+    reg::VisitId m_ready;
+    reg::VisitId m_draft;
+};
+
+TEST_F(IssueTest, ARecordFreezesWhatWasJudged) {
+    const auto judged = judgeVisit(*m_store, m_ready).value();
+    const auto id = issueRecord(*m_store, m_clock, m_ready, std::nullopt, {});
+    ASSERT_TRUE(id);
+    const auto record = m_store->record(*id).value();
+    EXPECT_EQ(record.line.outcome, judged.outcome);
+    EXPECT_EQ(record.line.visit, m_ready);
+    EXPECT_EQ(record.document.number, record.line.header.record);
+    EXPECT_THAT(record.document.issued, HasSubstr("26 November 2026"));
+    EXPECT_THAT(record.document.banner, Not(::testing::IsEmpty())) << "a demonstration says so";
+    EXPECT_EQ(record.pdf.substr(0, 5), "%PDF-");
+    EXPECT_TRUE(m_store->verify());
+}
+
+TEST_F(IssueTest, WhatIsMissingIsNamedAndNothingIsIssued) {
+    const auto refused = issueRecord(*m_store, m_clock, m_draft, std::nullopt, {});
+    ASSERT_FALSE(refused);
+    EXPECT_EQ(refused.error().code, ErrorCode::RecordIncomplete);
+    EXPECT_EQ(refused.error().details.size(), judgeVisit(*m_store, m_draft)->missing.size());
+    EXPECT_TRUE(m_store->records("").value().empty());
+}
+
+TEST_F(IssueTest, ARevisionSaysWhatItReplacesAndWhy) {
+    const auto first = issueRecord(*m_store, m_clock, m_ready, std::nullopt, {}).value();
+    const auto second = issueRecord(*m_store, m_clock, m_ready, first, QStringLiteral("wrong meter serial"));
+    ASSERT_TRUE(second);
+    const auto record = m_store->record(*second).value();
+    EXPECT_EQ(record.line.header.revision, 2);
+    EXPECT_EQ(record.document.supersedes,
+              "Replaces revision 1 of " + record.line.header.record + ": wrong meter serial");
+    EXPECT_EQ(m_store->record(first)->line.supersededBy, *second);
+    const auto again = issueRecord(*m_store, m_clock, m_ready, first, QStringLiteral("once more"));
+    ASSERT_FALSE(again);
+    EXPECT_EQ(again.error().code, ErrorCode::RecordSuperseded);
+}
+
+TEST_F(IssueTest, AnUnknownVisitIsAnError) {
+    const auto refused = issueRecord(*m_store, m_clock, reg::VisitId{m_store->newId()}, std::nullopt, {});
+    ASSERT_FALSE(refused);
+    EXPECT_EQ(refused.error().code, ErrorCode::NotFound);
+}
+
+TEST_F(IssueTest, TheWindowsRoadIsTheSame) {
+    const auto issue = issueThrough(*m_store, m_clock);
+    const auto id = issue(m_ready, std::nullopt, {});
+    ASSERT_TRUE(id);
+    EXPECT_EQ(m_store->recordsOf(m_ready)->size(), 1U);
+}
+
+}  // namespace

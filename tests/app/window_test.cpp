@@ -1,0 +1,106 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/window.h"
+
+#include "app/demo.h"
+#include "app/run_window.h"
+#include "tests/support/files.h"
+#include "tests/support/fixed_clock.h"
+#include "tests/ui/support/answers.h"
+
+#include <QApplication>
+#include <QLineEdit>
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+/// The program's window as it is wired, without a person.
+namespace {
+
+using namespace hearth;
+using namespace hearth::app;
+using ::testing::HasSubstr;
+
+class NoPrinter final : public ui::paper::Printing {
+  public:
+    Result<bool> print(const record::Document&, const ui::paper::PageOptions&) override { return false; }
+};
+
+class WindowTest : public ::testing::Test {
+  protected:
+    void SetUp() override { ASSERT_TRUE(makeDemonstration(m_path, Records::None)); }
+
+    [[nodiscard]] CommandLine line() const {
+        CommandLine line;
+        line.store = QString::fromStdString(m_path.string());
+        return line;
+    }
+    [[nodiscard]] Surroundings surroundings() { return {m_clock, m_words, m_dialogs, m_printer}; }
+
+    hearth::testing::TempDir m_folder;
+    std::filesystem::path m_path = m_folder / "demonstration.hearth";
+    FixedClock m_clock = hearth::testing::fixedClock("2026-11-26");
+    ui::words::Words m_words;
+    hearth::testing::ScriptedDialogs m_dialogs;
+    NoPrinter m_printer;
+};
+
+/// All texts that a window shows.
+QString textsOf(const QWidget& window) {
+    QString texts;
+    for (const auto* widget : window.findChildren<QWidget*>()) {
+        if (widget->isVisible()) {
+            texts += widget->property("text").toString() + widget->accessibleName() + QLatin1Char('\n');
+        }
+    }
+    return texts;
+}
+
+TEST_F(WindowTest, HasAllItsPlaces) {
+    const auto store = storeForWindow(line(), surroundings());
+    ASSERT_TRUE(store && *store);
+    const auto window = makeMainWindow(***store, surroundings());
+    window->show();
+    QStringList titles;
+    for (int i = 0; i < 5; ++i) {
+        window->showPlace(i);
+        titles << window->placeInView()->title();
+    }
+    EXPECT_EQ(titles,
+              (QStringList{QStringLiteral("Visits"), QStringLiteral("Premises"), QStringLiteral("Records"),
+                           QStringLiteral("Rule book"), QStringLiteral("Firm")}));
+    EXPECT_THAT(textsOf(*window).toStdString(), HasSubstr("nothing here is real"));
+}
+
+TEST_F(WindowTest, ASecondCopyIsReadOnlyAndSaysSo) {
+    const auto first = storeForWindow(line(), surroundings());
+    ASSERT_TRUE(first && *first);
+    const auto second = storeForWindow(line(), surroundings());
+    ASSERT_TRUE(second && *second);
+    EXPECT_FALSE((**first)->isReadOnly());
+    ASSERT_TRUE((**second)->isReadOnly());
+    EXPECT_EQ((**second)->whyReadOnly().code, ErrorCode::StoreLocked);
+    const auto window = makeMainWindow(***second, surroundings());
+    window->show();
+    EXPECT_THAT(textsOf(*window).toStdString(),
+                HasSubstr(m_words.error((**second)->whyReadOnly()).toStdString()));
+}
+
+TEST_F(WindowTest, AStoreThatWasNamedIsNeverMade) {
+    CommandLine other;
+    other.store = QString::fromStdString((m_folder / "other.hearth").string());
+    const auto store = storeForWindow(other, surroundings());
+    ASSERT_FALSE(store);
+    EXPECT_EQ(store.error().code, ErrorCode::StoreMissing);
+    EXPECT_FALSE(std::filesystem::exists(m_folder / "other.hearth"));
+}
+
+TEST_F(WindowTest, SpeaksThePseudoLocale) {
+    const auto store = storeForWindow(line(), surroundings());
+    ASSERT_TRUE(store && *store);
+    const WindowLanguage language(QStringLiteral("en_XA"));
+    const auto window = makeMainWindow(***store, surroundings());
+    window->show();
+    EXPECT_NE(window->placeInView()->title(), QStringLiteral("Visits"));
+}
+
+}  // namespace
