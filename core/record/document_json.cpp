@@ -17,8 +17,8 @@ using rulebook::Outcome;
 
 std::string textOf(double number) {
     std::array<char, 32> buffer{};
-    const auto end = std::to_chars(buffer.data(), buffer.data() + buffer.size(), number).ptr;
-    return {buffer.data(), end};
+    const auto written = std::to_chars(buffer.data(), buffer.data() + buffer.size(), number);
+    return {buffer.data(), written.ptr};
 }
 
 double numberOf(const Json& json) {

@@ -6,8 +6,8 @@
 #include "core/store/verification.h"
 
 #include <algorithm>
+#include <map>
 #include <sqlite3.h>
-#include <utility>
 
 namespace hearth::store {
 namespace {
@@ -52,12 +52,12 @@ void markAsCopy(Connection& copy) {
     }
 }
 
-std::vector<std::pair<std::string, std::int64_t>> rowCounts(const Connection& db) {
-    std::vector<std::pair<std::string, std::int64_t>> counts;
-    const auto tables = db.all("SELECT name FROM sqlite_schema WHERE type = 'table' ORDER BY name", {},
+std::map<std::string, std::int64_t> rowCounts(const Connection& db) {
+    std::map<std::string, std::int64_t> counts;
+    const auto tables = db.all("SELECT name FROM sqlite_schema WHERE type = 'table'", {},
                                [](const Columns& columns) { return columns.text(0); });
     for (const auto& table : tables) {
-        counts.emplace_back(table, db.number("SELECT count(*) FROM \"" + table + "\""));
+        counts[table] = db.number("SELECT count(*) FROM \"" + table + "\"");
     }
     return counts;
 }

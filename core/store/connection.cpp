@@ -88,7 +88,7 @@ void Columns::notUnderstood(const std::string& what) const {
     throw Failure(ErrorCode::StoreDamaged, {m_path, what});
 }
 
-Connection::Connection(std::filesystem::path path, Mode mode)
+Connection::Connection(const std::filesystem::path& path, Mode mode)
     : m_path(path.string()),
       m_name(nextConnectionName()),
       m_database(QSqlDatabase::addDatabase(QStringLiteral("QSQLITE"), m_name)) {
@@ -206,7 +206,7 @@ void Connection::script(const std::string& sql) {
     }
 }
 
-bool Connection::tryScript(const char* sql) noexcept {
+bool Connection::tryScript(const char* sql) const noexcept {
     return sqlite3_exec(handle(), sql, nullptr, nullptr, nullptr) == SQLITE_OK;
 }
 

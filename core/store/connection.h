@@ -56,7 +56,7 @@ class Connection {
     enum class Mode { ReadWrite, ReadOnly };
 
     /// Opens the file; ReadWrite makes it when it is missing.
-    Connection(std::filesystem::path path, Mode mode);
+    Connection(const std::filesystem::path& path, Mode mode);
     ~Connection();
     Connection(const Connection&) = delete;
     Connection& operator=(const Connection&) = delete;
@@ -108,7 +108,7 @@ class Connection {
     void setUp();
     [[nodiscard]] QSqlQuery execute(std::string_view sql, const Cells& values) const;
     [[noreturn]] void raise(const QSqlQuery& query) const;
-    bool tryScript(const char* sql) noexcept;
+    bool tryScript(const char* sql) const noexcept;
 
     std::string m_path;
     QString m_name;

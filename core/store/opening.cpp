@@ -86,15 +86,15 @@ void checkSound(const Connection& db, const fs::path& path) {
 
 /// A newer program's store may be read when that program says so; it is never written to.
 Opened openNewer(const fs::path& path, Access access, int schema, MigrationList list) {
-    const Failure newer(storeNewer(path, schema, list));
+    const Error newer = storeNewer(path, schema, list);
     if (access == Access::Write || hasJournal(path)) {
-        throw newer;
+        throw Failure(newer);
     }
     Opened opened;
     opened.db = connect(path, Mode::ReadOnly);
-    opened.readOnly = newer.error();
+    opened.readOnly = newer;
     if (opened.db->number("SELECT min_reader FROM store") > newestSchema(list)) {
-        throw newer;
+        throw Failure(newer);
     }
     checkSound(*opened.db, path);
     return opened;
