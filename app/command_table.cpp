@@ -89,94 +89,119 @@ const std::vector<Option>& options() {
     return kOptions;
 }
 
-const std::vector<Command>& commands() {
+namespace {
+
+/// Looking at visits.
+std::vector<Command> visitCommands() {
     const QLatin1String store("store");
     const QLatin1String demonstration("demonstration");
-    static const std::vector<Command> kCommands{
-        {Verb::Window,
-         {},
-         {},
-         0,
-         0,
-         {store, demonstration, QLatin1String("scheme")},
-         QT_TRANSLATE_NOOP("CommandLine", "opens the window")},
-        {Verb::Visits,
-         QLatin1String("visits"),
-         QLatin1String("[WORD...]"),
-         0,
-         kAnyNumber,
-         {store, demonstration},
-         QT_TRANSLATE_NOOP("CommandLine",
-                           "lists visits; words narrow the list by address, name or reference")},
-        {Verb::Judge,
-         QLatin1String("judge"),
-         QLatin1String("VISIT"),
-         1,
-         kAnyNumber,
-         {store, demonstration},
-         QT_TRANSLATE_NOOP(
-             "CommandLine",
-             "judges a visit: each finding with its limit, its reason and the source of the limit")},
-        {Verb::Issue,
-         QLatin1String("issue"),
-         QLatin1String("VISIT"),
-         1,
-         kAnyNumber,
-         {store, demonstration, QLatin1String("to"), QLatin1String("replace"), QLatin1String("revises"),
-          QLatin1String("reason")},
-         QT_TRANSLATE_NOOP("CommandLine", "issues the record of a visit, or says what is missing")},
-        {Verb::Records,
-         QLatin1String("records"),
-         QLatin1String("[WORD...]"),
-         0,
-         kAnyNumber,
-         {store, demonstration},
-         QT_TRANSLATE_NOOP("CommandLine", "lists issued records; words narrow the list")},
-        {Verb::Pdf,
-         QLatin1String("pdf"),
-         QLatin1String("NUMBER --to FILE"),
-         1,
-         1,
-         {store, demonstration, QLatin1String("to"), QLatin1String("replace"), QLatin1String("revision")},
-         QT_TRANSLATE_NOOP("CommandLine", "writes a record's PDF, byte for byte as it was issued")},
-        {Verb::Health,
-         QLatin1String("health"),
-         QLatin1String("[STORE...]"),
-         0,
-         kAnyNumber,
-         {},
-         QT_TRANSLATE_NOOP(
-             "CommandLine",
-             "checks stores without changing a byte: the file, the chain of records, every digest")},
-        {Verb::BackUp,
-         QLatin1String("backup"),
-         QLatin1String("--to FILE"),
-         0,
-         0,
-         {store, demonstration, QLatin1String("to")},
-         QT_TRANSLATE_NOOP("CommandLine", "copies a whole store to another file and checks the copy")},
-        {Verb::Demonstration,
-         QLatin1String("demonstration"),
-         QLatin1String("--into FOLDER"),
-         0,
-         0,
-         {QLatin1String("into")},
-         QT_TRANSLATE_NOOP("CommandLine", "makes the demonstration firm's store in a folder")},
-        {Verb::Help,
-         QLatin1String("help"),
-         QLatin1String("[COMMAND]"),
-         0,
-         1,
-         {},
-         QT_TRANSLATE_NOOP("CommandLine", "explains a command")},
-        {Verb::Version,
-         QLatin1String("version"),
-         {},
-         0,
-         0,
-         {},
-         QT_TRANSLATE_NOOP("CommandLine", "says which version this is")},
-    };
+    return {{Verb::Window,
+             {},
+             {},
+             0,
+             0,
+             {store, demonstration, QLatin1String("scheme")},
+             QT_TRANSLATE_NOOP("CommandLine", "opens the window")},
+            {Verb::Visits,
+             QLatin1String("visits"),
+             QLatin1String("[WORD...]"),
+             0,
+             kAnyNumber,
+             {store, demonstration},
+             QT_TRANSLATE_NOOP("CommandLine",
+                               "lists visits; words narrow the list by address, name or reference")},
+            {Verb::Judge,
+             QLatin1String("judge"),
+             QLatin1String("VISIT"),
+             1,
+             kAnyNumber,
+             {store, demonstration},
+             QT_TRANSLATE_NOOP(
+                 "CommandLine",
+                 "judges a visit: each finding with its limit, its reason and the source of the limit")}};
+}
+
+/// Issuing records and handing them out.
+std::vector<Command> recordCommands() {
+    const QLatin1String store("store");
+    const QLatin1String demonstration("demonstration");
+    return {{Verb::Issue,
+             QLatin1String("issue"),
+             QLatin1String("VISIT"),
+             1,
+             kAnyNumber,
+             {store, demonstration, QLatin1String("to"), QLatin1String("replace"), QLatin1String("revises"),
+              QLatin1String("reason")},
+             QT_TRANSLATE_NOOP("CommandLine", "issues the record of a visit, or says what is missing")},
+            {Verb::Records,
+             QLatin1String("records"),
+             QLatin1String("[WORD...]"),
+             0,
+             kAnyNumber,
+             {store, demonstration},
+             QT_TRANSLATE_NOOP("CommandLine", "lists issued records; words narrow the list")},
+            {Verb::Pdf,
+             QLatin1String("pdf"),
+             QLatin1String("NUMBER --to FILE"),
+             1,
+             1,
+             {store, demonstration, QLatin1String("to"), QLatin1String("replace"), QLatin1String("revision")},
+             QT_TRANSLATE_NOOP("CommandLine", "writes a record's PDF, byte for byte as it was issued")}};
+}
+
+/// Stores as a whole, and help.
+std::vector<Command> storeCommands() {
+    const QLatin1String store("store");
+    const QLatin1String demonstration("demonstration");
+    return {{Verb::Health,
+             QLatin1String("health"),
+             QLatin1String("[STORE...]"),
+             0,
+             kAnyNumber,
+             {},
+             QT_TRANSLATE_NOOP(
+                 "CommandLine",
+                 "checks stores without changing a byte: the file, the chain of records, every digest")},
+            {Verb::BackUp,
+             QLatin1String("backup"),
+             QLatin1String("--to FILE"),
+             0,
+             0,
+             {store, demonstration, QLatin1String("to")},
+             QT_TRANSLATE_NOOP("CommandLine", "copies a whole store to another file and checks the copy")},
+            {Verb::Demonstration,
+             QLatin1String("demonstration"),
+             QLatin1String("--into FOLDER"),
+             0,
+             0,
+             {QLatin1String("into")},
+             QT_TRANSLATE_NOOP("CommandLine", "makes the demonstration firm's store in a folder")},
+            {Verb::Help,
+             QLatin1String("help"),
+             QLatin1String("[COMMAND]"),
+             0,
+             1,
+             {},
+             QT_TRANSLATE_NOOP("CommandLine", "explains a command")},
+            {Verb::Version,
+             QLatin1String("version"),
+             {},
+             0,
+             0,
+             {},
+             QT_TRANSLATE_NOOP("CommandLine", "says which version this is")}};
+}
+
+}  // namespace
+
+const std::vector<Command>& commands() {
+    static const std::vector<Command> kCommands = [] {
+        auto all = visitCommands();
+        for (const auto& more : {recordCommands(), storeCommands()}) {
+            all.insert(all.end(), more.begin(), more.end());
+        }
+        return all;
+    }();
     return kCommands;
 }
 

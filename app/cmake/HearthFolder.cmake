@@ -12,7 +12,9 @@ endif()
 
 find_program(HEARTH_CCACHE ccache)
 if(HEARTH_CCACHE)
-  set(CMAKE_CXX_COMPILER_LAUNCHER ${HEARTH_CCACHE})
+  # Told to trust the compiler's own list of headers, it does not preprocess every file a second time.
+  set(CMAKE_CXX_COMPILER_LAUNCHER ${CMAKE_COMMAND} -E env CCACHE_DEPEND=1
+                                  CCACHE_SLOPPINESS=pch_defines,time_macros ${HEARTH_CCACHE})
 endif()
 
 if(HEARTH_TIDY)
@@ -43,14 +45,37 @@ target_compile_options(
             -Wduplicated-cond
             -Wlogical-op
             -Wimplicit-fallthrough
+            # g++ 12 raises these falsely on the standard library's own strings and optionals when it optimises
+            -Wno-maybe-uninitialized
+            -Wno-restrict
+            -Wno-stringop-overflow
+            -Wno-stringop-overread
             -Wno-psabi)
 if(HEARTH_SANITIZE)
   target_compile_options(hearth_settings INTERFACE -fsanitize=address,undefined -fno-sanitize-recover=all
-                                                   -fno-omit-frame-pointer
-                                                   # g++ 12 sees it in the library's own code when instrumented
-                                                   -Wno-maybe-uninitialized)
+                                                   -fno-omit-frame-pointer)
   target_link_options(hearth_settings INTERFACE -fsanitize=address,undefined)
 endif()
+
+# Headers are what compiling costs here: each target of some size reads the common ones once. A small one would pay more
+# for the precompiled header than it saves.
+function(hearth_precompile target folder widgets sources)
+  list(LENGTH sources count)
+  if(widgets)
+    set(headers "${CMAKE_SOURCE_DIR}/ui/precompiled.h")
+    if(folder MATCHES "^ui/(shell|premises|visit|records|rulebook|firm)$" OR folder STREQUAL "app")
+      list(APPEND headers "${CMAKE_SOURCE_DIR}/core/store/store.h")
+    endif()
+  elseif(count GREATER 2)
+    set(headers "${CMAKE_SOURCE_DIR}/core/precompiled.h")
+  endif()
+  if(target MATCHES "^test_" AND headers)
+    list(APPEND headers <gmock/gmock.h>)
+  endif()
+  if(headers)
+    target_precompile_headers(${target} PRIVATE ${headers})
+  endif()
+endfunction()
 
 # hearth_folder(core/quantity SOURCES a.cpp ... [LINKS Hearth::core_base Qt6::Core ...] [WIDGETS])
 # Defines Hearth::core_quantity. WIDGETS switches on moc and a precompiled header of the Qt classes in common use.
@@ -62,8 +87,8 @@ function(hearth_folder folder)
   target_link_libraries(hearth_${name} PUBLIC hearth_settings tl::expected ${ARG_LINKS})
   if(ARG_WIDGETS)
     set_target_properties(hearth_${name} PROPERTIES AUTOMOC ON)
-    target_precompile_headers(hearth_${name} PRIVATE "${CMAKE_SOURCE_DIR}/ui/precompiled.h")
   endif()
+  hearth_precompile(hearth_${name} ${folder} "${ARG_WIDGETS}" "${ARG_SOURCES}")
 endfunction()
 
 # hearth_test(core/quantity SOURCES decimal_test.cpp ... [LINKS ...] [WIDGETS] [LABELS ...])
@@ -81,11 +106,11 @@ function(hearth_test folder)
                                                   HEARTH_BINARY_DIR="${CMAKE_BINARY_DIR}")
   if(ARG_WIDGETS)
     set_target_properties(test_${name} PROPERTIES AUTOMOC ON)
-    target_precompile_headers(test_${name} PRIVATE "${CMAKE_SOURCE_DIR}/ui/precompiled.h")
     target_link_libraries(test_${name} PRIVATE Qt6::Test Qt6::Widgets)
   else()
     target_link_libraries(test_${name} PRIVATE GTest::gtest_main)
   endif()
+  hearth_precompile(test_${name} ${folder} "${ARG_WIDGETS}" "${ARG_SOURCES}")
   if(NOT ARG_TIMEOUT)
     set(ARG_TIMEOUT 60)
   endif()
