@@ -11,4 +11,24 @@
         </translation>
     </message>
 </context>
+<context>
+    <name>hearth::ui::firm::InstrumentsPart</name>
+    <message numerus="yes">
+        <source>calibration due in %n day(s)</source>
+        <translation>
+            <numerusform>calibration due in %n day</numerusform>
+            <numerusform>calibration due in %n days</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>hearth::ui::premises::PremisesPlace</name>
+    <message numerus="yes">
+        <source>%n open visit(s)</source>
+        <translation>
+            <numerusform>%n open visit</numerusform>
+            <numerusform>%n open visits</numerusform>
+        </translation>
+    </message>
+</context>
 </TS>

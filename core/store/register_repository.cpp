@@ -68,7 +68,8 @@ std::vector<PremisesLine> findPremises(const Connection& db, const std::string& 
     const std::string sql =
         "SELECT " + table.columnList("p") + ", " + customerOf("p.id") +
         ", (SELECT max(v.date) FROM visits AS v WHERE v.premises = p.id)"
-        ", (SELECT count(*) FROM visits AS v WHERE v.premises = p.id AND v.closed = 0)"
+        ", (SELECT count(*) FROM visits AS v WHERE v.premises = p.id AND v.closed = 0"
+        "   AND NOT EXISTS (SELECT 1 FROM record_snapshots AS r WHERE r.visit = v.id))"
         " FROM premises AS p WHERE " +
         condition +
         " ORDER BY p.town COLLATE NOCASE, p.line1 COLLATE NOCASE, p.line2 COLLATE NOCASE, p.id"

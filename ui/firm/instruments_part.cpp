@@ -24,7 +24,7 @@ shell::Line lineOf(const reg::Instrument& instrument, const shell::Context& cont
     const int days = calendar::daysBetween(context.clock.today("Europe/London"), *instrument.calibrationDue);
     line.right = context.words.shortDate(*instrument.calibrationDue);
     line.rightDetail = days < 0 ? InstrumentsPart::tr("calibration ran out")
-                                : InstrumentsPart::tr("calibration due, days left: %1").arg(days);
+                                : InstrumentsPart::tr("calibration due in %n day(s)", nullptr, days);
     return line;
 }
 

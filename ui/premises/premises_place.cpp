@@ -30,7 +30,8 @@ shell::Line lineOf(const store::PremisesLine& found, const words::Words& words) 
                           qstring(found.customer)},
                          QStringLiteral(" · "));
     line.right = found.lastVisit ? words.shortDate(*found.lastVisit) : QString();
-    line.rightDetail = found.drafts > 0 ? PremisesPlace::tr("open visits: %1").arg(found.drafts) : QString();
+    line.rightDetail =
+        found.drafts > 0 ? PremisesPlace::tr("%n open visit(s)", nullptr, found.drafts) : QString();
     return line;
 }
 

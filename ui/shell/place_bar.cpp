@@ -34,7 +34,7 @@ void PlaceTab::paintEvent(QPaintEvent*) {
     QPainter painter(this);
     const auto scheme = currentScheme();
     painter.setFont(isChecked() ? strongFont() : look::font(look::TypeRole::Body));
-    painter.setPen(look::colour(isChecked() || underMouse() ? Role::Key : Role::Ink, scheme));
+    painter.setPen(look::colour(isChecked() ? Role::Key : Role::Ink, scheme));
     painter.drawText(rect(), Qt::AlignCenter, text());
     if (isChecked()) {
         painter.fillRect(QRect(0, height() - kUnderline, width(), kUnderline),
