@@ -102,7 +102,7 @@ void BandsForm::addRow() {
     for (auto* editor : {row.volume, row.drop}) {
         editor->setFixedWidth(kFieldWidth);
         columns->addWidget(editor, 0, Qt::AlignTop);
-        connect(editor, &input::Editor::committed, this, &BandsForm::check);
+        connect(editor, &input::Editor::committed, this, [this] { check(HalfRows::Wait); });
     }
     auto* beside = new QVBoxLayout;
     beside->addStretch(1);
@@ -157,13 +157,15 @@ std::optional<Band> BandsForm::bandIn(Row& row) {
                 converted(*drop, dropFactor(row.drop->unit()))};
 }
 
-BandsForm::Typed BandsForm::typed() {
+BandsForm::Typed BandsForm::typed(HalfRows halfRows) {
     Typed typed;
     for (std::size_t i = 0; i < m_rows.size(); ++i) {
         Row& row = m_rows[i];
         say(row, {}, false);
         row.doubted = false;
-        if (row.volume->text().trimmed().isEmpty() && row.drop->text().trimmed().isEmpty()) {
+        const bool hasVolume = !row.volume->text().trimmed().isEmpty();
+        const bool hasDrop = !row.drop->text().trimmed().isEmpty();
+        if ((!hasVolume && !hasDrop) || (hasVolume != hasDrop && halfRows == HalfRows::Wait)) {
             row.volume->setProblem({});
             row.drop->setProblem({});
             continue;
@@ -176,8 +178,8 @@ BandsForm::Typed BandsForm::typed() {
     return typed;
 }
 
-void BandsForm::check() {
-    const Typed now = typed();
+void BandsForm::check(HalfRows halfRows) {
+    const Typed now = typed(halfRows);
     if (!now.bands.empty()) {
         for (const auto& doubt : rulebook::checkBands(now.bands)) {
             Row& row = m_rows[now.rows[doubt.band]];
@@ -199,7 +201,7 @@ void BandsForm::check() {
 }
 
 std::optional<rulebook::Value> BandsForm::value() {
-    check();
+    check(HalfRows::Refuse);
     m_missing->hide();
     for (Row& row : m_rows) {
         if (row.refused) {
@@ -216,8 +218,8 @@ std::optional<rulebook::Value> BandsForm::value() {
             return std::nullopt;
         }
     }
-    const Typed now = typed();
-    check();
+    const Typed now = typed(HalfRows::Refuse);
+    check(HalfRows::Refuse);  // typed() has cleared what was said
     if (now.bands.empty()) {
         m_missing->setText(slipWords(BandSlip::NoBands));
         m_missing->show();

@@ -36,8 +36,10 @@ class BandsForm : public QWidget {
         std::vector<std::size_t> rows;  // of the bands
     };
     void addRow();
-    void check();
-    [[nodiscard]] Typed typed();
+    /// While somebody types, a row with one figure is not yet wrong; when the table is saved it is.
+    enum class HalfRows { Wait, Refuse };
+    void check(HalfRows halfRows);
+    [[nodiscard]] Typed typed(HalfRows halfRows);
     [[nodiscard]] std::optional<rulebook::Band> bandIn(Row& row);
     void say(Row& row, const QString& sentence, bool refused);
 

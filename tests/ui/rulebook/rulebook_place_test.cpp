@@ -51,7 +51,8 @@ class RuleBookPlaceTest : public ::testing::Test {
         return *entry;
     }
     [[nodiscard]] RuleKey keyOf(Rule rule) const {
-        for (const auto& entry : rulebook::RuleBook::shipped().entries()) {
+        const auto book = rulebook::RuleBook::shipped();
+        for (const auto& entry : book.entries()) {
             if (entry.key.rule == rule && entry.isKnown()) {
                 return entry.key;
             }
@@ -101,7 +102,8 @@ TEST_F(RuleBookPlaceTest, showsEveryEntryWithValueAndProvenance) {
 
 TEST_F(RuleBookPlaceTest, anEntrySaysWhereItWasReadWhatIsDoubtfulAndWhatItsProvenanceMeans) {
     start();
-    for (const auto& entry : rulebook::RuleBook::shipped().entries()) {
+    const auto book = rulebook::RuleBook::shipped();
+    for (const auto& entry : book.entries()) {
         window->openRule(entry.key);
         const QString text = shownText();
         EXPECT_EQ(text.contains(bench.words.provenanceMeaning(entry.provenance)), entry.isKnown());
