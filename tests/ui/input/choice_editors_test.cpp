@@ -1,0 +1,160 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/input/choice_editors.h"
+
+#include "tests/ui/input/bed.h"
+
+#include <QAccessible>
+#include <QApplication>
+#include <QComboBox>
+#include <QTest>
+
+#include <gtest/gtest.h>
+
+namespace hearth::ui::input {
+namespace {
+
+using testing::Bed;
+
+std::vector<ChoiceItem> answers() {
+    return {{QStringLiteral("connected"), QStringLiteral("connected, all off")},
+            {QStringLiteral("isolated"), QStringLiteral("isolated at their valves")},
+            {QStringLiteral("none"), QStringLiteral("none connected")},
+            {QStringLiteral("unclear"), QStringLiteral("not clear")},    // n is taken: o
+            {QStringLiteral("other"), QStringLiteral("another &way")}};  // w by the sign
+}
+
+struct One {
+    Bed bed;
+    Editor* editor = bed.add(makeChoiceEditor(nullptr, answers()), QStringLiteral("Appliances"));
+    Editor* next = bed.add(makeTextEditor(nullptr), QStringLiteral("Next"));
+    One() {
+        bed.show();
+        bed.focus(editor);
+    }
+};
+
+TEST(ChoiceEditor, aLetterChoosesAndCommitsAtOnce) {
+    const std::pair<const char*, const char*> letters[] = {
+        {"c", "connected"}, {"i", "isolated"}, {"N", "none"}, {"o", "unclear"}, {"w", "other"}};
+    for (const auto& [letter, code] : letters) {
+        One one;
+        Bed::type(QString::fromLatin1(letter));
+        EXPECT_EQ(one.editor->text().toStdString(), code);
+        EXPECT_EQ(one.bed.committed, QStringList{QString::fromLatin1(code)});
+        Bed::press(Qt::Key_Return);
+        EXPECT_EQ(QApplication::focusWidget(), one.next->focusTarget());
+        EXPECT_EQ(one.bed.committed.size(), 1);
+    }
+}
+
+TEST(ChoiceEditor, anotherLetterDoesNothing) {
+    One one;
+    Bed::type(QStringLiteral("z"));
+    EXPECT_EQ(one.editor->text(), QString());
+    EXPECT_TRUE(one.bed.committed.isEmpty());
+}
+
+TEST(ChoiceEditor, arrowsMoveAndCommitWhenLeft) {
+    One one;
+    Bed::press(Qt::Key_Right);
+    EXPECT_EQ(one.editor->text(), QStringLiteral("connected"));
+    Bed::press(Qt::Key_Right);
+    Bed::press(Qt::Key_Down);
+    EXPECT_EQ(one.editor->text(), QStringLiteral("none"));
+    Bed::press(Qt::Key_Left);
+    EXPECT_EQ(one.editor->text(), QStringLiteral("isolated"));
+    EXPECT_TRUE(one.bed.committed.isEmpty());
+    Bed::press(Qt::Key_Tab);
+    EXPECT_EQ(one.bed.committed, QStringList{QStringLiteral("isolated")});
+}
+
+TEST(ChoiceEditor, deleteTakesTheChoiceAway) {
+    One one;
+    one.editor->setText(QStringLiteral("none"));
+    Bed::press(Qt::Key_Delete);
+    EXPECT_EQ(one.editor->text(), QString());
+    Bed::press(Qt::Key_Tab);
+    EXPECT_EQ(one.bed.committed, QStringList{QString()});
+}
+
+TEST(ChoiceEditor, escapeBringsBackTheChoice) {
+    One one;
+    one.editor->setText(QStringLiteral("none"));
+    Bed::press(Qt::Key_Left);
+    Bed::press(Qt::Key_Escape);
+    EXPECT_EQ(one.editor->text(), QStringLiteral("none"));
+}
+
+TEST(ChoiceEditor, aClickChooses) {
+    One one;
+    QWidget* field = one.editor->focusTarget();
+    QTest::mouseClick(field, Qt::LeftButton, Qt::NoModifier, QPoint(12, 14));
+    EXPECT_EQ(one.bed.committed, QStringList{QStringLiteral("connected")});
+}
+
+TEST(ChoiceEditor, aCodeThatItDoesNotKnowIsKept) {
+    One one;
+    one.editor->setText(QStringLiteral("from_a_newer_program"));
+    Bed::press(Qt::Key_Tab);
+    EXPECT_EQ(one.editor->text(), QStringLiteral("from_a_newer_program"));
+    EXPECT_TRUE(one.bed.committed.isEmpty());
+}
+
+TEST(ChoiceEditor, wrapsWhereItIsNarrow) {
+    One one;
+    const auto* field = one.editor->focusTarget();
+    EXPECT_GT(field->heightForWidth(200), 2 * field->heightForWidth(2000));
+}
+
+TEST(ChoiceEditor, choosingMovesNothing) {
+    One one;
+    const auto* field = one.editor->focusTarget();
+    const int before = field->heightForWidth(420);
+    for (const ChoiceItem& choice : answers()) {
+        one.editor->setText(choice.code);
+        EXPECT_EQ(field->heightForWidth(420), before);
+    }
+}
+
+TEST(ChoiceEditor, tellsAScreenReaderWhatIsChosenAndHow) {
+    One one;
+    auto* accessible = QAccessible::queryAccessibleInterface(one.editor->focusTarget());
+    ASSERT_NE(accessible, nullptr);
+    EXPECT_EQ(accessible->role(), QAccessible::ComboBox);
+    EXPECT_EQ(accessible->text(QAccessible::Name), QStringLiteral("Appliances"));
+    EXPECT_EQ(accessible->text(QAccessible::Value), QString());
+    one.editor->setText(QStringLiteral("none"));
+    EXPECT_EQ(accessible->text(QAccessible::Value), QStringLiteral("none connected"));
+    EXPECT_TRUE(accessible->text(QAccessible::Description).contains(QStringLiteral("W another way")));
+}
+
+TEST(ListEditor, choosesByKeysAndCommitsWhenLeft) {
+    Bed bed;
+    Editor* editor = bed.add(makeListEditor(nullptr, answers()), QStringLiteral("Appliances"));
+    bed.add(makeTextEditor(nullptr), QStringLiteral("Next"));
+    bed.show();
+    EXPECT_EQ(editor->text(), QString());
+    bed.focus(editor);
+    Bed::press(Qt::Key_Down);
+    Bed::press(Qt::Key_Down);
+    EXPECT_EQ(editor->text(), QStringLiteral("isolated"));
+    EXPECT_TRUE(bed.committed.isEmpty());
+    Bed::press(Qt::Key_Return);
+    EXPECT_EQ(bed.committed, QStringList{QStringLiteral("isolated")});
+    bed.focus(editor);
+    Bed::press(Qt::Key_Delete);
+    Bed::press(Qt::Key_Return);
+    EXPECT_EQ(bed.committed, (QStringList{QStringLiteral("isolated"), QString()}));
+}
+
+TEST(ListEditor, aCodeThatItDoesNotKnowIsShownAndKept) {
+    Bed bed;
+    Editor* editor = bed.add(makeListEditor(nullptr, answers()), QStringLiteral("Appliances"));
+    editor->setText(QStringLiteral("from_a_newer_program"));
+    EXPECT_EQ(editor->text(), QStringLiteral("from_a_newer_program"));
+    EXPECT_EQ(qobject_cast<QComboBox*>(editor->focusTarget())->currentText(),
+              QStringLiteral("from_a_newer_program"));
+}
+
+}  // namespace
+}  // namespace hearth::ui::input
