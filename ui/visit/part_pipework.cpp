@@ -88,12 +88,11 @@ void PipeworkPart::addMeter() {
                     installationText(model(), &Installation::meterCode), tr("Meter"));
     addRegister(fields, input::makeTextEditor(fields), installationText(model(), &Installation::meterSerial),
                 tr("Meter serial"));
-    m_meterVolume = addFigure(fields, quantity::UnitFamily::Volume, &Installation::meterVolume,
-                              tr("Meter's volume, from its plate"));
     addFigure(fields, quantity::UnitFamily::Pressure, &Installation::operatingPressure,
               tr("Operating pressure at the meter"));
-    addFigure(fields, quantity::UnitFamily::Pressure, &Installation::supplyPressure,
-              tr("Most supply pressure"));
+    addFigure(fields, quantity::UnitFamily::Pressure, &Installation::supplyPressure, tr("Most supply pressure"));
+    m_meterVolume = addFigure(fields, quantity::UnitFamily::Volume, &Installation::meterVolume,
+                              tr("Meter's volume, from its plate"));
     addRegister(fields, input::makeTextEditor(fields), installationText(model(), &Installation::meterPlace),
                 tr("Where the meter is"));
     addRegister(fields, input::makeTextEditor(fields),

@@ -123,8 +123,7 @@ void RecordsPart::issue() {
         return;
     }
     if (!model().missing().empty()) {
-        refuse(tr("%n thing(s) still missing: Enter on a line goes there.", nullptr,
-                  static_cast<int>(model().missing().size())));
+        refuse(tr("Something is still missing: Enter on a line goes there."));
         m_missing->setFocus(Qt::OtherFocusReason);
         return;
     }
@@ -166,7 +165,7 @@ void RecordsPart::showMissing() {
     const int count = static_cast<int>(lines.size());
     m_missing->setVisible(count > 0);
     m_missing->setLines(std::move(lines));
-    m_state->setText(count > 0 ? tr("%n thing(s) are missing before it can be issued.", nullptr, count)
+    m_state->setText(count > 0 ? tr("Missing before it can be issued: %1").arg(count)
                                : tr("Nothing is missing."));
 }
 

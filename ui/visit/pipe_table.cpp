@@ -39,14 +39,13 @@ struct PipeTable::Row {
 };
 
 PipeTable::PipeTable(const SheetContext& context, QWidget* parent)
-    : QWidget(parent), m_context(context), m_grid(new QGridLayout(this)) {
+    : QWidget(parent),
+      m_context(context),
+      m_grid(new QGridLayout(this)),
+      m_isReadOnly(context.model.isReadOnly()) {
     m_grid->setContentsMargins(0, 0, 0, 0);
     m_grid->setHorizontalSpacing(look::kGap);
     m_grid->setVerticalSpacing(look::kGap / 2);
-    const std::array stretch{5, 4, 4, 6, 3, 3};
-    for (int column = 0; column < ColumnCount; ++column) {
-        m_grid->setColumnStretch(column, stretch[static_cast<std::size_t>(column)]);
-    }
     m_grid->setColumnMinimumWidth(ColumnCount, 84);
     addHeads();
     fitRows();
@@ -184,7 +183,9 @@ void PipeTable::showColumns() {
     });
     const bool tree = !file.pipes.empty();
     const std::array shown{true, true, byHand, true, tree, underTest};
+    constexpr std::array kStretch{6, 4, 5, 6, 3, 5};
     for (std::size_t column = 0; column < shown.size(); ++column) {
+        m_grid->setColumnStretch(static_cast<int>(column), shown[column] ? kStretch[column] : 0);
         m_heads[column]->setVisible(shown[column]);
         for (const auto& row : m_rows) {
             row->fields[column]->editor()->setVisible(shown[column]);
@@ -206,7 +207,12 @@ Result<void> PipeTable::change(std::size_t row, const std::function<void(PipeSec
         row = pipes.size() - 1;
     }
     how(pipes[row]);
-    return m_context.model.save(pipes);
+    const bool isNew = pipes.size() > m_context.model.file().pipes.size();
+    auto saved = m_context.model.save(pipes);
+    if (saved && isNew) {
+        m_rows[row]->fields[After]->refill();  // from the section before, unless somebody says otherwise
+    }
+    return saved;
 }
 
 FieldBinding PipeTable::tubeBinding(std::size_t row) {

@@ -72,7 +72,7 @@ class PipeTable : public QWidget {
     QGridLayout* m_grid;
     std::vector<shell::Text*> m_heads;
     std::vector<std::unique_ptr<Row>> m_rows;
-    bool m_isReadOnly = false;
+    bool m_isReadOnly;
 };
 
 }  // namespace hearth::ui::visit

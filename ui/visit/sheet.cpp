@@ -190,7 +190,22 @@ void VisitSheet::showSpine() {
 }
 
 void VisitSheet::orderTabs() {
-    chainTabStops(this);
+    for (QWidget* stop : chainTabStops(this)) {
+        stop->installEventFilter(this);
+    }
+}
+
+/// A list would page through its choices and change a value: the paging keys belong to the parts, wherever the keyboard is.
+bool VisitSheet::eventFilter(QObject* watched, QEvent* event) {
+    if (event->type() == QEvent::KeyPress) {
+        const auto* key = static_cast<QKeyEvent*>(event);
+        const bool pages = key->key() == Qt::Key_PageUp || key->key() == Qt::Key_PageDown;
+        if (pages && key->modifiers() == Qt::NoModifier) {
+            step(key->key() == Qt::Key_PageUp ? -1 : 1);
+            return true;
+        }
+    }
+    return QWidget::eventFilter(watched, event);
 }
 
 RecordsPart* VisitSheet::recordsPart() const {

@@ -76,7 +76,6 @@ Result<void> VisitSheetModel::keep(const reg::SubjectRef& subject, Item item, co
     const reg::Entry* present = m_file.find(subject, item);
     reg::Entry entry = present != nullptr ? *present : reg::Entry{};
     if (present == nullptr) {
-        entry.id = reg::EntryId{m_store.newId()};
         entry.visit = m_file.visit.id;
         entry.subject = subject;
         entry.item = item;

@@ -32,7 +32,7 @@ QString wordOf(const PartState& state) {
         case PartWord::Running:
             return count(QT_TRANSLATE_NOOP("hearth::ui::visit::Spine", "running"), -1);
         case PartWord::Fails:
-            return count(QT_TRANSLATE_NOOP("hearth::ui::visit::Spine", "%n that fail(s)"), state.count);
+            return count(QT_TRANSLATE_NOOP("hearth::ui::visit::Spine", "%n failing"), state.count);
         case PartWord::LookAgain:
             return count(QT_TRANSLATE_NOOP("hearth::ui::visit::Spine", "%n to look at"), state.count);
         case PartWord::ToFill:
@@ -165,7 +165,8 @@ Spine::Spine(QWidget* parent) : QListView(parent), m_model(new Model(this)) {
     setSelectionMode(NoSelection);
     setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     setTabKeyNavigation(false);
-    setProperty("ground", QStringLiteral("desk"));
+    // No box around it and no ground of its own: it stands on the desk.
+    setStyleSheet(QStringLiteral("QListView { border: none; background: transparent; }"));
     viewport()->setAutoFillBackground(false);
 }
 

@@ -5,20 +5,20 @@
 
 namespace hearth::ui::visit {
 
-void chainTabStops(QWidget* root) {
-    QWidget* before = nullptr;
+std::vector<QWidget*> chainTabStops(QWidget* root) {
+    std::vector<QWidget*> stops;
     // findChildren() goes depth first, children in the order in which they were made.
     for (QWidget* widget : root->findChildren<QWidget*>()) {
-        const bool isStop =
-            (widget->focusPolicy() & Qt::TabFocus) == Qt::TabFocus && widget->focusProxy() == nullptr;
-        if (!isStop) {
+        const bool isStop = (widget->focusPolicy() & Qt::TabFocus) == Qt::TabFocus && widget->focusProxy() == nullptr;
+        if (!isStop || widget->window() != root->window()) {  // a list that opens is a window of its own
             continue;
         }
-        if (before != nullptr) {
-            QWidget::setTabOrder(before, widget);
+        if (!stops.empty()) {
+            QWidget::setTabOrder(stops.back(), widget);
         }
-        before = widget;
+        stops.push_back(widget);
     }
+    return stops;
 }
 
 }  // namespace hearth::ui::visit

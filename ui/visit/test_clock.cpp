@@ -46,6 +46,9 @@ TestClock::TestClock(const SheetContext& context, std::size_t test, QWidget* par
         QApplication::alert(window());
     };
     m_strip = new StageStrip(this);
+    if (const QString own = testContext(context, reg::subject(this->test().id)); !own.isEmpty()) {
+        m_strip->setAccessibleName(own + QStringLiteral(", ") + m_strip->accessibleName());
+    }
     m_face = new ClockFace(ClockFace::Size::Big, this);
     m_reading = new ClockFace(ClockFace::Size::Middle, this);
     m_button = new shell::KeyButton({}, shell::ButtonKind::Primary, this);
@@ -60,10 +63,10 @@ TestClock::TestClock(const SheetContext& context, std::size_t test, QWidget* par
     grid->setVerticalSpacing(look::kGap);
     grid->setColumnStretch(1, 1);
     grid->addWidget(m_strip, 0, 0, 1, 3);
-    grid->addWidget(m_advice, 1, 0, 1, 3);
+    grid->addWidget(m_advice, 1, 0, 1, 2, Qt::AlignTop);
+    grid->addWidget(m_button, 1, 2, Qt::AlignTop | Qt::AlignRight);
     grid->addWidget(m_face, 2, 0);
-    grid->addWidget(m_reading, 2, 1);
-    grid->addWidget(m_button, 2, 2, Qt::AlignVCenter | Qt::AlignRight);
+    grid->addWidget(m_reading, 2, 1, 1, 2);
     grid->addWidget(m_refused, 3, 0, 1, 3);
     m_ticks.setInterval(kTick);
     connect(&m_ticks, &QTimer::timeout, this, &TestClock::tick);
@@ -294,22 +297,17 @@ void TestClock::showStrip() {
 
 void TestClock::showFace() {
     const auto running = m_timer.running();
+    const auto stage = running ? running : next();
+    m_face->setVisible(stage && stage != Stage::Restore);
     if (!running) {
-        const auto stage = next();
-        const auto needed = stage ? m_timer.plan().of(*stage) : std::nullopt;
-        const bool timed = stage && itemsOf(*stage);
-        m_face->setFigure(needed ? clockText(*needed) : QStringLiteral("\u2013:\u2013\u2013"), {},
-                          !stage             ? tr("stopped: let-by found")
-                          : needed || !timed ? tr("%1, not started").arg(stageName(*stage))
-                                             : tr("%1: no time in the rule book").arg(stageName(*stage)));
+        showIdleFace(stage);
         return;
     }
     const auto left = m_timer.left();
     if (!left) {
         const bool timed = itemsOf(*running).has_value();
-        m_face->setFigure(
-            clockText(std::chrono::floor<seconds>(m_timer.passed())), {},
-            timed ? tr("no time in the rule book: end it yourself") : tr("raising the pressure"));
+        m_face->setFigure(clockText(std::chrono::floor<seconds>(m_timer.passed())), {},
+                          timed ? tr("no time in the rule book: end it yourself") : tr("raising the pressure"));
     } else if (m_timer.isDue()) {
         m_face->setFigure(QStringLiteral("+") + clockText(std::chrono::floor<seconds>(-*left)), {},
                           tr("over: read the gauge now"), true);
@@ -317,6 +315,14 @@ void TestClock::showFace() {
         m_face->setFigure(clockText(roundedUp(*left)), {},
                           tr("left of %1").arg(clockText(*m_timer.plan().of(*running))));
     }
+}
+
+void TestClock::showIdleFace(std::optional<Stage> stage) {
+    const auto needed = stage ? m_timer.plan().of(*stage) : std::nullopt;
+    const bool lacksTime = stage && itemsOf(*stage) && !needed;
+    const QString name = stage ? stageName(*stage) : QString();
+    m_face->setFigure(clockText(needed.value_or(seconds(0))), {},
+                      lacksTime ? tr("%1: no time in the rule book").arg(name) : tr("%1, not started").arg(name));
 }
 
 void TestClock::showReading() {

@@ -68,6 +68,7 @@ class TestClock : public QWidget {
     [[nodiscard]] bool isLetByFound() const;
     [[nodiscard]] const reg::Test& test() const;
     void showFace();
+    void showIdleFace(std::optional<Stage> stage);
     void showReading();
     void showButton();
     void showStrip();

@@ -100,7 +100,7 @@ void VisitsPlace::fillList() {
                     QStringLiteral(" \u00B7 ")),
              m_context.words.shortDate(visit.visit.date),
              isOpen              ? tr("draft")
-             : visit.records > 0 ? tr("%n record(s)", nullptr, visit.records)
+             : visit.records > 0 ? tr("issued")
                                  : tr("closed")});
     }
     m_list->setEmptyText(m_search.isEmpty() ? tr("No visits yet. Start one from its premises.")

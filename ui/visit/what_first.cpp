@@ -24,7 +24,7 @@ QWidget* makeSteps(const QStringList& steps, QWidget* parent) {
     grid->setColumnStretch(1, 1);
     for (int row = 0; row < static_cast<int>(steps.size()); ++row) {
         auto* number =
-            new shell::Text(QString::number(row + 1), look::TypeRole::Label, look::Role::Fail, box);
+            new shell::Text(QString::number(row + 1), look::TypeRole::Body, look::Role::Fail, box);
         auto* step = shell::bodyText(steps[row], box);
         grid->addWidget(number, row, 0, Qt::AlignTop);
         grid->addWidget(step, row, 1);

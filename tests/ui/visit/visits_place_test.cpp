@@ -1,0 +1,133 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/visit/visits_place.h"
+
+#include "tests/ui/visit/sheet_bench.h"
+
+#include <QLineEdit>
+
+#include <gtest/gtest.h>
+
+namespace hearth::ui::visit {
+namespace {
+
+using reg::Item;
+using testing::need;
+using testing::SheetBench;
+
+TEST(VisitsPlace, OpenDraftsStandFirst) {
+    testing::FirmBench firm;
+    const auto first = firm.addPremises("1 First Street");
+    const auto second = firm.addPremises("2 Second Street");
+    const auto draft = firm.startVisit(first);
+    const auto done = firm.startVisit(second);
+    auto file = need(firm.store->visitFile(done));
+    file.visit.closed = true;
+    need(firm.store->save(file.visit));
+    VisitsPlace place(firm.context());
+    place.refresh();
+    ASSERT_EQ(place.list()->count(), 2);
+    EXPECT_EQ(place.list()->line(0).key, QString::fromStdString(draft.text()));
+}
+
+TEST(VisitsPlace, SearchFindsByAddressAndSaysWhenNothingIsFound) {
+    testing::FirmBench firm;
+    firm.startVisit(firm.addPremises("1 First Street"));
+    firm.startVisit(firm.addPremises("2 Second Street"));
+    VisitsPlace place(firm.context());
+    place.refresh();
+    place.search(QStringLiteral("second"));
+    EXPECT_EQ(place.list()->count(), 1);
+    place.search(QStringLiteral("nowhere"));
+    EXPECT_EQ(place.list()->count(), 0);
+    place.search({});
+    EXPECT_EQ(place.list()->count(), 2);
+}
+
+TEST(VisitsPlace, MakesNoWidgetsBeforeItIsShown) {
+    testing::FirmBench firm;
+    const VisitsPlace place(firm.context());
+    EXPECT_TRUE(place.findChildren<QWidget*>().isEmpty());
+}
+
+TEST(VisitsPlace, TheListIsWalkable) {
+    testing::FirmBench firm;
+    firm.startVisit(firm.addPremises("1 First Street"));
+    VisitsPlace place(firm.context());
+    place.refresh();
+    testing::activate(&place);
+    testing::expectWalkable(&place, [&] { return firm.state(); });
+}
+
+TEST(VisitsPlace, KnowsTheGasOfTheVisitInView) {
+    SheetBench bench;
+    EXPECT_EQ(bench.place->gas(), rulebook::Gas::NaturalGas);
+    auto installation = bench.file().installation;
+    installation.gas = rulebook::Gas::Propane;
+    need(bench.model().save(installation));
+    EXPECT_EQ(bench.place->gas(), rulebook::Gas::Propane);
+}
+
+TEST(VisitsPlace, CommitKeepsTheFieldUnderTheCursor) {
+    SheetBench bench;
+    bench.at(Item::VisitReference);
+    SheetBench::keys(QStringLiteral("PO 9"));
+    bench.place->commit();
+    EXPECT_EQ(need(bench.firm.store->visitFile(bench.visit))
+                  .find(bench.subjectOf(Item::VisitReference), Item::VisitReference)
+                  ->text,
+              "PO 9");
+}
+
+TEST(VisitsPlace, AnotherVisitHasItsOwnSheet) {
+    SheetBench bench;
+    bench.type(Item::VisitReference, QStringLiteral("PO 1"));
+    const auto other = bench.firm.startVisit(bench.firm.addPremises("2 Second Street"));
+    bench.place->openVisit(other);
+    SheetBench::settle();
+    EXPECT_EQ(bench.editor(Item::VisitReference).text(), QString());
+    bench.place->openVisit(bench.visit);
+    SheetBench::settle();
+    EXPECT_EQ(bench.editor(Item::VisitReference).text(), QStringLiteral("PO 1"));
+}
+
+TEST(VisitsPlace, AVisitThatIsNotThereIsSaid) {
+    testing::FirmBench firm;
+    VisitsPlace place(firm.context());
+    place.refresh();
+    place.openVisit(reg::VisitId{makeUuid7(7)});
+    EXPECT_EQ(place.sheet(), nullptr);
+}
+
+/// A store that another program holds: everything can be read, nothing be changed.
+TEST(VisitsPlace, AReadOnlyStoreIsReadableAndItsEditorsReadOnly) {
+    SheetBench bench;
+    bench.fillIn();
+    auto reader = need(store::Store::open(bench.firm.path(), store::Access::WriteOrRead, bench.firm.clock));
+    ASSERT_TRUE(reader->isReadOnly());
+    auto& firm = bench.firm;
+    const shell::Context context{*reader,        firm.clock,    firm.words,  firm.dialogs,
+                                 firm.navigator, firm.printing, firm.issue()};
+    VisitsPlace place(context);
+    place.resize(1280, 800);
+    testing::activate(&place);
+    place.refresh();
+    place.openVisit(bench.visit);
+    SheetBench::settle();
+    ASSERT_NE(place.sheet(), nullptr);
+    int fields = 0;
+    for (auto* line : place.sheet()->paper()->findChildren<QLineEdit*>()) {
+        EXPECT_TRUE(line->isReadOnly()) << testing::described(line);
+        ++fields;
+    }
+    EXPECT_GT(fields, 20);
+    const auto before = testing::valuesIn(&place);
+    for (auto* stop : testing::tabStops(place.sheet()->paper())) {
+        stop->setFocus();
+        SheetBench::keys(QStringLiteral("y1"));
+    }
+    EXPECT_EQ(testing::valuesIn(&place), before);
+    EXPECT_FALSE(place.sheet()->findChild<QPushButton*>(QStringLiteral("issueButton"))->isEnabled());
+}
+
+}  // namespace
+}  // namespace hearth::ui::visit
