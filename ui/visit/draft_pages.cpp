@@ -18,7 +18,8 @@ constexpr int kBetween = 2 * look::kGap;
 }  // namespace
 
 DraftPages::DraftPages(QWidget* parent) : QWidget(parent) {
-    QSizePolicy policy(QSizePolicy::Preferred, QSizePolicy::Fixed);
+    // Not Fixed: a layout would hold it to the height of its size hint, whatever its width asks for.
+    QSizePolicy policy(QSizePolicy::Preferred, QSizePolicy::Minimum);
     policy.setHeightForWidth(true);
     setSizePolicy(policy);
 }

@@ -90,7 +90,8 @@ void PipeworkPart::addMeter() {
                 tr("Meter serial"));
     addFigure(fields, quantity::UnitFamily::Pressure, &Installation::operatingPressure,
               tr("Operating pressure at the meter"));
-    addFigure(fields, quantity::UnitFamily::Pressure, &Installation::supplyPressure, tr("Most supply pressure"));
+    addFigure(fields, quantity::UnitFamily::Pressure, &Installation::supplyPressure,
+              tr("Most supply pressure"));
     m_meterVolume = addFigure(fields, quantity::UnitFamily::Volume, &Installation::meterVolume,
                               tr("Meter's volume, from its plate"));
     addRegister(fields, input::makeTextEditor(fields), installationText(model(), &Installation::meterPlace),

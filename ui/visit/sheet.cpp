@@ -195,7 +195,8 @@ void VisitSheet::orderTabs() {
     }
 }
 
-/// A list would page through its choices and change a value: the paging keys belong to the parts, wherever the keyboard is.
+/// A list would page through its choices and change a value: the paging keys belong to the parts, wherever
+/// the keyboard is.
 bool VisitSheet::eventFilter(QObject* watched, QEvent* event) {
     if (event->type() == QEvent::KeyPress) {
         const auto* key = static_cast<QKeyEvent*>(event);

@@ -9,7 +9,8 @@ std::vector<QWidget*> chainTabStops(QWidget* root) {
     std::vector<QWidget*> stops;
     // findChildren() goes depth first, children in the order in which they were made.
     for (QWidget* widget : root->findChildren<QWidget*>()) {
-        const bool isStop = (widget->focusPolicy() & Qt::TabFocus) == Qt::TabFocus && widget->focusProxy() == nullptr;
+        const bool isStop =
+            (widget->focusPolicy() & Qt::TabFocus) == Qt::TabFocus && widget->focusProxy() == nullptr;
         if (!isStop || widget->window() != root->window()) {  // a list that opens is a window of its own
             continue;
         }

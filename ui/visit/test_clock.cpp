@@ -306,8 +306,9 @@ void TestClock::showFace() {
     const auto left = m_timer.left();
     if (!left) {
         const bool timed = itemsOf(*running).has_value();
-        m_face->setFigure(clockText(std::chrono::floor<seconds>(m_timer.passed())), {},
-                          timed ? tr("no time in the rule book: end it yourself") : tr("raising the pressure"));
+        m_face->setFigure(
+            clockText(std::chrono::floor<seconds>(m_timer.passed())), {},
+            timed ? tr("no time in the rule book: end it yourself") : tr("raising the pressure"));
     } else if (m_timer.isDue()) {
         m_face->setFigure(QStringLiteral("+") + clockText(std::chrono::floor<seconds>(-*left)), {},
                           tr("over: read the gauge now"), true);
@@ -321,8 +322,9 @@ void TestClock::showIdleFace(std::optional<Stage> stage) {
     const auto needed = stage ? m_timer.plan().of(*stage) : std::nullopt;
     const bool lacksTime = stage && itemsOf(*stage) && !needed;
     const QString name = stage ? stageName(*stage) : QString();
-    m_face->setFigure(clockText(needed.value_or(seconds(0))), {},
-                      lacksTime ? tr("%1: no time in the rule book").arg(name) : tr("%1, not started").arg(name));
+    m_face->setFigure(
+        clockText(needed.value_or(seconds(0))), {},
+        lacksTime ? tr("%1: no time in the rule book").arg(name) : tr("%1, not started").arg(name));
 }
 
 void TestClock::showReading() {

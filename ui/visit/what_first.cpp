@@ -23,8 +23,7 @@ QWidget* makeSteps(const QStringList& steps, QWidget* parent) {
     grid->setHorizontalSpacing(look::kGap);
     grid->setColumnStretch(1, 1);
     for (int row = 0; row < static_cast<int>(steps.size()); ++row) {
-        auto* number =
-            new shell::Text(QString::number(row + 1), look::TypeRole::Body, look::Role::Fail, box);
+        auto* number = new shell::Text(QString::number(row + 1), look::TypeRole::Body, look::Role::Fail, box);
         auto* step = shell::bodyText(steps[row], box);
         grid->addWidget(number, row, 0, Qt::AlignTop);
         grid->addWidget(step, row, 1);

@@ -20,15 +20,16 @@
 
 namespace hearth::testing {
 
-/// The firm has confirmed every entry of its rule book that has a value, from its own copies, and has entered Edition 4's
-/// scope and purge rule, which ship empty. What it enters for these stands in for its own copy (the values are Edition 3's);
-/// nothing is claimed about Edition 4. The volume bands stay empty.
+/// The firm has confirmed every entry of its rule book that has a value, from its own copies, and has entered
+/// Edition 4's scope and purge rule, which ship empty. What it enters for these stands in for its own copy
+/// (the values are Edition 3's); nothing is claimed about Edition 4. The volume bands stay empty.
 inline void confirmRuleBook(store::Store& store, calendar::Date on) {
     const auto book = need(store.ruleBook());
     for (const rulebook::Entry& entry : book.entries()) {
         const auto* third = book.find({entry.key.rule, rulebook::Edition::Up1bEd3, entry.key.gas});
-        const bool standsIn = !entry.isKnown() && entry.key.edition == rulebook::Edition::Up1bEd4 && third != nullptr &&
-                              third->isKnown() && entry.key.rule != rulebook::Rule::DropByVolume;
+        const bool standsIn = !entry.isKnown() && entry.key.edition == rulebook::Edition::Up1bEd4 &&
+                              third != nullptr && third->isKnown() &&
+                              entry.key.rule != rulebook::Rule::DropByVolume;
         if (entry.isKnown() || standsIn) {
             const auto& value = entry.isKnown() ? entry.value : third->value;
             need(store.save(rulebook::FirmEntry{entry.key, value, "R. Ashdown", on, "own copy"}));
