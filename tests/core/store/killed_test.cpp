@@ -67,7 +67,7 @@ class Killed : public SpoiltStore {
     }
     /// Lets a child work, and kills it when it has said so many numbers and a little later; gives the last
     /// one.
-    [[nodiscard]] int killAfter(int heard, unsigned later, int from) {
+    [[nodiscard]] int killAfter(int heard, unsigned later, int from) const {
         Acknowledged said;
         const pid_t child = inChild([&]() -> int { workForEver(said, from); });
         said.closeWriter();
@@ -82,7 +82,6 @@ class Killed : public SpoiltStore {
         int status = 0;
         waitpid(child, &status, 0);
         EXPECT_TRUE(WIFSIGNALED(status));
-        m_inMidSave += std::filesystem::exists(path().string() + "-journal") ? 1 : 0;
         while (const auto number = said.next()) {
             last = *number;
         }
@@ -100,8 +99,6 @@ class Killed : public SpoiltStore {
         EXPECT_TRUE(kept == last || kept == last + 1) << kept << " after " << last;
         return kept;
     }
-
-    int m_inMidSave = 0;  // kills that left a journal
 };
 
 TEST_F(Killed, losesNothingThatWasSavedAndStaysWhole) {
@@ -112,53 +109,6 @@ TEST_F(Killed, losesNothingThatWasSavedAndStaysWhole) {
         const int heard = 1 + static_cast<int>((chance >> 16U) % 7U);
         kept = expectKept(killAfter(heard, (chance >> 8U) % 2'000'000U, kept + 1));
     }
-    RecordProperty("killed_in_mid_save", m_inMidSave);
-}
-
-/// A program that holds the store until it is killed.
-class Holder {
-  public:
-    Holder(const std::filesystem::path& path, const Clock& clock) {
-        m_pid = inChild([&] {
-            const auto held = Store::open(path, Access::Write, clock);
-            m_ready.say(held ? 1 : 0);
-            return pause();
-        });
-        m_ready.closeWriter();
-    }
-    ~Holder() { end(); }
-    Holder(const Holder&) = delete;
-    Holder& operator=(const Holder&) = delete;
-
-    [[nodiscard]] bool holds() const { return m_ready.next() == 1; }
-    [[nodiscard]] pid_t pid() const { return m_pid; }
-    void end() {
-        if (m_pid > 0) {
-            kill(m_pid, SIGKILL);
-            waitpid(m_pid, nullptr, 0);
-        }
-        m_pid = 0;
-    }
-
-  private:
-    Acknowledged m_ready;
-    pid_t m_pid = 0;
-};
-
-TEST_F(Killed, letsTheNextProgramWrite) {
-    Holder other(path(), clock);
-    ASSERT_TRUE(other.holds());
-    const auto refused = Store::open(path(), Access::Write, clock);
-    ASSERT_FALSE(refused);
-    EXPECT_EQ(refused.error().code, ErrorCode::StoreLocked);
-    EXPECT_NE(refused.error().details.at(1).find(" " + std::to_string(other.pid()) + "@"), std::string::npos)
-        << refused.error().details.at(1);
-    const auto reader = valueOf(Store::open(path(), Access::WriteOrRead, clock));
-    EXPECT_TRUE(reader->isReadOnly());
-    EXPECT_EQ(reader->whyReadOnly(), refused.error());
-    EXPECT_TRUE(reader->visitFile(visit));
-    other.end();
-    EXPECT_FALSE(valueOf(Store::open(path(), Access::WriteOrRead, clock))->isReadOnly());
 }
 
 // What a killed program left in the middle of a save is played back for somebody who only reads; a mere look
