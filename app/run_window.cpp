@@ -21,10 +21,6 @@ using ui::shell::FirstStart;
 using MaybeStore = std::optional<std::unique_ptr<Store>>;
 using StoreResult = Result<MaybeStore>;
 
-QString tr(const char* text) {
-    return QCoreApplication::translate("CommandLine", text);
-}
-
 StoreResult opened(const std::filesystem::path& path, const Clock& clock) {
     return Store::open(path, Access::WriteOrRead, clock).map([](std::unique_ptr<Store> store) {
         return MaybeStore(std::move(store));
