@@ -2,6 +2,7 @@
 #include "app/command_line.h"
 
 #include "app/command_table.h"
+#include "app/console.h"
 
 #include <QCoreApplication>
 
@@ -10,10 +11,6 @@
 
 namespace hearth::app {
 namespace {
-
-QString tr(const char* text) {
-    return QCoreApplication::translate("CommandLine", text);
-}
 
 using Faulty = tl::unexpected<UsageProblem>;
 

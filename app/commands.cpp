@@ -19,10 +19,6 @@ namespace {
 using store::Access;
 using ui::words::qstring;
 
-QString tr(const char* text) {
-    return QCoreApplication::translate("CommandLine", text);
-}
-
 using OpenStore = Result<std::unique_ptr<store::Store>>;
 
 OpenStore openFor(const CommandLine& line, Access access, const Desk& desk) {

@@ -1,9 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/console.h"
 
+#include <QCoreApplication>
+
 #include <unistd.h>
 
 namespace hearth::app {
+
+QString tr(const char* text) {
+    return QCoreApplication::translate("CommandLine", text);
+}
 
 Console::Console()
     : Console(stdout, stderr, ::isatty(STDOUT_FILENO) == 1 && qEnvironmentVariableIsEmpty("NO_COLOR")) {}

@@ -7,6 +7,9 @@
 
 namespace hearth::app {
 
+/// A sentence of the command line's in the language in use.
+[[nodiscard]] QString tr(const char* text);
+
 /// Where a command speaks: UTF-8 whatever the locale, colours only on a terminal that wants them.
 class Console {
   public:

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/findings_text.h"
 
+#include "app/console.h"
+
 #include <QCoreApplication>
 #include <QStringList>
 
@@ -15,10 +17,6 @@ using ui::words::Words;
 
 constexpr qsizetype kWidth = 100;  // of a line; a terminal of 80 wraps the longest ones only
 constexpr qsizetype kIndent = 6;
-
-QString tr(const char* text) {
-    return QCoreApplication::translate("CommandLine", text);
-}
 
 /// The shapes of the four outcomes as far as letters can draw them: disc, square, triangle, ring.
 struct Mark {

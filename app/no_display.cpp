@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/no_display.h"
 
+#include "app/console.h"
 #include "app/demo.h"
 #include "app/files.h"
 #include "app/findings_text.h"
@@ -18,10 +19,6 @@
 
 namespace hearth::app {
 namespace {
-
-QString tr(const char* text) {
-    return QCoreApplication::translate("CommandLine", text);
-}
 
 using OpenStore = Result<std::unique_ptr<store::Store>>;
 

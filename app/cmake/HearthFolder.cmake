@@ -56,31 +56,48 @@ target_compile_options(
             -Wno-error=dangling-pointer
             -Wno-error=use-after-free
             -Wno-error=free-nonheap-object
-            -Wno-psabi)
+            -Wno-psabi
+            -fPIC) # as Qt asks of those who use it; of all, so that one precompiled header serves all
 if(HEARTH_SANITIZE)
   target_compile_options(hearth_settings INTERFACE -fsanitize=address,undefined -fno-sanitize-recover=all
                                                    -fno-omit-frame-pointer)
   target_link_options(hearth_settings INTERFACE -fsanitize=address,undefined)
 endif()
 
-# Headers are what compiling costs here: each target of some size reads the common ones once. A small one would pay more
-# for the precompiled header than it saves.
-function(hearth_precompile target folder widgets sources)
-  list(LENGTH sources count)
+# Headers are what compiling costs here. Reading the common ones takes as long as five files, so it is done once for all
+# targets of a kind, not once a target: each kind's library holds nothing but its precompiled header.
+file(CONFIGURE OUTPUT "${CMAKE_BINARY_DIR}/precompiled/nothing.cpp" CONTENT "")
+
+function(hearth_precompiled_kind kind)
+  cmake_parse_arguments(ARG "" "" "HEADERS;LINKS" ${ARGN})
+  if(NOT TARGET hearth_precompiled_${kind})
+    add_library(hearth_precompiled_${kind} STATIC "${CMAKE_BINARY_DIR}/precompiled/nothing.cpp")
+    target_link_libraries(hearth_precompiled_${kind} PRIVATE hearth_settings tl::expected ${ARG_LINKS})
+    target_precompile_headers(hearth_precompiled_${kind} PRIVATE ${ARG_HEADERS})
+  endif()
+endfunction()
+
+function(hearth_precompile target folder widgets)
+  set(kind core)
+  set(headers "${CMAKE_SOURCE_DIR}/core/precompiled.h")
+  set(links)
   if(widgets)
+    set(kind ui)
     set(headers "${CMAKE_SOURCE_DIR}/ui/precompiled.h")
-    if(folder MATCHES "^ui/(shell|premises|visit|records|rulebook|firm)$" OR folder STREQUAL "app")
+    set(links Qt6::Widgets)
+    if(folder MATCHES "^ui/(shell|premises|visit|records|rulebook|firm)$" OR folder MATCHES "^app")
+      set(kind places)
       list(APPEND headers "${CMAKE_SOURCE_DIR}/core/store/store.h")
+      list(APPEND links Qt6::Sql)
     endif()
-  elseif(count GREATER 2)
-    set(headers "${CMAKE_SOURCE_DIR}/core/precompiled.h")
   endif()
-  if(target MATCHES "^test_" AND headers)
+  if(target MATCHES "^test_")
+    string(APPEND kind _tests)
     list(APPEND headers <gmock/gmock.h>)
+    list(APPEND links GTest::gmock) # not Qt6::Test, which defines something else for each target
   endif()
-  if(headers)
-    target_precompile_headers(${target} PRIVATE ${headers})
-  endif()
+  hearth_precompiled_kind(${kind} HEADERS ${headers} LINKS ${links})
+  target_precompile_headers(${target} REUSE_FROM hearth_precompiled_${kind})
 endfunction()
 
 # hearth_folder(core/quantity SOURCES a.cpp ... [LINKS Hearth::core_base Qt6::Core ...] [WIDGETS])
@@ -94,7 +111,7 @@ function(hearth_folder folder)
   if(ARG_WIDGETS)
     set_target_properties(hearth_${name} PROPERTIES AUTOMOC ON)
   endif()
-  hearth_precompile(hearth_${name} ${folder} "${ARG_WIDGETS}" "${ARG_SOURCES}")
+  hearth_precompile(hearth_${name} ${folder} "${ARG_WIDGETS}")
 endfunction()
 
 # hearth_test(core/quantity SOURCES decimal_test.cpp ... [LINKS ...] [WIDGETS] [LABELS ...])
@@ -116,7 +133,7 @@ function(hearth_test folder)
   else()
     target_link_libraries(test_${name} PRIVATE GTest::gtest_main)
   endif()
-  hearth_precompile(test_${name} ${folder} "${ARG_WIDGETS}" "${ARG_SOURCES}")
+  hearth_precompile(test_${name} ${folder} "${ARG_WIDGETS}")
   if(NOT ARG_TIMEOUT)
     set(ARG_TIMEOUT 60)
   endif()

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/pipework/table_sources.h"
 #include "core/pipework/tube_tables.h"
 
 #include <array>
@@ -11,16 +12,12 @@ namespace {
 using rulebook::Provenance;
 
 constexpr std::string_view kEn1057 = "EN 1057";
-constexpr std::string_view kWalls = "Two tables of copper tube sizes to EN 1057";
-constexpr std::string_view kGuide =
-    "Certification body's pocket guide Gas 2, reproducing IGEM/UP/1B Edition 3 (its worked example)";
-constexpr std::string_view kRevisionPage =
-    "An exam revision page, reproducing the volume table of IGEM/UP/1B";
-constexpr std::string_view kRecalled = "recalled from the trade's table, not read: the geometry is used";
+constexpr std::string_view kCopperWalls = "Two tables of copper tube sizes to EN 1057";
+constexpr std::string_view kCopperRecalled = "recalled from the trade's table, not read: the geometry is used";
 
 constexpr Tube plain(std::string_view code, double size, double wall, std::string_view label) {
     return {code, TubeFamily::Copper,    size,  size, wall, label, kEn1057, {}, Provenance::Published,
-            {},   Provenance::Published, kWalls};
+            {},   Provenance::Published, kCopperWalls};
 }
 constexpr Tube listed(Tube tube, double table, Provenance provenance, std::string_view source) {
     tube.tableVolume = table;
@@ -37,10 +34,10 @@ constexpr std::array kCopper{
     listed(plain("copper_22", 22, 0.9, "22 mm"), 0.00032, Provenance::Secondary, kRevisionPage),
     listed(plain("copper_28", 28, 0.9, "28 mm"), 0.00054, Provenance::Secondary, kRevisionPage),
     listed(plain("copper_35", 35, 1.2, "35 mm"), 0.00084, Provenance::Secondary, kRevisionPage),
-    listed(plain("copper_42", 42, 1.2, "42 mm"), 0.0012, Provenance::Memory, kRecalled),
-    listed(plain("copper_54", 54, 1.2, "54 mm"), 0.0021, Provenance::Memory, kRecalled),
-    listed(plain("copper_67", 66.7, 1.2, "66.7 mm"), 0.0033, Provenance::Memory, kRecalled),
-    listed(plain("copper_76", 76.1, 1.5, "76.1 mm"), 0.0043, Provenance::Memory, kRecalled),
+    listed(plain("copper_42", 42, 1.2, "42 mm"), 0.0012, Provenance::Memory, kCopperRecalled),
+    listed(plain("copper_54", 54, 1.2, "54 mm"), 0.0021, Provenance::Memory, kCopperRecalled),
+    listed(plain("copper_67", 66.7, 1.2, "66.7 mm"), 0.0033, Provenance::Memory, kCopperRecalled),
+    listed(plain("copper_76", 76.1, 1.5, "76.1 mm"), 0.0043, Provenance::Memory, kCopperRecalled),
     plain("copper_108", 108, 1.5, "108 mm"),
     plain("copper_thick_15", 15, 1.0, "15 mm, 1.0 mm wall"),
     plain("copper_thick_22", 22, 1.2, "22 mm, 1.2 mm wall"),

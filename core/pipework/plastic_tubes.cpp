@@ -11,12 +11,12 @@ namespace {
 using rulebook::Provenance;
 
 constexpr std::string_view kEn1555 = "EN 1555-2";
-constexpr std::string_view kBoth =
+constexpr std::string_view kPlasticTables =
     "An exam revision page and a trade forum's copy of a trade handbook's table";
-constexpr std::string_view kForum = "A trade forum's copy of a trade handbook's table";
+constexpr std::string_view kForumPlastic = "A trade forum's copy of a trade handbook's table";
 constexpr std::string_view kSlip355 =
     "The trade forum's copy gives 0.056 m3/m, which looks like a slip for 0.066: the geometry is used";
-constexpr std::string_view kWalls = "A table of polyethylene pipe walls by SDR";
+constexpr std::string_view kPlasticWalls = "A table of polyethylene pipe walls by SDR";
 constexpr std::string_view kSmallWalls =
     "The wall that the trade table fits; pages give 2.0, 2.3 or 3.0 mm for small sizes, which is worth up to "
     "30 % of "
@@ -25,12 +25,12 @@ constexpr std::string_view kDivided = "outside diameter divided by 11, not read"
 
 constexpr Tube sdr11(std::string_view code, double size, double wall, std::string_view label, double table) {
     return {code,   TubeFamily::PeSdr11,   size,  size, wall, label, kEn1555, table, Provenance::Secondary,
-            kForum, Provenance::Secondary, kWalls};
+            kForumPlastic, Provenance::Secondary, kPlasticWalls};
 }
 constexpr Tube smallSdr11(std::string_view code, double size, double wall, std::string_view label,
                           double table) {
     Tube tube = sdr11(code, size, wall, label, table);
-    tube.tableSource = kBoth;
+    tube.tableSource = kPlasticTables;
     tube.dimensionSource = kSmallWalls;
     return tube;
 }
@@ -38,14 +38,14 @@ constexpr Tube dividedSdr11(std::string_view code, double size, std::string_view
                             std::optional<double> table) {
     Tube tube = sdr11(code, size, size / 11.0, label, 0);
     tube.tableVolume = table;
-    tube.tableSource = table ? kForum : kSlip355;
+    tube.tableSource = table ? kForumPlastic : kSlip355;
     tube.dimensionProvenance = Provenance::Memory;
     tube.dimensionSource = kDivided;
     return tube;
 }
 constexpr Tube sdr176(std::string_view code, double size, double wall, std::string_view label) {
     return {code, TubeFamily::PeSdr176,  size,  size, wall, label, kEn1555, {}, Provenance::Secondary,
-            {},   Provenance::Secondary, kWalls};
+            {},   Provenance::Secondary, kPlasticWalls};
 }
 
 constexpr std::array kPolyethylene{

@@ -12,12 +12,12 @@ using rulebook::Provenance;
 
 constexpr std::string_view kEn10255 = "EN 10255";
 constexpr std::string_view kRead = "A table of EN 10255 tube sizes; nominal outside diameters";
-constexpr std::string_view kRecalled = "recalled from EN 10255, not read; nominal outside diameters";
-constexpr std::string_view kBoth =
+constexpr std::string_view kSteelRecalled = "recalled from EN 10255, not read; nominal outside diameters";
+constexpr std::string_view kSteelTables =
     "An exam revision page and a trade forum's copy of a trade handbook's table; they exceed the geometry of "
     "EN 10255 "
     "medium tube by 2 to 24 %, DN 20 the most, which errs to the larger volume";
-constexpr std::string_view kForum =
+constexpr std::string_view kForumSteel =
     "A trade forum's copy of a trade handbook's table; it exceeds the geometry of EN 10255 medium tube by 2 "
     "to 24 %, "
     "which errs to the larger volume";
@@ -64,9 +64,9 @@ constexpr Tube tubeOf(const Row& row, Series series) {
             kEn10255,
             row.table,
             Provenance::Secondary,
-            read ? kBoth : kForum,
+            read ? kSteelTables : kForumSteel,
             read ? Provenance::Secondary : Provenance::Memory,
-            read ? kRead : kRecalled};
+            read ? kRead : kSteelRecalled};
 }
 
 constexpr std::array<Tube, kRows.size()> tableOf(Series series) {

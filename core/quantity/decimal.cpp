@@ -19,7 +19,6 @@ __extension__ using Wide = __int128;
 
 constexpr int kMostDigits = 15;  // what a double carries without loss, so toDouble is exact to the last digit
 constexpr std::int64_t kMostMantissa = 999'999'999'999'999'999;
-constexpr std::string_view kMinusSign = "\u2212";
 
 Wide powerOfTen(int exponent) {
     Wide power = 1;

@@ -10,6 +10,8 @@
 
 namespace hearth::quantity {
 
+inline constexpr std::string_view kMinusSign = "\u2212";
+
 /// An exact decimal as somebody typed or a gauge showed it: 20.70 keeps its last zero, since the number of decimals
 /// says how finely the gauge reads. At most 15 digits. Equality and order are by value (20.7 == 20.70).
 class Decimal {

@@ -10,7 +10,6 @@
 namespace hearth::quantity {
 namespace {
 
-constexpr std::string_view kMinusSign = "\u2212";
 constexpr std::string_view kNoBreakSpace = "\u00A0";
 
 struct Spelling {

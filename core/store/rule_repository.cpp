@@ -8,7 +8,7 @@
 namespace hearth::store {
 namespace {
 
-constexpr std::string_view kSelect =
+constexpr std::string_view kSelectEntries =
     "SELECT rule, edition, gas, value, confirmed_by, confirmed_on, from_copy FROM firm_entries ";
 
 std::string gasCode(const rulebook::RuleKey& key) {
@@ -16,7 +16,7 @@ std::string gasCode(const rulebook::RuleKey& key) {
 }
 
 /// Nothing for a rule, edition or gas that this program does not know.
-std::optional<rulebook::FirmEntry> entryOf(const Columns& columns) {
+std::optional<rulebook::FirmEntry> firmEntryOf(const Columns& columns) {
     const auto rule = rulebook::ruleFromText(columns.text(0));
     const auto edition = rulebook::editionFromText(columns.text(1));
     const auto gas = rulebook::gasFromText(columns.text(2));
@@ -35,8 +35,8 @@ std::optional<rulebook::FirmEntry> entryOf(const Columns& columns) {
 std::vector<rulebook::FirmEntry> readEntries(const Connection& db, std::string_view where,
                                              const Cells& values) {
     std::vector<rulebook::FirmEntry> entries;
-    db.query(std::string(kSelect) + std::string(where), values, [&](const Columns& columns) {
-        if (auto entry = entryOf(columns)) {
+    db.query(std::string(kSelectEntries) + std::string(where), values, [&](const Columns& columns) {
+        if (auto entry = firmEntryOf(columns)) {
             entries.push_back(std::move(*entry));
         }
     });

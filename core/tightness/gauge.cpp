@@ -14,7 +14,6 @@ namespace {
 
 /// Smallest readable division of a water gauge: trainees' revision cards on IGEM/UP/1B.
 constexpr PressureChange kWaterDivision(0.5, quantity::kMillibar);
-constexpr double kCoverage = 2.0;
 /// Differences below this are binary fractions, not readings.
 constexpr PressureChange kForgiven(1e-9, quantity::kMillibar);
 

@@ -32,6 +32,9 @@ struct Stage {
     Given<quantity::Duration> took;
 };
 
+/// The coverage factor of every expanded uncertainty here (GUM): about 95 %.
+inline constexpr double kCoverage = 2.0;
+
 /// A change between two readings, positive for a fall, with its expanded uncertainty (k = 2).
 struct Change {
     quantity::PressureChange fall;

@@ -16,7 +16,6 @@ namespace {
 
 constexpr AbsolutePressure kAtmosphere(1013.25, quantity::kMillibar);
 constexpr Temperature kTemperature(15.0, quantity::kCelsius);
-constexpr double kCoverage = 2.0;
 
 }  // namespace
 

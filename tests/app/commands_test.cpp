@@ -34,7 +34,7 @@ std::string firstWord(const std::string& line) {
     return line.substr(0, line.find(' '));
 }
 
-class CommandsTest : public testing::Test {
+class CommandsTest : public ::testing::Test {
   protected:
     /// Made once: it takes some seconds. Each test works on a copy.
     static void SetUpTestSuite() {

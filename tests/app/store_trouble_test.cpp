@@ -12,11 +12,11 @@ namespace {
 using hearth::testing::Program;
 using hearth::testing::readFile;
 using hearth::testing::writeFile;
-using testing::HasSubstr;
-using testing::IsEmpty;
-using testing::Not;
+using ::testing::HasSubstr;
+using ::testing::IsEmpty;
+using ::testing::Not;
 
-class StoreTroubleTest : public testing::Test {
+class StoreTroubleTest : public ::testing::Test {
   protected:
     static void SetUpTestSuite() {
         s_original = std::make_unique<Program>();

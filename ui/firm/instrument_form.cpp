@@ -9,7 +9,7 @@ using words::qstring;
 
 namespace {
 
-constexpr int kColumns = 3;
+constexpr int kFormColumns = 3;
 constexpr reg::InstrumentKind kKinds[] = {
     reg::InstrumentKind::ElectronicGauge,    reg::InstrumentKind::WaterGauge,
     reg::InstrumentKind::CombustionAnalyser, reg::InstrumentKind::LeakDetector,
@@ -18,7 +18,7 @@ constexpr reg::InstrumentKind kKinds[] = {
 }  // namespace
 
 InstrumentForm::InstrumentForm(const shell::Context& context, QWidget* parent)
-    : QWidget(parent), m_context(context), m_fields(new shell::Fields(kColumns, this)) {
+    : QWidget(parent), m_context(context), m_fields(new shell::Fields(kFormColumns, this)) {
     auto* lines = new QVBoxLayout(this);
     lines->setContentsMargins(0, 0, 0, 0);
     lines->addWidget(m_fields);

@@ -11,11 +11,7 @@ constexpr double kShape = 4.0;
 constexpr double kIndent = 6.6;
 constexpr double kBetween = 3.0;
 constexpr double kTitleGap = 6;  // least between title and measured value on one line
-constexpr double kMostMeasure = 152;
-
-void append(std::vector<Slice>& to, std::vector<Slice> from) {
-    std::move(from.begin(), from.end(), std::back_inserter(to));
-}
+constexpr double kMostMeasureWidth = 152;
 
 /// Shape and title; the measured value at the right of the same line where both fit, below where they don't.
 std::vector<Slice> headSlices(const record::FindingLine& finding, const Setting& setting) {
@@ -50,7 +46,7 @@ std::vector<Slice> headSlices(const record::FindingLine& finding, const Setting&
 }
 
 Group groupOf(const record::FindingLine& finding, const Setting& setting) {
-    const double width = std::min(setting.width - kIndent, kMostMeasure);
+    const double width = std::min(setting.width - kIndent, kMostMeasureWidth);
     Group group;
     group.slices = headSlices(finding, setting);
     const auto add = [&](const std::string& text, const TextStyle& style) {

@@ -13,10 +13,6 @@ namespace {
 
 constexpr double kAboveProof = 4;
 
-void append(std::vector<Item>& to, std::vector<Item> from) {
-    std::move(from.begin(), from.end(), std::back_inserter(to));
-}
-
 int columnOf(const Item& item) {
     const auto* text = std::get_if<TextItem>(&item);
     return text != nullptr ? text->column : 0;

@@ -9,6 +9,8 @@
 #include <QRectF>
 #include <QString>
 
+#include <algorithm>
+#include <iterator>
 #include <variant>
 #include <vector>
 
@@ -19,6 +21,8 @@ namespace hearth::ui::paper {
 /// Glyphs are shaped at this many units to the millimetre, so fine that no device's dots or hinting can
 /// matter.
 inline constexpr double kUnitsPerMm = 100.0;
+
+inline constexpr double kMmPerInch = 25.4;
 
 /// One line of text, shaped.
 struct TextItem {
@@ -55,6 +59,11 @@ struct CodeItem {
 };
 
 using Item = std::variant<TextItem, RuleItem, FrameItem, ShapeItem, CodeItem>;
+
+template <typename T>
+void append(std::vector<T>& to, std::vector<T> from) {
+    std::move(from.begin(), from.end(), std::back_inserter(to));
+}
 
 struct Page {
     std::vector<Item> items;

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/paper/layout.h"
+#include "ui/paper/page.h"
 
 #include <QBuffer>
 #include <QPageSize>
@@ -10,7 +11,6 @@ namespace hearth::ui::paper {
 namespace {
 
 constexpr int kDotsPerInch = 600;
-constexpr double kMmPerInch = 25.4;
 
 QString metadataTitle(const record::Document& document) {
     const QString title = QString::fromStdString(document.title);

@@ -2,6 +2,7 @@
 #include "ui/paper/printing.h"
 
 #include "ui/paper/layout.h"
+#include "ui/paper/page.h"
 
 #include <QApplication>
 #include <QPageLayout>
@@ -13,8 +14,6 @@
 namespace hearth::ui::paper {
 
 namespace {
-
-constexpr double kMmPerInch = 25.4;
 
 /// Looking for printers can take half a minute on some networks, so none is made before somebody wants to
 /// print. The dialog may come back with another paper or margins; the record's own are put back, since its

@@ -39,10 +39,6 @@ Cell valueCell(const record::CaptionedValue& field, const Setting& setting, doub
     return cell;
 }
 
-void append(std::vector<Slice>& to, std::vector<Slice> from) {
-    std::move(from.begin(), from.end(), std::back_inserter(to));
-}
-
 /// Fields `from` to `to` beside each other: captions, then values.
 Group gridRow(const record::FieldGrid& block, std::size_t from, std::size_t to, const Setting& setting) {
     const int columns = std::clamp(block.columns, 1, 6);

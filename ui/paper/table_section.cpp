@@ -14,10 +14,6 @@ constexpr double kColumnGap = 4;
 constexpr double kRowPadding = 0.75;
 constexpr double kMostForWord = 0.35;  // of the table's width
 
-void append(std::vector<Slice>& to, std::vector<Slice> from) {
-    std::move(from.begin(), from.end(), std::back_inserter(to));
-}
-
 const std::string& textAt(const std::vector<std::string>& row, std::size_t column) {
     static const std::string empty;
     return column < row.size() ? row[column] : empty;

@@ -8,7 +8,7 @@ using words::qstring;
 
 namespace {
 
-constexpr int kColumns = 3;
+constexpr int kPartyColumns = 3;
 
 std::vector<input::ChoiceItem> kinds(const words::Words& words) {
     std::vector<input::ChoiceItem> choices;
@@ -24,14 +24,14 @@ PartyForm::PartyForm(const shell::Context& context, const QString& nameContext, 
     : QWidget(parent),
       m_context(context),
       m_nameContext(nameContext),
-      m_fields(new shell::Fields(kColumns, this)),
+      m_fields(new shell::Fields(kPartyColumns, this)),
       m_kind(input::makeChoiceEditor(m_fields, kinds(context.words))) {
     auto* lines = new QVBoxLayout(this);
     lines->setContentsMargins(2 * look::kGap, 0, 0, look::kGap);
     lines->addWidget(m_fields);
     m_kind->setLabel(tr("Kind"), nameContext);
     m_kind->setReadOnly(m_context.store.isReadOnly());
-    m_fields->add(m_kind, kColumns);
+    m_fields->add(m_kind, kPartyColumns);
     shell::keepOnCommit(m_kind, m_context.words, [this](const QString& code) {
         return keep([&](reg::Party& party) {
             party.kind = reg::partyKindFromCode(code.toStdString()).value_or(party.kind);

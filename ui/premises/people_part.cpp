@@ -15,7 +15,7 @@ using words::qstring;
 namespace {
 
 constexpr int kOffered = 12;
-constexpr int kColumns = 2;
+constexpr int kPeopleColumns = 2;
 
 QString whoAndWhere(const reg::Party& party) {
     QStringList parts{qstring(party.name), qstring(party.address.line1), qstring(party.address.town)};
@@ -217,7 +217,7 @@ PeoplePart::PeoplePart(const shell::Context& context, QWidget* parent) : QWidget
     m_problem->setInk(look::Role::Fail);
     m_problem->hide();
     lines->addWidget(m_problem);
-    auto* rows = new shell::Fields(kColumns, this);
+    auto* rows = new shell::Fields(kPeopleColumns, this);
     lines->addWidget(rows);
     for (const auto kind : kRoles) {
         auto* row = new PersonRow(m_context, kind, rows);

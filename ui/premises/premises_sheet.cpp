@@ -14,7 +14,7 @@ using words::qstring;
 
 namespace {
 
-constexpr int kColumns = 3;
+constexpr int kSheetColumns = 3;
 constexpr int kNoteLines = 3;
 
 QVBoxLayout* plainLines(QWidget* widget) {
@@ -74,7 +74,7 @@ void PremisesSheet::addHead() {
 }
 
 void PremisesSheet::addAddress() {
-    m_address = new shell::Fields(kColumns, m_page);
+    m_address = new shell::Fields(kSheetColumns, m_page);
     m_page->layout()->addWidget(m_address);
     addAddressField(tr("Address"), "line1",
                     [](reg::Premises& premises) -> std::string& { return premises.address.line1; });

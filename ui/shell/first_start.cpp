@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/shell/first_start.h"
 
+#include "ui/shell/kit.h"
 #include "ui/shell/set_up_pages.h"
 
 #include <QKeyEvent>
@@ -11,10 +12,6 @@ namespace {
 
 constexpr QSize kSize{860, 590};
 constexpr int kDoorWidth = 340;
-
-bool isEnter(const QKeyEvent& event) {
-    return event.key() == Qt::Key_Return || event.key() == Qt::Key_Enter;
-}
 
 }  // namespace
 

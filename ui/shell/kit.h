@@ -11,6 +11,7 @@
 
 #include <QFont>
 #include <QGridLayout>
+#include <QKeyEvent>
 #include <QKeySequence>
 #include <QLabel>
 #include <QPushButton>
@@ -33,6 +34,10 @@ namespace hearth::ui::shell {
 
 /// The body's type, strong: for what is said with weight and for what is chosen.
 [[nodiscard]] QFont strongFont();
+
+[[nodiscard]] inline bool isEnter(const QKeyEvent& event) {
+    return event.key() == Qt::Key_Return || event.key() == Qt::Key_Enter;
+}
 
 /// A stable code as text for an editor.
 [[nodiscard]] QString coded(std::string_view code);

@@ -14,11 +14,7 @@ namespace {
 
 constexpr int kQuestionWidth = 460;
 
-bool isEnter(const QKeyEvent& event) {
-    return event.key() == Qt::Key_Return || event.key() == Qt::Key_Enter;
-}
-
-QVBoxLayout* linesOf(QDialog* dialog, const QString& title) {
+QVBoxLayout* dialogLines(QDialog* dialog, const QString& title) {
     dialog->setWindowTitle(title);
     dialog->setMinimumWidth(kQuestionWidth);
     auto* lines = new QVBoxLayout(dialog);
@@ -33,7 +29,7 @@ QVBoxLayout* linesOf(QDialog* dialog, const QString& title) {
 Question::Question(const QString& title, const QString& text, const QStringList& answers, int safe,
                    QWidget* over)
     : QDialog(over) {
-    auto* lines = linesOf(this, title);
+    auto* lines = dialogLines(this, title);
     lines->addWidget(bodyText(text, this));
     auto* row = new QHBoxLayout;
     row->setSpacing(look::kGap);
@@ -63,7 +59,7 @@ void Question::keyPressEvent(QKeyEvent* event) {
 
 TextQuestion::TextQuestion(const QString& title, const QString& label, QWidget* over)
     : QDialog(over), m_field(input::makeTextEditor(this)) {
-    auto* lines = linesOf(this, title);
+    auto* lines = dialogLines(this, title);
     m_field->setLabel(label);
     m_field->setObjectName(QStringLiteral("answerField"));
     m_field->focusTarget()->installEventFilter(this);

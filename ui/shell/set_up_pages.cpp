@@ -9,7 +9,7 @@ namespace {
 
 constexpr int kColumns = 2;
 
-QVBoxLayout* linesOf(QWidget* page, const QString& title, const QString& text) {
+QVBoxLayout* pageLines(QWidget* page, const QString& title, const QString& text) {
     auto* lines = new QVBoxLayout(page);
     lines->setContentsMargins(0, 0, 0, 0);
     lines->setSpacing(look::kGap);
@@ -42,7 +42,7 @@ std::vector<input::ChoiceItem> gaugeKinds(const words::Words& words) {
 }  // namespace
 
 FirmPage::FirmPage(const words::Words& words, QWidget* parent) : SetUpPage(parent) {
-    auto* lines = linesOf(
+    auto* lines = pageLines(
         this, tr("The firm"),
         tr("As it stands at the head of each record. All but the name may wait: it is found under Firm."));
     m_fields = new Fields(kColumns, this);
@@ -94,7 +94,7 @@ void FirmPage::addTo(SetUp& setUp) {
 EngineerAndGaugePage::EngineerAndGaugePage(const words::Words& words, const Clock& clock, QWidget* parent)
     : SetUpPage(parent), m_words(words), m_clock(clock) {
     auto* lines =
-        linesOf(this, tr("Engineer and gauge"), tr("The first of each; others are added under Firm."));
+        pageLines(this, tr("Engineer and gauge"), tr("The first of each; others are added under Firm."));
     auto* person = new Fields(kColumns, this);
     lines->addWidget(person);
     m_name = add(person, input::makeTextEditor(person), tr("Engineer's name"), "setUpEngineer");
@@ -167,7 +167,7 @@ ConfirmPage::ConfirmPage(const words::Words& words, const Clock& clock, const ru
                          QWidget* parent)
     : SetUpPage(parent), m_clock(clock) {
     auto* lines =
-        linesOf(this, tr("The limits of daily work"),
+        pageLines(this, tr("The limits of daily work"),
                 tr("Hold each against your own copy of the standard. What you leave for later never gives a "
                    "pass: its findings say "
                    "“look again” or that the limit is missing. All of it is found again under Rule book."));

@@ -11,7 +11,7 @@ namespace hearth::ui::visit {
 
 namespace {
 
-constexpr int kPad = look::kGap;
+constexpr int kFacePad = look::kGap;
 
 }  // namespace
 
@@ -39,8 +39,8 @@ QSize ClockFace::sizeHint() const {
     const QFontMetrics small(look::font(look::TypeRole::Small));
     // As wide as any time, so that the figures beside it stand still.
     const int least = QFontMetrics(figureFont()).horizontalAdvance(QStringLiteral("+00:00"));
-    const int height = QFontMetrics(look::font(look::TypeRole::BigFigure)).height() + small.height() + kPad;
-    return {(m_size == Size::Big ? least : least / 2) + 2 * kPad, height};
+    const int height = QFontMetrics(look::font(look::TypeRole::BigFigure)).height() + small.height() + kFacePad;
+    return {(m_size == Size::Big ? least : least / 2) + 2 * kFacePad, height};
 }
 
 void ClockFace::paintEvent(QPaintEvent*) {
@@ -53,21 +53,21 @@ void ClockFace::paintEvent(QPaintEvent*) {
         painter.setBrush(look::colour(Role::Key, scheme));
         painter.drawRoundedRect(rect(), 4, 4);
     }
-    const int left = m_alarmed ? kPad : 0;
+    const int left = m_alarmed ? kFacePad : 0;
     const QFontMetrics small(look::font(look::TypeRole::Small));
-    const QRect top(left, 0, width() - left, height() - small.height() - kPad / 2);
+    const QRect top(left, 0, width() - left, height() - small.height() - kFacePad / 2);
     const QFont big = figureFont();
     painter.setFont(big);
     const Role ink = m_alarmed ? Role::OnKey : m_size == Size::Big ? Role::Key : Role::Ink;
     painter.setPen(look::colour(ink, scheme));
     const int baseline = top.bottom() - QFontMetrics(look::font(look::TypeRole::BigFigure)).descent();
     painter.drawText(left, baseline, m_figure);
-    const int after = left + QFontMetrics(big).horizontalAdvance(m_figure) + kPad;
+    const int after = left + QFontMetrics(big).horizontalAdvance(m_figure) + kFacePad;
     painter.setFont(look::font(look::TypeRole::Body));
     painter.setPen(look::colour(m_alarmed ? Role::OnKey : Role::SoftInk, scheme));
     painter.drawText(after, baseline, m_unit);
     painter.setFont(look::font(look::TypeRole::Small));
-    const QRect below(left + 2, top.bottom(), width() - left - 2, small.height() + kPad / 2);
+    const QRect below(left + 2, top.bottom(), width() - left - 2, small.height() + kFacePad / 2);
     painter.drawText(below, Qt::AlignLeft | Qt::AlignTop,
                      small.elidedText(m_caption, Qt::ElideRight, below.width()));
 }

@@ -13,7 +13,7 @@ namespace hearth::ui::visit {
 
 namespace {
 
-constexpr int kBetween = 2 * look::kGap;
+constexpr int kBetweenPages = 2 * look::kGap;
 
 }  // namespace
 
@@ -36,7 +36,7 @@ double DraftPages::pageHeight(int width) const {
 }
 
 int DraftPages::heightForWidth(int width) const {
-    return m_layout ? static_cast<int>(std::ceil(pageCount() * (pageHeight(width) + kBetween))) : 0;
+    return m_layout ? static_cast<int>(std::ceil(pageCount() * (pageHeight(width) + kBetweenPages))) : 0;
 }
 
 void DraftPages::paintEvent(QPaintEvent* event) {
@@ -47,7 +47,7 @@ void DraftPages::paintEvent(QPaintEvent* event) {
     painter.setRenderHint(QPainter::Antialiasing);
     const double height = pageHeight(width());
     for (int page = 0; page < pageCount(); ++page) {
-        const QRectF box(0, page * (height + kBetween), width(), height);
+        const QRectF box(0, page * (height + kBetweenPages), width(), height);
         if (!box.intersects(event->rect())) {
             continue;
         }

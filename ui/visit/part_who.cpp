@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/look/look.h"
 #include "ui/shell/kit.h"
+#include "ui/visit/joined.h"
 #include "ui/visit/parts.h"
 #include "ui/visit/register_fields.h"
 
@@ -33,11 +34,6 @@ class WhoPart : public PartView {
     shell::Text* m_card = nullptr;
     shell::Text* m_instruments = nullptr;
 };
-
-QString joined(QStringList parts, const QString& with) {
-    parts.removeAll(QString());
-    return parts.join(with);
-}
 
 WhoPart::WhoPart(const SheetContext& context, QWidget* parent)
     : PartView(context, {PartKind::WhoAndWhere}, parent) {

@@ -4,6 +4,7 @@
 #include "core/pipework/tube.h"
 #include "ui/look/look.h"
 #include "ui/shell/kit.h"
+#include "ui/visit/joined.h"
 #include "ui/visit/volume_text.h"
 
 #include <QFontMetricsF>
@@ -25,12 +26,6 @@ QString lengthText(const quantity::Typed& length, const words::Words& words) {
     }
     const auto value = length.value();
     return value ? words.figure({*value, length.unit}) : QString::fromStdString(length.text);
-}
-
-QString joined(const QStringList& parts) {
-    QStringList filled = parts;
-    filled.removeAll(QString());
-    return filled.join(QStringLiteral(" \u00B7 "));
 }
 
 }  // namespace

@@ -66,7 +66,10 @@ VisitSheet::VisitSheet(const SheetContext& context, QWidget* parent) : QWidget(p
     judgedAgain();
 }
 
-VisitSheet::~VisitSheet() = default;
+VisitSheet::~VisitSheet() {
+    // While the fields are being deleted the focus wanders, and the members that follow it are gone by then.
+    disconnect(qApp, nullptr, this, nullptr);
+}
 
 void VisitSheet::addSide() {
     auto* side = new QWidget(this);

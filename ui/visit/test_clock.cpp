@@ -5,6 +5,7 @@
 #include "ui/look/look.h"
 #include "ui/shell/kit.h"
 #include "ui/visit/clock_face.h"
+#include "ui/visit/joined.h"
 #include "ui/visit/wanted.h"
 
 #include <QApplication>
@@ -30,11 +31,6 @@ constexpr std::array kTimed{Stage::LetBy, Stage::Settle, Stage::Tightness, Stage
 /// Whole seconds as a clock that counts down shows them: 0:01 until nothing is left.
 seconds roundedUp(milliseconds time) {
     return std::chrono::ceil<seconds>(time);
-}
-
-QString joined(QStringList parts) {
-    parts.removeAll(QString());
-    return parts.join(QStringLiteral(" \u00B7 "));
 }
 
 }  // namespace

@@ -4,6 +4,7 @@
 #include "ui/look/look.h"
 #include "ui/shell/kit.h"
 #include "ui/shell/line_list.h"
+#include "ui/visit/joined.h"
 #include "ui/visit/sheet.h"
 #include "ui/visit/sheet_model.h"
 
@@ -18,11 +19,6 @@ using shell::Line;
 using shell::LineList;
 
 namespace {
-
-QString joined(QStringList parts, const QString& with) {
-    parts.removeAll(QString());
-    return parts.join(with);
-}
 
 /// Work that is open stands first; within that the newest.
 bool standsBefore(const store::VisitLine& a, const store::VisitLine& b) {

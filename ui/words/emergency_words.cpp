@@ -127,7 +127,7 @@ QStringList carbonMonoxideSteps(const Words& words, Gas gas, Country country) {
     };
 }
 
-constexpr std::array kTitles{
+constexpr std::array kEmergencyTitles{
     Text<Emergency>{Emergency::SmellOrEscape, QT_TRANSLATE_NOOP("Words", "Smell of gas, or an escape")},
     Text<Emergency>{Emergency::FailedTest,
                     QT_TRANSLATE_NOOP("Words", "The test failed, and there is no smell")},
@@ -138,7 +138,7 @@ constexpr std::array kTitles{
 }  // namespace
 
 QString Words::emergencyTitle(Emergency emergency) const {
-    return say(textOf(kTitles, emergency));
+    return say(textOf(kEmergencyTitles, emergency));
 }
 
 QStringList Words::emergencySteps(Emergency emergency, Gas gas, Country country) const {

@@ -7,24 +7,24 @@ namespace {
 
 using quantity::UnitCode;
 
-constexpr Origin kCards{
+constexpr Origin kMeterCards{
     Provenance::Secondary, kBs6400, "Trainees' revision cards on domestic meters",
     "Not in the standard's own words: the catalogue's abstract gives 19 mbar as the least "
     "at the meter outlet and no lock-up."};
-constexpr std::string_view kNotReadLpg = "Not read for LPG: enter it from your own copy.";
+constexpr std::string_view kLpgPressuresNotRead = "Not read for LPG: enter it from your own copy.";
 
 }  // namespace
 
 void addPressures(std::vector<Entry>& entries) {
     entries.push_back(entry({Rule::StandingPressureMost, Edition::General, Gas::NaturalGas},
-                            number(30, 0, UnitCode::Millibar), Comparison::AtMost, kCards));
+                            number(30, 0, UnitCode::Millibar), Comparison::AtMost, kMeterCards));
     entries.push_back(entry({Rule::WorkingPressure, Edition::General, Gas::NaturalGas},
-                            range(19, 23, UnitCode::Millibar), Comparison::Within, kCards));
+                            range(19, 23, UnitCode::Millibar), Comparison::Within, kMeterCards));
     for (const auto gas : {Gas::Propane, Gas::Butane, Gas::LpgAir}) {
         entries.push_back(
-            emptyEntry({Rule::StandingPressureMost, Edition::General, gas}, Comparison::AtMost, kNotReadLpg));
+            emptyEntry({Rule::StandingPressureMost, Edition::General, gas}, Comparison::AtMost, kLpgPressuresNotRead));
         entries.push_back(
-            emptyEntry({Rule::WorkingPressure, Edition::General, gas}, Comparison::Within, kNotReadLpg));
+            emptyEntry({Rule::WorkingPressure, Edition::General, gas}, Comparison::Within, kLpgPressuresNotRead));
     }
 }
 

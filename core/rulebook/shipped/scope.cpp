@@ -20,16 +20,16 @@ constexpr Origin kPipe3{Provenance::Published, kUp1bEd3, kInstitutionPage,
                         "Nominal bore: about R 1 1/4 steel (DN 32), that equivalence from memory."};
 constexpr Origin kMeter3{Provenance::Published, kUp1bEd3, kInstitutionPage,
                          "Badged capacity of the primary meter."};
-constexpr std::string_view kNotRead4 = "Edition 4's scope was not read: enter it from your own copy.";
+constexpr std::string_view kScopeNotRead4 = "Edition 4's scope was not read: enter it from your own copy.";
 
-struct Row {
+struct ScopeRow {
     Rule rule;
     std::optional<Gas> gas;
     Value value;
     const Origin& origin;
 };
 
-std::array<Row, 9> edition3() {
+std::array<ScopeRow, 9> edition3() {
     return {{
         {Rule::ScopeVolume, {}, number(35, 3, UnitCode::CubicMetre), kVolume3},
         {Rule::ScopePipe, {}, number(35, 0, UnitCode::Millimetre), kPipe3},
@@ -52,7 +52,7 @@ void addScope(std::vector<Entry>& entries) {
     }
     for (const auto& row : edition3()) {
         const bool everyDay = !row.gas || row.gas == Gas::NaturalGas;
-        entries.push_back(emptyEntry({row.rule, Edition::Up1bEd4, row.gas}, Comparison::AtMost, kNotRead4,
+        entries.push_back(emptyEntry({row.rule, Edition::Up1bEd4, row.gas}, Comparison::AtMost, kScopeNotRead4,
                                      everyDay ? Daily::Yes : Daily::No));
     }
 }

@@ -15,7 +15,7 @@ std::string faultOf(const std::function<void()>& use) {
     return "no fault";
 }
 
-struct JsonNodeTest : testing::Test {
+struct JsonNodeTest : ::testing::Test {
     nlohmann::json json = nlohmann::json::parse(R"({"a": {"list": [1, {"b": "x"}]}, "yes": true})");
     JsonNode root{json, {}};
 };

@@ -35,7 +35,7 @@ VisitFile::Holder holder(RoleKind role, const std::string& name) {
     return made;
 }
 
-struct TwoTests : testing::Test {
+struct TwoTests : ::testing::Test {
     TestId first{bytes(1)};
     TestId second{bytes(2)};
     InstrumentId gauge{bytes(9)};

@@ -6,7 +6,7 @@
 namespace hearth::rulebook {
 namespace {
 
-calendar::Date day(std::string_view iso) {
+calendar::Date isoDay(std::string_view iso) {
     return *calendar::fromIso(iso);
 }
 
@@ -27,7 +27,7 @@ TEST(EditionsAllowed, FollowTheRegistersBulletin) {
         {"2026-10-01", false, true, Edition::Up1bEd4}, {"2030-01-01", false, true, Edition::Up1bEd4},
     };
     for (const auto& c : cases) {
-        const auto allowed = editionsAllowedOn(day(c.date));
+        const auto allowed = editionsAllowedOn(isoDay(c.date));
         EXPECT_EQ(allowed.edition3, c.edition3) << c.date;
         EXPECT_EQ(allowed.edition4, c.edition4) << c.date;
         EXPECT_EQ(allowed.only(), c.only) << c.date;

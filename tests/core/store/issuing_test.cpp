@@ -103,7 +103,7 @@ TEST_F(Issuing, whatWasSupersededIsNotSupersededAgain) {
 }
 
 TEST_F(Issuing, aFailedRenderUsesUpNoNumber) {
-    const auto refused = store->issue(requestFor(*store, visit), renderNothing);
+    const auto refused = store->issue(requestFor(*store, visit), renderRefused);
     ASSERT_FALSE(refused);
     EXPECT_EQ(refused.error(), (Error{ErrorCode::LetterMissingInFont, {"ŷ"}}));
     EXPECT_TRUE(valueOf(store->records("")).empty());

@@ -130,7 +130,7 @@ std::string withoutSeries(const std::string& record) {
     return record.substr(record.find('-'));
 }
 
-Result<std::string> renderNothing(const record::Document& /*document*/, const std::string& /*digest*/) {
+Result<std::string> renderRefused(const record::Document& /*document*/, const std::string& /*digest*/) {
     return fail(ErrorCode::LetterMissingInFont, {"ŷ"});
 }
 

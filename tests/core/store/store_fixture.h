@@ -51,8 +51,9 @@ struct Sample {
 
 /// A document with one paragraph, for a visit as it stands.
 [[nodiscard]] IssueRequest requestFor(const Store& store, reg::VisitId visit);
+/// Refuses, as the paper does for a letter that no font of ours has.
+[[nodiscard]] Result<std::string> renderRefused(const record::Document& document, const std::string& digest);
 /// Bytes that stand for a PDF: they name number, revision and digest as a page does.
-[[nodiscard]] Result<std::string> renderNothing(const record::Document& document, const std::string& digest);
 [[nodiscard]] std::string pdfOf(const record::Document& document, const std::string& digest);
 
 /// The number of a series' letters, the chain's number: "BCD-000001" of whatever series.

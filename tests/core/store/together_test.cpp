@@ -54,7 +54,7 @@ TEST_F(Together, aRefusedPartLeavesTheOthers) {
     }));
     EXPECT_EQ(parties(), 3U) << "the sample's, and these two";
     EXPECT_TRUE(valueOf(store->records("")).empty());
-    const auto issued = valueOf(store->issue(requestFor(*store, visit), renderNothing));
+    const auto issued = valueOf(store->issue(requestFor(*store, visit), pdfOf));
     EXPECT_EQ(withoutSeries(valueOf(store->record(issued)).line.header.record), "000001")
         << "no number was lost";
     valueOf(store->verify());
@@ -64,8 +64,8 @@ TEST_F(Together, recordsIssuedInItHangInOneChain) {
     const Sample sample = putSample(*store);
     const auto visit = valueOf(store->startVisit(sampleVisit(sample)));
     valueOf(store->together([&]() -> Result<void> {
-        valueOf(store->issue(requestFor(*store, visit), renderNothing));
-        valueOf(store->issue(requestFor(*store, visit), renderNothing));
+        valueOf(store->issue(requestFor(*store, visit), pdfOf));
+        valueOf(store->issue(requestFor(*store, visit), pdfOf));
         return {};
     }));
     reopen();

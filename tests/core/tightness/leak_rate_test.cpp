@@ -16,12 +16,12 @@ using quantity::kKelvin;
 using quantity::kLitrePerHour;
 using quantity::kMillibar;
 
-Change fallOf(double value, double uncertainty = 0) {
+Change fallWith(double value, double uncertainty = 0) {
     return {millibar(value), millibar(uncertainty), millibar(0.01)};
 }
 
 LeakRate rate(double volume, double fall, double minutes) {
-    return leakRate({cubicMetres(volume), fallOf(fall), gaugeMillibar(20), seconds(minutes * 60), {}, {}});
+    return leakRate({cubicMetres(volume), fallWith(fall), gaugeMillibar(20), seconds(minutes * 60), {}, {}});
 }
 
 struct RateCase {
@@ -57,7 +57,7 @@ TEST(LeakRate, FactorIsTheTradesPointZeroFiveNine) {
 
 // GUM 4.3.7 and 5.1.2 (from memory): independent parts add in squares; k = 2.
 TEST(LeakRate, UncertaintyAddsGaugeAndTemperatureInSquares) {
-    LeakInput input{cubicMetres(0.01), fallOf(2, 0.1), gaugeMillibar(20),
+    LeakInput input{cubicMetres(0.01), fallWith(2, 0.1), gaugeMillibar(20),
                     seconds(120),      millibar(0.3),  {0.07, kKelvin}};
     const double perMillibar = 0.01 / 1013.25 * 30 * 1000;  // l/h
     const double ofGauge = 0.1 / 2;

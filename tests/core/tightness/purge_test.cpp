@@ -85,7 +85,7 @@ TEST(Purge, VentilatedPlaceIsFromMemoryUntilConfirmed) {
     EXPECT_EQ(finding.why.say, Say::LimitFromMemory);
 }
 
-struct LackCase {
+struct PurgeLackCase {
     const char* name;
     void (*change)(PurgeInput&);
     Outcome outcome;
@@ -93,7 +93,7 @@ struct LackCase {
 };
 
 TEST(Purge, WhatIsMissingOrNotDone) {
-    const LackCase cases[] = {
+    const PurgeLackCase cases[] = {
         {"not said", [](PurgeInput& i) { i.done.reset(); }, Outcome::NoVerdict, Say::ReadingMissing},
         {"not done", [](PurgeInput& i) { i.done = PurgeDone::No; }, Outcome::Fail, Say::PurgeNotDone},
         {"not needed", [](PurgeInput& i) { i.done = PurgeDone::NotNeeded; }, Outcome::Pass,

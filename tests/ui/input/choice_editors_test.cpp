@@ -23,11 +23,11 @@ std::vector<ChoiceItem> answers() {
             {QStringLiteral("other"), QStringLiteral("another &way")}};  // w by the sign
 }
 
-struct One {
+struct OneChoice {
     Bed bed;
     Editor* editor = bed.add(makeChoiceEditor(nullptr, answers()), QStringLiteral("Appliances"));
     Editor* next = bed.add(makeTextEditor(nullptr), QStringLiteral("Next"));
-    One() {
+    OneChoice() {
         bed.show();
         bed.focus(editor);
     }
@@ -37,7 +37,7 @@ TEST(ChoiceEditor, aLetterChoosesAndCommitsAtOnce) {
     const std::pair<const char*, const char*> letters[] = {
         {"c", "connected"}, {"i", "isolated"}, {"N", "none"}, {"o", "unclear"}, {"w", "other"}};
     for (const auto& [letter, code] : letters) {
-        One one;
+        OneChoice one;
         Bed::type(QString::fromLatin1(letter));
         EXPECT_EQ(one.editor->text().toStdString(), code);
         EXPECT_EQ(one.bed.committed, QStringList{QString::fromLatin1(code)});
@@ -48,14 +48,14 @@ TEST(ChoiceEditor, aLetterChoosesAndCommitsAtOnce) {
 }
 
 TEST(ChoiceEditor, anotherLetterDoesNothing) {
-    One one;
+    OneChoice one;
     Bed::type(QStringLiteral("z"));
     EXPECT_EQ(one.editor->text(), QString());
     EXPECT_TRUE(one.bed.committed.isEmpty());
 }
 
 TEST(ChoiceEditor, arrowsMoveAndCommitWhenLeft) {
-    One one;
+    OneChoice one;
     Bed::press(Qt::Key_Right);
     EXPECT_EQ(one.editor->text(), QStringLiteral("connected"));
     Bed::press(Qt::Key_Right);
@@ -69,7 +69,7 @@ TEST(ChoiceEditor, arrowsMoveAndCommitWhenLeft) {
 }
 
 TEST(ChoiceEditor, deleteTakesTheChoiceAway) {
-    One one;
+    OneChoice one;
     one.editor->setText(QStringLiteral("none"));
     Bed::press(Qt::Key_Delete);
     EXPECT_EQ(one.editor->text(), QString());
@@ -78,7 +78,7 @@ TEST(ChoiceEditor, deleteTakesTheChoiceAway) {
 }
 
 TEST(ChoiceEditor, escapeBringsBackTheChoice) {
-    One one;
+    OneChoice one;
     one.editor->setText(QStringLiteral("none"));
     Bed::press(Qt::Key_Left);
     Bed::press(Qt::Key_Escape);
@@ -86,14 +86,14 @@ TEST(ChoiceEditor, escapeBringsBackTheChoice) {
 }
 
 TEST(ChoiceEditor, aClickChooses) {
-    One one;
+    OneChoice one;
     QWidget* field = one.editor->focusTarget();
     QTest::mouseClick(field, Qt::LeftButton, Qt::NoModifier, QPoint(12, 14));
     EXPECT_EQ(one.bed.committed, QStringList{QStringLiteral("connected")});
 }
 
 TEST(ChoiceEditor, aCodeThatItDoesNotKnowIsKept) {
-    One one;
+    OneChoice one;
     one.editor->setText(QStringLiteral("from_a_newer_program"));
     Bed::press(Qt::Key_Tab);
     EXPECT_EQ(one.editor->text(), QStringLiteral("from_a_newer_program"));
@@ -101,13 +101,13 @@ TEST(ChoiceEditor, aCodeThatItDoesNotKnowIsKept) {
 }
 
 TEST(ChoiceEditor, wrapsWhereItIsNarrow) {
-    One one;
+    OneChoice one;
     const auto* field = one.editor->focusTarget();
     EXPECT_GT(field->heightForWidth(200), 2 * field->heightForWidth(2000));
 }
 
 TEST(ChoiceEditor, choosingMovesNothing) {
-    One one;
+    OneChoice one;
     const auto* field = one.editor->focusTarget();
     const int before = field->heightForWidth(420);
     for (const ChoiceItem& choice : answers()) {
@@ -117,7 +117,7 @@ TEST(ChoiceEditor, choosingMovesNothing) {
 }
 
 TEST(ChoiceEditor, tellsAScreenReaderWhatIsChosenAndHow) {
-    One one;
+    OneChoice one;
     auto* accessible = QAccessible::queryAccessibleInterface(one.editor->focusTarget());
     ASSERT_NE(accessible, nullptr);
     EXPECT_EQ(accessible->role(), QAccessible::ComboBox);

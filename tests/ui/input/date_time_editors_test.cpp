@@ -19,13 +19,13 @@ calendar::Date today() {
     return year(2026) / 11 / 25;
 }
 
-struct Typed {
+struct TypedDate {
     const char* typed;
     const char* text;
     const char* shown;
 };
 
-class DateTest : public ::testing::TestWithParam<Typed> {};
+class DateTest : public ::testing::TestWithParam<TypedDate> {};
 
 TEST_P(DateTest, isReadShownInFullAndKeptAsIso) {
     Bed bed;
@@ -44,16 +44,16 @@ TEST_P(DateTest, isReadShownInFullAndKeptAsIso) {
     EXPECT_EQ(bed.committed.size(), 1);
 }
 
-INSTANTIATE_TEST_SUITE_P(Typed, DateTest,
-                         ::testing::Values(Typed{"t", "2026-11-25", "25 Nov 2026"},
-                                           Typed{"+7", "2026-12-02", "2 Dec 2026"},
-                                           Typed{"3/10", "2026-10-03", "3 Oct 2026"},
-                                           Typed{"07.04.23", "2023-04-07", "7 Apr 2023"},
-                                           Typed{"2026-11-30", "2026-11-30", "30 Nov 2026"},
-                                           Typed{"1 May 2027", "2027-05-01", "1 May 2027"},
+INSTANTIATE_TEST_SUITE_P(TypedDate, DateTest,
+                         ::testing::Values(TypedDate{"t", "2026-11-25", "25 Nov 2026"},
+                                           TypedDate{"+7", "2026-12-02", "2 Dec 2026"},
+                                           TypedDate{"3/10", "2026-10-03", "3 Oct 2026"},
+                                           TypedDate{"07.04.23", "2023-04-07", "7 Apr 2023"},
+                                           TypedDate{"2026-11-30", "2026-11-30", "30 Nov 2026"},
+                                           TypedDate{"1 May 2027", "2027-05-01", "1 May 2027"},
                                            // what can't be read, or never was, stays as it is
-                                           Typed{"31/2/2026", "31/2/2026", "31/2/2026"},
-                                           Typed{"next week", "next week", "next week"}));
+                                           TypedDate{"31/2/2026", "31/2/2026", "31/2/2026"},
+                                           TypedDate{"next week", "next week", "next week"}));
 
 TEST(DateEditor, showsWhatItIsGiven) {
     Bed bed;
@@ -99,7 +99,7 @@ TEST_P(TimeTest, isReadAsHoursAndMinutes) {
     EXPECT_EQ(bed.committed, QStringList{QString::fromUtf8(GetParam().text)});
 }
 
-INSTANTIATE_TEST_SUITE_P(Typed, TimeTest,
+INSTANTIATE_TEST_SUITE_P(TypedDate, TimeTest,
                          ::testing::Values(TypedTime{"946", "09:46"}, TypedTime{"09:46", "09:46"},
                                            TypedTime{"9.46", "09:46"}, TypedTime{"1605", "16:05"},
                                            TypedTime{"09:46:10", "09:46:10"}, TypedTime{"n", "14:05"},

@@ -16,10 +16,10 @@ using quantity::UnitCode;
 using quantity::UnitFamily;
 using testing::Bed;
 
-struct One {
+struct OneQuantity {
     Bed bed;
     Editor* editor;
-    explicit One(UnitFamily family)
+    explicit OneQuantity(UnitFamily family)
         : editor(bed.add(makeQuantityEditor(nullptr, family), QStringLiteral("Start"))) {
         bed.add(makeTextEditor(nullptr), QStringLiteral("Next"));
         bed.show();
@@ -27,16 +27,16 @@ struct One {
     }
 };
 
-struct Typed {
+struct TypedQuantity {
     const char* typed;
     const char* text;
     UnitCode unit;
 };
 
-class QuantityTest : public ::testing::TestWithParam<Typed> {};
+class QuantityTest : public ::testing::TestWithParam<TypedQuantity> {};
 
 TEST_P(QuantityTest, keepsTheFigureAsTypedAndTakesItsUnit) {
-    One one(UnitFamily::Pressure);
+    OneQuantity one(UnitFamily::Pressure);
     Bed::type(QString::fromUtf8(GetParam().typed));
     Bed::press(Qt::Key_Return);
     EXPECT_EQ(one.editor->text(), QString::fromUtf8(GetParam().text));
@@ -44,20 +44,20 @@ TEST_P(QuantityTest, keepsTheFigureAsTypedAndTakesItsUnit) {
     EXPECT_EQ(one.bed.committed, QStringList{QString::fromUtf8(GetParam().text)});
 }
 
-INSTANTIATE_TEST_SUITE_P(Typed, QuantityTest,
-                         ::testing::Values(Typed{"20.70", "20.70", UnitCode::Millibar},
-                                           Typed{"20,7", "20,7", UnitCode::Millibar},
-                                           Typed{"-0.03", "-0.03", UnitCode::Millibar},
-                                           Typed{"8.3 inH2O", "8.3", UnitCode::InchWater},
-                                           Typed{"2067 Pa", "2067", UnitCode::Pascal},
-                                           Typed{"20.7mbar", "20.7", UnitCode::Millibar},
+INSTANTIATE_TEST_SUITE_P(TypedQuantity, QuantityTest,
+                         ::testing::Values(TypedQuantity{"20.70", "20.70", UnitCode::Millibar},
+                                           TypedQuantity{"20,7", "20,7", UnitCode::Millibar},
+                                           TypedQuantity{"-0.03", "-0.03", UnitCode::Millibar},
+                                           TypedQuantity{"8.3 inH2O", "8.3", UnitCode::InchWater},
+                                           TypedQuantity{"2067 Pa", "2067", UnitCode::Pascal},
+                                           TypedQuantity{"20.7mbar", "20.7", UnitCode::Millibar},
                                            // what can't be read stays as it is
-                                           Typed{"1,234.5", "1,234.5", UnitCode::Millibar},
-                                           Typed{"20.7 parsecs", "20.7 parsecs", UnitCode::Millibar},
-                                           Typed{"about 20", "about 20", UnitCode::Millibar}));
+                                           TypedQuantity{"1,234.5", "1,234.5", UnitCode::Millibar},
+                                           TypedQuantity{"20.7 parsecs", "20.7 parsecs", UnitCode::Millibar},
+                                           TypedQuantity{"about 20", "about 20", UnitCode::Millibar}));
 
 TEST(QuantityEditor, aPlainFigureKeepsTheUnitThatWasSet) {
-    One one(UnitFamily::Pressure);
+    OneQuantity one(UnitFamily::Pressure);
     one.editor->setText(QStringLiteral("8.0"));
     one.editor->setUnit(UnitCode::InchWater);
     one.editor->commit();
@@ -71,7 +71,7 @@ TEST(QuantityEditor, aPlainFigureKeepsTheUnitThatWasSet) {
 }
 
 TEST(QuantityEditor, altAndDownOffersTheUnits) {
-    One one(UnitFamily::Pressure);
+    OneQuantity one(UnitFamily::Pressure);
     Bed::type(QStringLiteral("8.3"));
     Bed::press(Qt::Key_Down, Qt::AltModifier);
     auto* menu = qobject_cast<QMenu*>(QApplication::activePopupWidget());
@@ -87,7 +87,7 @@ TEST(QuantityEditor, altAndDownOffersTheUnits) {
 }
 
 TEST(QuantityEditor, anotherUnitAloneIsAChange) {
-    One one(UnitFamily::Pressure);
+    OneQuantity one(UnitFamily::Pressure);
     one.editor->setText(QStringLiteral("8.3"));
     one.editor->setUnit(UnitCode::InchWater);
     one.editor->commit();
@@ -95,14 +95,14 @@ TEST(QuantityEditor, anotherUnitAloneIsAChange) {
 }
 
 TEST(QuantityEditor, anEmptyFieldCommitsNoUnit) {
-    One one(UnitFamily::Pressure);
+    OneQuantity one(UnitFamily::Pressure);
     one.editor->setUnit(UnitCode::InchWater);
     one.editor->commit();
     EXPECT_TRUE(one.bed.committed.isEmpty());
 }
 
 TEST(QuantityEditor, aFigureWithoutUnitsHasNone) {
-    One one(UnitFamily::None);
+    OneQuantity one(UnitFamily::None);
     Bed::type(QStringLiteral("3"));
     Bed::press(Qt::Key_Return);
     EXPECT_EQ(one.editor->unit(), UnitCode::None);
@@ -110,7 +110,7 @@ TEST(QuantityEditor, aFigureWithoutUnitsHasNone) {
 }
 
 TEST(QuantityEditor, escapeBringsBackFigureAndUnit) {
-    One one(UnitFamily::Pressure);
+    OneQuantity one(UnitFamily::Pressure);
     one.editor->setUnit(UnitCode::InchWater);
     one.editor->setText(QStringLiteral("8.0"));
     Bed::type(QStringLiteral("9"));

@@ -19,7 +19,7 @@ using testing::usualDocument;
 struct Case {
     const char* name;
     record::Document document;
-    PageOptions options;
+    PageOptions optionsFor;
 };
 
 record::Document draft() {
@@ -35,18 +35,18 @@ record::Document emptyOne() {
     return document;
 }
 
-PageOptions options(PaperSize size, Stamp stamp = Stamp::None) {
+PageOptions optionsFor(PaperSize size, Stamp stamp = Stamp::None) {
     return {size, stamp, sampleDigest()};
 }
 
 std::vector<Case> cases() {
     return {
-        {"usual", usualDocument(), options(PaperSize::A4)},
-        {"usual_letter", usualDocument(), options(PaperSize::Letter)},
-        {"short_superseded", shortDocument(), options(PaperSize::A4, Stamp::Superseded)},
-        {"short_letter_copy", shortDocument(), options(PaperSize::Letter, Stamp::Copy)},
-        {"longest", longestDocument(), options(PaperSize::A4)},
-        {"longest_letter_copy", longestDocument(), options(PaperSize::Letter, Stamp::Copy)},
+        {"usual", usualDocument(), optionsFor(PaperSize::A4)},
+        {"usual_letter", usualDocument(), optionsFor(PaperSize::Letter)},
+        {"short_superseded", shortDocument(), optionsFor(PaperSize::A4, Stamp::Superseded)},
+        {"short_letter_copy", shortDocument(), optionsFor(PaperSize::Letter, Stamp::Copy)},
+        {"longest", longestDocument(), optionsFor(PaperSize::A4)},
+        {"longest_letter_copy", longestDocument(), optionsFor(PaperSize::Letter, Stamp::Copy)},
         {"draft", draft(), {PaperSize::A4, Stamp::None, {}}},
         {"empty", emptyOne(), {PaperSize::A4, Stamp::None, {}}},
     };
@@ -54,11 +54,11 @@ std::vector<Case> cases() {
 
 class LayoutTest : public ::testing::TestWithParam<Case> {
   protected:
-    Layout layout{GetParam().document, GetParam().options};
+    Layout layout{GetParam().document, GetParam().optionsFor};
 };
 
 TEST_P(LayoutTest, allTextStandsWithinTheMargins) {
-    const Sheet sheet = sheetOf(GetParam().options.size);
+    const Sheet sheet = sheetOf(GetParam().optionsFor.size);
     const QRectF allowed(sheet.left, sheet.top, sheet.width(),
                          sheet.size.height() - sheet.top - sheet.bottom);
     for (int page = 0; page < layout.pageCount(); ++page) {
@@ -123,19 +123,19 @@ QString allText(const Layout& layout, int page) {
 
 TEST(Layout, sizesAreThoseOfThePapers) {
     // ISO 216: A4 is 210 x 297 mm. ANSI/ASME Y14.1: A is 8.5 x 11 in.
-    EXPECT_EQ(Layout(shortDocument(), options(PaperSize::A4)).pageSize(), QSizeF(210, 297));
-    EXPECT_EQ(Layout(shortDocument(), options(PaperSize::Letter)).pageSize(), QSizeF(8.5 * 25.4, 11 * 25.4));
+    EXPECT_EQ(Layout(shortDocument(), optionsFor(PaperSize::A4)).pageSize(), QSizeF(210, 297));
+    EXPECT_EQ(Layout(shortDocument(), optionsFor(PaperSize::Letter)).pageSize(), QSizeF(8.5 * 25.4, 11 * 25.4));
 }
 
 TEST(Layout, aShortRecordIsOnePageAndAUsualOneTwo) {
-    EXPECT_EQ(Layout(shortDocument(), options(PaperSize::A4)).pageCount(), 1);
-    EXPECT_EQ(Layout(usualDocument(), options(PaperSize::A4)).pageCount(), 2);
-    EXPECT_EQ(Layout(shortDocument(), options(PaperSize::Letter)).pageCount(), 1);
-    EXPECT_GT(Layout(longestDocument(), options(PaperSize::A4)).pageCount(), 6);
+    EXPECT_EQ(Layout(shortDocument(), optionsFor(PaperSize::A4)).pageCount(), 1);
+    EXPECT_EQ(Layout(usualDocument(), optionsFor(PaperSize::A4)).pageCount(), 2);
+    EXPECT_EQ(Layout(shortDocument(), optionsFor(PaperSize::Letter)).pageCount(), 1);
+    EXPECT_GT(Layout(longestDocument(), optionsFor(PaperSize::A4)).pageCount(), 6);
 }
 
 TEST(Layout, headsOfATableStandAgainWhereItGoesOn) {
-    const Layout layout(longestDocument(), options(PaperSize::A4));
+    const Layout layout(longestDocument(), optionsFor(PaperSize::A4));
     for (int page = 0; page < layout.pageCount(); ++page) {
         const QString text = allText(layout, page);
         if (text.contains(QStringLiteral("Section ")) && text.contains(QStringLiteral("Copper"))) {
@@ -145,9 +145,9 @@ TEST(Layout, headsOfATableStandAgainWhereItGoesOn) {
 }
 
 TEST(Layout, stampsAreOnEveryPageAndOnlyWhenAsked) {
-    const Layout plain(usualDocument(), options(PaperSize::A4));
-    const Layout copy(usualDocument(), options(PaperSize::A4, Stamp::Copy));
-    const Layout old(usualDocument(), options(PaperSize::A4, Stamp::Superseded));
+    const Layout plain(usualDocument(), optionsFor(PaperSize::A4));
+    const Layout copy(usualDocument(), optionsFor(PaperSize::A4, Stamp::Copy));
+    const Layout old(usualDocument(), optionsFor(PaperSize::A4, Stamp::Superseded));
     for (int page = 0; page < 2; ++page) {
         EXPECT_FALSE(allText(plain, page).contains(QStringLiteral("COPY")));
         EXPECT_TRUE(allText(copy, page).contains(QStringLiteral("COPY")));
@@ -156,13 +156,13 @@ TEST(Layout, stampsAreOnEveryPageAndOnlyWhenAsked) {
 }
 
 TEST(Layout, theProofStandsOnTheLastPageAlone) {
-    const Layout layout(usualDocument(), options(PaperSize::A4));
+    const Layout layout(usualDocument(), optionsFor(PaperSize::A4));
     QString digest = QString::fromStdString(sampleDigest());
     for (int page = 0; page < layout.pageCount(); ++page) {
         const QString text = allText(layout, page).remove(u' ').remove(u'\n');
         EXPECT_EQ(text.contains(digest), page == layout.pageCount() - 1);
     }
-    PageOptions without = options(PaperSize::A4);
+    PageOptions without = optionsFor(PaperSize::A4);
     without.digest.clear();
     const Layout bare(usualDocument(), without);
     EXPECT_FALSE(allText(bare, bare.pageCount() - 1).contains(QStringLiteral("digest")));
@@ -170,14 +170,14 @@ TEST(Layout, theProofStandsOnTheLastPageAlone) {
 
 TEST(Layout, theProofGetsAPageOfItsOwnWhereTheLastIsFull) {
     record::Document document = shortDocument();
-    PageOptions without = options(PaperSize::A4);
+    PageOptions without = optionsFor(PaperSize::A4);
     without.digest.clear();
     bool seen = false;
     for (int lines = 1; lines < 60 && !seen; ++lines) {
         document.blocks = {
             record::Paragraph{"Remarks", std::string(static_cast<std::size_t>(lines), '\n') + "end", false}};
         const int bare = Layout(document, without).pageCount();
-        const int proved = Layout(document, options(PaperSize::A4)).pageCount();
+        const int proved = Layout(document, optionsFor(PaperSize::A4)).pageCount();
         EXPECT_LE(proved, bare + 1);
         seen = proved == bare + 1;
     }
@@ -185,12 +185,12 @@ TEST(Layout, theProofGetsAPageOfItsOwnWhereTheLastIsFull) {
 }
 
 TEST(Layout, anAbsentValueIsADashWithItsReason) {
-    const Layout layout(usualDocument(), options(PaperSize::A4));
+    const Layout layout(usualDocument(), optionsFor(PaperSize::A4));
     EXPECT_TRUE(allText(layout, 0).contains(QStringLiteral("— not given")));
 }
 
 TEST(Layout, theHeadlineIsFirstAndBiggest) {
-    const Layout layout(usualDocument(), options(PaperSize::A4));
+    const Layout layout(usualDocument(), optionsFor(PaperSize::A4));
     double headline = 0;
     double others = 0;
     double y = 0;
@@ -208,9 +208,9 @@ TEST(Layout, theHeadlineIsFirstAndBiggest) {
 
 TEST(Layout, namesLettersThatNoFontHas) {
     record::Document document = shortDocument();
-    EXPECT_EQ(Layout(document, options(PaperSize::A4)).missingLetters(), QString());
+    EXPECT_EQ(Layout(document, optionsFor(PaperSize::A4)).missingLetters(), QString());
     document.firm = "Alder \uE123 Finch";
-    EXPECT_EQ(Layout(document, options(PaperSize::A4)).missingLetters(), QStringLiteral("\uE123"));
+    EXPECT_EQ(Layout(document, optionsFor(PaperSize::A4)).missingLetters(), QStringLiteral("\uE123"));
 }
 
 /// The same places to a ten-thousandth of a millimetre on another screen: layout knows no device.

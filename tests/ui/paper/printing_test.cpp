@@ -20,7 +20,7 @@ using testing::sampleDigest;
 using testing::shortDocument;
 using testing::usualDocument;
 
-PageOptions options() {
+PageOptions copyOptions() {
     return {PaperSize::A4, Stamp::Copy, sampleDigest()};
 }
 
@@ -52,15 +52,15 @@ class PrintingTest : public ::testing::Test {
 TEST_F(PrintingTest, noPrinterIsMadeBeforeSomebodyPrints) {
     const auto system = systemPrinting();
     const auto printing = printingThatAsks([](QPrinter&) { return false; });
-    EXPECT_TRUE(toPdf(usualDocument(), options()).has_value());
-    EXPECT_FALSE(toImage(Layout(usualDocument(), options()), 0, 72).isNull());
+    EXPECT_TRUE(toPdf(usualDocument(), copyOptions()).has_value());
+    EXPECT_FALSE(toImage(Layout(usualDocument(), copyOptions()), 0, 72).isNull());
     EXPECT_FALSE(hasPrinterBeenMade());
-    EXPECT_EQ(printing->print(usualDocument(), options()), Result<bool>(false));
+    EXPECT_EQ(printing->print(usualDocument(), copyOptions()), Result<bool>(false));
     EXPECT_TRUE(hasPrinterBeenMade());
 }
 
 TEST_F(PrintingTest, printsWhatThePdfShows) {
-    EXPECT_EQ(printingThatAsks(intoFile())->print(usualDocument(), options()), Result<bool>(true));
+    EXPECT_EQ(printingThatAsks(intoFile())->print(usualDocument(), copyOptions()), Result<bool>(true));
     const QString text = pdfText(file);
     EXPECT_TRUE(text.contains(QStringLiteral("Tight: no perceptible movement in two minutes.")));
     EXPECT_TRUE(text.contains(QStringLiteral("COPY")));
@@ -74,7 +74,7 @@ TEST_F(PrintingTest, thePaperOfTheRecordStandsWhateverTheDialogSaid) {
         printer.setFullPage(false);
         printer.setPageMargins(QMarginsF(30, 30, 30, 30));
     };
-    EXPECT_EQ(printingThatAsks(intoFile(changes))->print(usualDocument(), options()), Result<bool>(true));
+    EXPECT_EQ(printingThatAsks(intoFile(changes))->print(usualDocument(), copyOptions()), Result<bool>(true));
     const auto info = testing::run(QStringLiteral("pdfinfo"), {file});
     EXPECT_TRUE(info.out.contains("(A4)")) << info.out.toStdString();
     EXPECT_TRUE(info.out.contains("Page rot:        0")) << info.out.toStdString();
@@ -92,7 +92,7 @@ TEST_F(PrintingTest, printsTheChosenPagesOnly) {
         printer.setPrintRange(QPrinter::PageRange);
         printer.setFromTo(2, 3);
     };
-    EXPECT_EQ(printingThatAsks(intoFile(changes))->print(longestDocument(), options()), Result<bool>(true));
+    EXPECT_EQ(printingThatAsks(intoFile(changes))->print(longestDocument(), copyOptions()), Result<bool>(true));
     const QString text = pdfText(file);
     EXPECT_FALSE(text.contains(QStringLiteral("page 1 of")));
     EXPECT_TRUE(text.contains(QStringLiteral("page 2 of")));
@@ -101,7 +101,7 @@ TEST_F(PrintingTest, printsTheChosenPagesOnly) {
 }
 
 TEST_F(PrintingTest, cancelledIsNotAFailure) {
-    const auto printed = printingThatAsks([](QPrinter&) { return false; })->print(shortDocument(), options());
+    const auto printed = printingThatAsks([](QPrinter&) { return false; })->print(shortDocument(), copyOptions());
     ASSERT_TRUE(printed.has_value());
     EXPECT_FALSE(*printed);
 }
@@ -112,7 +112,7 @@ TEST_F(PrintingTest, aPrinterThatFailsIsSaid) {
         printer.setOutputFileName(folder.filePath(QStringLiteral("no/such/folder/printed.pdf")));
         return true;
     };
-    const auto printed = printingThatAsks(toNowhere)->print(shortDocument(), options());
+    const auto printed = printingThatAsks(toNowhere)->print(shortDocument(), copyOptions());
     ASSERT_FALSE(printed.has_value());
     EXPECT_EQ(printed.error().code, ErrorCode::PrinterFailed);
     EXPECT_EQ(printed.error().details.size(), 2U);
@@ -125,7 +125,7 @@ TEST_F(PrintingTest, aLetterThatNoFontHasIsNamedBeforeAnybodyIsAsked) {
     const auto printed = printingThatAsks([&asked](QPrinter&) {
                              asked = true;
                              return true;
-                         })->print(document, options());
+                         })->print(document, copyOptions());
     ASSERT_FALSE(printed.has_value());
     EXPECT_EQ(printed.error().code, ErrorCode::LetterMissingInFont);
     EXPECT_FALSE(asked);

@@ -92,7 +92,7 @@ TEST_F(FirstStartTest, aFirmIsSetUpByKeysAlone) {
     EXPECT_EQ(first->answer(), RuleAnswer::Answer::Same);
     goOn();
     ASSERT_EQ(start.door(), FirstStart::Door::OwnFirm);
-    const SetUp& setUp = start.setUp();
+    const shell::SetUp& setUp = start.setUp();
     EXPECT_EQ(setUp.firm.name, "Ashdown & Pike Heating");
     EXPECT_EQ(setUp.firm.registrationNumber, "000000");
     EXPECT_EQ(setUp.firm.address, (reg::Address{"3 Kiln Yard", "", "Thornmere", "TH1 4AB"}));

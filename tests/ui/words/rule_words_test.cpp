@@ -26,7 +26,7 @@ Entry entry(rulebook::Value value, Comparison comparison, Provenance provenance 
     return made;
 }
 
-calendar::Date date(int year, unsigned month, unsigned day) {
+calendar::Date dated(int year, unsigned month, unsigned day) {
     return {std::chrono::year{year}, std::chrono::month{month}, std::chrono::day{day}};
 }
 
@@ -83,7 +83,7 @@ TEST(Source, NamesStandardAndWarrantInOneLine) {
     known.clause = "table 5";
     known.provenance = Provenance::Firm;
     known.confirmedBy = "J. Example";
-    known.confirmedOn = date(2026, 10, 3);
+    known.confirmedOn = dated(2026, 10, 3);
     EXPECT_EQ(words.source(known),
               QStringLiteral("IGEM/UP/1B Edition 4, table 5 · confirmed by J. Example, 3 Oct 2026"));
     EXPECT_EQ(words.source(entry(std::monostate{}, Comparison::AtMost)),

@@ -12,7 +12,7 @@ namespace {
 using rulebook::Gas;
 using rulebook::Outcome;
 
-calendar::Date date(int year, unsigned month, unsigned day) {
+calendar::Date civil(int year, unsigned month, unsigned day) {
     return {std::chrono::year{year}, std::chrono::month{month}, std::chrono::day{day}};
 }
 
@@ -23,12 +23,12 @@ TEST(Words, SpeaksEnglishInALanguageThatItLacks) {
 
 TEST(Words, DatesAreWritten) {
     const Words words;
-    EXPECT_EQ(words.date(date(2026, 11, 25)), QStringLiteral("25 November 2026"));
-    EXPECT_EQ(words.shortDate(date(2026, 11, 5)), QStringLiteral("5 Nov 2026"));
+    EXPECT_EQ(words.date(civil(2026, 11, 25)), QStringLiteral("25 November 2026"));
+    EXPECT_EQ(words.shortDate(civil(2026, 11, 5)), QStringLiteral("5 Nov 2026"));
     std::set<QString> months;
     for (unsigned month = 1; month <= 12; ++month) {
-        months.insert(words.date(date(2026, month, 1)));
-        months.insert(words.shortDate(date(2026, month, 2)));
+        months.insert(words.date(civil(2026, month, 1)));
+        months.insert(words.shortDate(civil(2026, month, 2)));
     }
     EXPECT_EQ(months.size(), 24U);
     EXPECT_EQ(words.date({}), QString());
