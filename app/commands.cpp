@@ -25,6 +25,8 @@ OpenStore openFor(const CommandLine& line, Access access, const Desk& desk) {
     auto store = store::Store::open(storeOf(line), access, desk.clock);
     if (store && !(*store)->isReadOnly()) {
         (*store)->actAs("command line");
+    } else if (store && (*store)->whyReadOnly().code == ErrorCode::StoreNewer) {
+        desk.console.complain(desk.words.error((*store)->whyReadOnly()));
     }
     return store;
 }

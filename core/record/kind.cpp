@@ -20,7 +20,7 @@ namespace choice = reg::choice;
 
 constexpr std::string_view kTightnessCode = "tightness_and_purge";
 // In the order of the enumeration; a test holds it.
-constexpr std::array<std::string_view, 13> kFieldCodes{"firm.name",
+constexpr std::array<std::string_view, 15> kFieldCodes{"firm.name",
                                                        "firm.address",
                                                        "firm.registration",
                                                        "premises.address",
@@ -32,7 +32,9 @@ constexpr std::array<std::string_view, 13> kFieldCodes{"firm.name",
                                                        "installation.meter",
                                                        "gauge.serial",
                                                        "gauge.calibration",
-                                                       "installation.pipe_or_volume"};
+                                                       "installation.pipe_or_volume",
+                                                       "installation.pipe_order",
+                                                       "visit.date"};
 
 bool isBlank(const std::string& text) {
     return withoutOuterBlanks(text).empty();
@@ -159,6 +161,11 @@ bool Check::has(Field field, const reg::SubjectRef& on) const {
             return instrument != nullptr && instrument->calibrationDue.has_value();
         case Field::PipeOrVolume:
             return pipesKnown() || volumesTyped();
+        case Field::PipeOrder:
+            return std::all_of(file.pipes.begin(), file.pipes.end(),
+                               [](const reg::PipeSection& pipe) { return pipe.afterText.empty(); });
+        case Field::VisitDate:
+            return file.visit.dateText.empty();
     }
     return false;
 }
@@ -190,7 +197,8 @@ bool isOfTest(const Requirement& wanted) {
 
 reg::SubjectRef subjectOf(const Requirement& wanted, const VisitFile& file) {
     const bool installation = wanted.field == Field::InstallationGas ||
-                              wanted.field == Field::InstallationMeter || wanted.field == Field::PipeOrVolume;
+                              wanted.field == Field::InstallationMeter ||
+                              wanted.field == Field::PipeOrVolume || wanted.field == Field::PipeOrder;
     return installation ? reg::subject(file.installation.id) : reg::subject(file.visit.id);
 }
 
@@ -200,7 +208,9 @@ void check(const Check& check, std::span<const Requirement> wanted, std::optiona
         const auto on = test.value_or(subjectOf(one, check.file));
         if (!check.has(one, on)) {
             const reg::Entry* entry = one.item ? check.file.find(on, *one.item) : nullptr;
-            const bool typed = entry != nullptr && !isBlank(entry->text);
+            // These two are never empty: missing, they were typed so that they can't be read.
+            const bool typed = (entry != nullptr && !isBlank(entry->text)) || one.field == Field::PipeOrder ||
+                               one.field == Field::VisitDate;
             missing.push_back({one.item, one.field, on, std::string(one.source), typed});
         }
     }

@@ -33,6 +33,8 @@ enum class Field {
     InstrumentSerial,
     InstrumentCalibration,
     PipeOrVolume,
+    PipeOrder,
+    VisitDate,
 };
 [[nodiscard]] std::string_view fieldCode(Field field);
 

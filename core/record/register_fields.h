@@ -105,6 +105,7 @@ void describe(Archive& archive, Value& section) {
     archive.id("id", section.id);
     archive.link("installation", section.installation);
     archive.link("after", section.after);
+    archive.text("after_text", section.afterText);
     archive.number("position", section.position);
     archive.text("tube_code", section.tubeCode);
     archive.typed("length", section.length);
@@ -141,6 +142,7 @@ void describe(Archive& archive, Value& visit) {
     archive.link("premises", visit.premises);
     archive.link("installation", visit.installation);
     archive.date("date", visit.date);
+    archive.text("date_text", visit.dateText);
     archive.link("engineer", visit.engineer);
     archive.instant("started_at", visit.startedAt);
     archive.flag("closed", visit.closed);

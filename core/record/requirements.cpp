@@ -38,6 +38,7 @@ constexpr std::array kTightnessAndPurge{
     field(Field::CustomerName, kCommon),
     field(Field::EngineerName, kCommon),
     field(Field::EngineerCard, kCompetence),
+    field(Field::VisitDate, kCommon),
     item(Item::VisitReference, kCommon, When::WhenTyped),
     item(Item::VisitPresent, kCommon, When::WhenTyped),
     // before you start
@@ -50,6 +51,7 @@ constexpr std::array kTightnessAndPurge{
     field(Field::InstallationGas, kCommon),
     field(Field::InstallationMeter, kGuide),
     field(Field::PipeOrVolume, kBulletin),
+    field(Field::PipeOrder, kBulletin),
     // what is tested, and with what
     item(Item::TestEdition, kBulletin),
     item(Item::TestWork, kGuide),

@@ -1,10 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include <optional>
-#include <string>
-#include <vector>
-
 #include "core/base/clock.h"
 #include "core/base/id.h"
 #include "core/calendar/civil_date.h"
@@ -12,8 +8,12 @@
 #include "core/register/item.h"
 #include "core/rulebook/standard.h"
 
-/// What the firm keeps, as plain values. Text is UTF-8. The register's fields are typed columns in the store; numbers that
-/// were typed are kept as typed (quantity::Typed).
+#include <optional>
+#include <string>
+#include <vector>
+
+/// What the firm keeps, as plain values. Text is UTF-8. The register's fields are typed columns in the store;
+/// numbers that were typed are kept as typed (quantity::Typed).
 namespace hearth::reg {
 
 using PartyId = Id<struct PartyTag>;
@@ -46,8 +46,8 @@ struct Firm {
     std::string telephone;
     std::string email;
     Country country = Country::England;
-    std::string language = "en";     // of its records
-    bool demonstration = false;      // set when the store is made, never changed
+    std::string language = "en";  // of its records
+    bool demonstration = false;   // set when the store is made, never changed
     bool operator==(const Firm&) const = default;
 };
 
@@ -85,12 +85,12 @@ struct Installation {
     InstallationId id;
     PremisesId premises;
     rulebook::Gas gas = rulebook::Gas::NaturalGas;
-    std::string meterCode;             // pipework::Meter's code; empty: not said yet
-    quantity::Typed meterVolume;       // typed volume for a meter that the table lacks
+    std::string meterCode;        // pipework::Meter's code; empty: not said yet
+    quantity::Typed meterVolume;  // typed volume for a meter that the table lacks
     std::string meterSerial;
     std::string meterPlace;
-    quantity::Typed operatingPressure; // at the meter or final regulator outlet
-    quantity::Typed supplyPressure;    // maximum operating pressure at the emergency control valve's outlet
+    quantity::Typed operatingPressure;  // at the meter or final regulator outlet
+    quantity::Typed supplyPressure;     // maximum operating pressure at the emergency control valve's outlet
     std::string controlValvePlace;
     bool operator==(const Installation&) const = default;
 };
@@ -100,12 +100,13 @@ struct PipeSection {
     PipeSectionId id;
     InstallationId installation;
     std::optional<PipeSectionId> after;
-    int position = 0;                  // order in the list
-    std::string tubeCode;              // pipework::Tube's code; empty: not said yet
+    int position = 0;      // order in the list
+    std::string tubeCode;  // pipework::Tube's code; empty: not said yet
     quantity::Typed length;
-    quantity::Typed volume;            // typed volume, for corrugated tube and what the table lacks
-    std::string leadsTo;               // "boiler", "tee to hob": free text
-    bool underTest = true;             // part of what is tested
+    quantity::Typed volume;      // typed volume, for corrugated tube and what the table lacks
+    std::string leadsTo;         // "boiler", "tee to hob": free text
+    bool underTest = true;       // part of what is tested
+    std::string afterText = {};  // what was typed for `after` where it names no section; else empty
     bool operator==(const PipeSection&) const = default;
 };
 
@@ -117,11 +118,18 @@ struct Engineer {
     bool operator==(const Engineer&) const = default;
 };
 
-enum class InstrumentKind { ElectronicGauge, WaterGauge, CombustionAnalyser, LeakDetector, VoltageIndicator, Other };
+enum class InstrumentKind {
+    ElectronicGauge,
+    WaterGauge,
+    CombustionAnalyser,
+    LeakDetector,
+    VoltageIndicator,
+    Other
+};
 struct Instrument {
     InstrumentId id;
     InstrumentKind kind = InstrumentKind::ElectronicGauge;
-    std::string name;    // the firm's own: "gauge no. 2"
+    std::string name;  // the firm's own: "gauge no. 2"
     std::string serial;
     quantity::Typed resolution;     // one step of the display or scale
     quantity::Typed repeatability;  // absent: taken as one step
@@ -136,10 +144,11 @@ struct Visit {
     VisitId id;
     PremisesId premises;
     InstallationId installation;
-    calendar::Date date;
+    calendar::Date date{};  // the last that could be read
     std::optional<EngineerId> engineer;
     Instant startedAt{};
-    bool closed = false;   // nothing more to do; kept, not edited
+    bool closed = false;        // nothing more to do; kept, not edited
+    std::string dateText = {};  // what was typed for `date` after it and is no date; else empty
     bool operator==(const Visit&) const = default;
 };
 
@@ -148,7 +157,7 @@ struct Test {
     TestId id;
     VisitId visit;
     int position = 0;
-    std::string label;     // "before work"; empty for the only one
+    std::string label;  // "before work"; empty for the only one
     bool operator==(const Test&) const = default;
 };
 
@@ -158,12 +167,19 @@ struct SubjectRef {
     UuidBytes id{};
     auto operator<=>(const SubjectRef&) const = default;
 };
-[[nodiscard]] inline SubjectRef subject(VisitId id) { return {SubjectKind::Visit, id.bytes}; }
-[[nodiscard]] inline SubjectRef subject(InstallationId id) { return {SubjectKind::Installation, id.bytes}; }
-[[nodiscard]] inline SubjectRef subject(TestId id) { return {SubjectKind::Test, id.bytes}; }
+[[nodiscard]] inline SubjectRef subject(VisitId id) {
+    return {SubjectKind::Visit, id.bytes};
+}
+[[nodiscard]] inline SubjectRef subject(InstallationId id) {
+    return {SubjectKind::Installation, id.bytes};
+}
+[[nodiscard]] inline SubjectRef subject(TestId id) {
+    return {SubjectKind::Test, id.bytes};
+}
 
-/// One item's value on one subject, as typed. At most one per subject and item; an emptied one is deleted (the change log
-/// keeps it). `text` is what was typed, for a choice its code, for an instrument its id's text.
+/// One item's value on one subject, as typed. At most one per subject and item; an emptied one is deleted
+/// (the change log keeps it). `text` is what was typed, for a choice its code, for an instrument its id's
+/// text.
 struct Entry {
     EntryId id;
     VisitId visit;
@@ -171,7 +187,8 @@ struct Entry {
     Item item = Item::VisitReference;
     std::string text;
     quantity::UnitCode unit = quantity::UnitCode::None;
-    /// Derived by canonicalOf(): canonical decimal, choice code, ISO date or instant; empty when the text can't be read.
+    /// Derived by canonicalOf(): canonical decimal, choice code, ISO date or instant; empty when the text
+    /// can't be read.
     std::string canonical;
     std::optional<InstrumentId> instrument;
     Instant at{};
@@ -179,8 +196,9 @@ struct Entry {
     bool operator==(const Entry&) const = default;
 };
 
-/// The canonical form of a typed text for an item: a decimal as text, a choice's code, an ISO date; a time as "HH:MM" or
-/// "HH:MM:SS". Errors: as the parser of the item's kind; ChoiceUnknown for a code that the item lacks.
+/// The canonical form of a typed text for an item: a decimal as text, a choice's code, an ISO date; a time as
+/// "HH:MM" or "HH:MM:SS". Errors: as the parser of the item's kind; ChoiceUnknown for a code that the item
+/// lacks.
 [[nodiscard]] Result<std::string> canonicalOf(Item item, const std::string& text);
 
 /// Codes of the enumerations above in files: "england", "landlord", "electronic_gauge"…

@@ -136,6 +136,7 @@ CREATE TABLE pipe_sections (
     id BLOB NOT NULL PRIMARY KEY CHECK (length(id) = 16),
     installation BLOB NOT NULL REFERENCES installations (id),
     after BLOB REFERENCES pipe_sections (id) DEFERRABLE INITIALLY DEFERRED,
+    after_text TEXT NOT NULL,
     position INTEGER NOT NULL,
     tube_code TEXT NOT NULL,
     length TEXT NOT NULL,
@@ -155,6 +156,7 @@ CREATE TABLE visits (
     premises BLOB NOT NULL REFERENCES premises (id),
     installation BLOB NOT NULL REFERENCES installations (id),
     date TEXT NOT NULL,
+    date_text TEXT NOT NULL,
     engineer BLOB REFERENCES engineers (id),
     started_at TEXT NOT NULL,
     closed INTEGER NOT NULL CHECK (closed IN (0, 1))

@@ -21,7 +21,8 @@ class IssueTest : public ::testing::Test {
     void SetUp() override {
         ASSERT_TRUE(makeDemonstration(m_path, Records::None));
         m_store = std::move(store::Store::open(m_path, store::Access::Write, m_clock).value());
-        for (const auto& line : m_store->visits("").value()) {
+        const auto visits = m_store->visits("").value();
+        for (const auto& line : visits) {
             const bool isReady = judgeVisit(*m_store, line.visit.id)->missing.empty();
             (isReady ? m_ready : m_draft) = line.visit.id;
         }
@@ -54,7 +55,7 @@ TEST_F(IssueTest, ARecordFreezesWhatWasJudged) {
 TEST_F(IssueTest, WhatIsMissingIsNamedAndNothingIsIssued) {
     const auto refused = issueRecord(*m_store, m_clock, m_draft, std::nullopt, {});
     ASSERT_FALSE(refused);
-    EXPECT_EQ(refused.error().code, ErrorCode::RecordIncomplete);
+    EXPECT_EQ(codeText(refused.error().code), codeText(ErrorCode::RecordIncomplete));
     EXPECT_EQ(refused.error().details.size(), judgeVisit(*m_store, m_draft)->missing.size());
     EXPECT_TRUE(m_store->records("").value().empty());
 }

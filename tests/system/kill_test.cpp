@@ -44,13 +44,46 @@ void read(const QByteArray& output, Said& said) {
     }
 }
 
+/// 1011 typed as a time of day is shown and kept as 10:11.
+QString withoutColon(QString text) {
+    return text.remove(QLatin1Char(':'));
+}
+
+/// Everything that the sheet's fields can have put into the store.
+std::set<QString> textsOf(const reg::VisitFile& file) {
+    std::set<QString> texts;
+    const auto take = [&](const std::string& text) {
+        texts.insert(withoutColon(QString::fromStdString(text)));
+    };
+    for (const auto& entry : file.entries) {
+        take(entry.text);
+    }
+    for (const auto& holder : file.people) {
+        take(holder.party.name);
+    }
+    for (const auto& pipe : file.pipes) {
+        for (const auto& text :
+             {pipe.tubeCode, pipe.length.text, pipe.volume.text, pipe.leadsTo, pipe.afterText}) {
+            take(text);
+        }
+    }
+    const auto& installation = file.installation;
+    for (const auto& text : {file.visit.dateText, installation.meterVolume.text, installation.meterSerial,
+                             installation.meterPlace, installation.operatingPressure.text,
+                             installation.supplyPressure.text, installation.controlValvePlace}) {
+        take(text);
+    }
+    return texts;
+}
+
 class KillTest : public ::testing::Test {
   protected:
     void SetUp() override {
         ASSERT_TRUE(app::makeDemonstration(m_path, app::Records::None));
         const auto store = open();
         std::size_t fewest = 1000;
-        for (const auto& line : store->visits("").value()) {
+        const auto visits = store->visits("").value();
+        for (const auto& line : visits) {
             const auto entries = store->visitFile(line.visit.id).value().entries.size();
             if (entries < fewest) {
                 fewest = entries;
@@ -94,10 +127,7 @@ class KillTest : public ::testing::Test {
         ASSERT_TRUE(store->verify());
         const auto file = store->visitFile(m_visit);
         ASSERT_TRUE(file) << "the visit is gone";
-        std::set<QString> texts;
-        for (const auto& entry : file->entries) {
-            texts.insert(QString::fromStdString(entry.text));
-        }
+        const auto texts = textsOf(*file);
         if (said.last && texts.count(said.last->second) > 0) {
             said.kept[said.last->first] = said.last->second;
         }
@@ -144,7 +174,7 @@ TEST_F(KillTest, TheNextStartShowsWhatWasKept) {
     ASSERT_FALSE(said.kept.empty());
     for (const auto& [field, value] : said.kept) {
         if (!said.last || said.last->first != field) {
-            EXPECT_EQ(shown[field].toStdString(), value.toStdString()) << field.toStdString();
+            EXPECT_EQ(withoutColon(shown[field]).toStdString(), value.toStdString()) << field.toStdString();
         }
     }
 }

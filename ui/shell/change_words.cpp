@@ -55,6 +55,8 @@ constexpr FieldName kFields[] = {
     {"", "supply_pressure_unit", QT_TRANSLATE_NOOP("Changes", "Supply pressure, unit")},
     {"", "control_valve_place", QT_TRANSLATE_NOOP("Changes", "Where the emergency control valve is")},
     {"", "tube_code", QT_TRANSLATE_NOOP("Changes", "Tube")},
+    {"", "after_text", QT_TRANSLATE_NOOP("Changes", "Goes on from, as typed")},
+    {"", "date_text", QT_TRANSLATE_NOOP("Changes", "Date, as typed")},
     {"", "length", QT_TRANSLATE_NOOP("Changes", "Length")},
     {"", "length_unit", QT_TRANSLATE_NOOP("Changes", "Length, unit")},
     {"", "volume", QT_TRANSLATE_NOOP("Changes", "Volume")},

@@ -40,6 +40,7 @@ PartKind partOf(Field field) {
         case Field::InstallationGas:
         case Field::InstallationMeter:
         case Field::PipeOrVolume:
+        case Field::PipeOrder:
             return PartKind::Pipework;
         case Field::InstrumentSerial:
         case Field::InstrumentCalibration:

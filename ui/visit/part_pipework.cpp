@@ -178,6 +178,9 @@ void PipeworkPart::refresh() {
 }
 
 input::Editor* PipeworkPart::editorFor(const FieldKey& key) const {
+    if (key.field == Field::PipeOrder) {
+        return m_pipes->firstOutOfOrder();
+    }
     return key.field == Field::PipeOrVolume ? m_pipes->firstTube() : PartView::editorFor(key);
 }
 

@@ -67,8 +67,8 @@ void WhoPart::addPeople() {
     addField(fields, new SheetField(engineer, engineerKey, visitEngineer(model()), words()), tr("Engineer"),
              3);
     auto* date = input::makeDateEditor(fields, todayOf(context().window.clock));
-    // The day is no field that a record can miss, so it has no key.
-    addField(fields, new SheetField(date, {}, visitDate(model(), context().window.clock), words()),
+    const FieldKey dateKey{std::nullopt, Field::VisitDate, reg::subject(model().file().visit.id)};
+    addField(fields, new SheetField(date, dateKey, visitDate(model(), context().window.clock), words()),
              tr("Date"), 3);
     m_card = shell::softText({}, fields);
     fields->add(m_card, 6);

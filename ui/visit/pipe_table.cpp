@@ -286,6 +286,9 @@ FieldBinding PipeTable::afterBinding(std::size_t row) {
         if (row >= pipes.size()) {
             return {};
         }
+        if (!pipes[row].afterText.empty()) {
+            return pipes[row].afterText;
+        }
         for (std::size_t at = 0; at < pipes.size(); ++at) {
             if (pipes[row].after == pipes[at].id) {
                 return std::to_string(at + 1);
@@ -293,32 +296,38 @@ FieldBinding PipeTable::afterBinding(std::size_t row) {
         }
         return tr("meter").toStdString();
     };
-    return {
-        [shown] {
-            return Typed{shown(), UnitCode::None};
-        },
-        [this, row, shown](const QString& text, UnitCode) -> Result<void> {
-            const auto& pipes = m_context.model.file().pipes;
-            if (row >= pipes.size()) {
-                return {};  // there is no section yet that could go on from anything
-            }
-            bool isNumber = false;
-            const std::size_t from = text.trimmed().toUInt(&isNumber);
-            const bool meter = text.trimmed().isEmpty() || (isNumber && from == 0) ||
-                               tr("meter").startsWith(text.trimmed(), Qt::CaseInsensitive);
-            const bool fits = isNumber && from >= 1 && from <= pipes.size() &&
-                              mayFollow(pipes, pipes[row].id, pipes[from - 1].id);
-            if (!meter && !fits) {
-                return fail(ErrorCode::OutOfRange, {text.toStdString(), "1", std::to_string(pipes.size())});
-            }
-            const auto after = meter ? std::nullopt : std::optional(pipes[from - 1].id);
-            auto kept = change(row, [&](PipeSection& pipe) { pipe.after = after; });
-            if (kept) {
-                m_rows[row]->fields[After]->refill();
-            }
-            return kept;
-        },
-        {}};
+    return {[shown] {
+                return Typed{shown(), UnitCode::None};
+            },
+            [this, row, shown](const QString& text, UnitCode) -> Result<void> {
+                const auto& pipes = m_context.model.file().pipes;
+                if (row >= pipes.size()) {
+                    return {};  // there is no section yet that could go on from anything
+                }
+                bool isNumber = false;
+                const std::size_t from = text.trimmed().toUInt(&isNumber);
+                const bool meter = text.trimmed().isEmpty() || (isNumber && from == 0) ||
+                                   tr("meter").startsWith(text.trimmed(), Qt::CaseInsensitive);
+                const bool fits = isNumber && from >= 1 && from <= pipes.size() &&
+                                  mayFollow(pipes, pipes[row].id, pipes[from - 1].id);
+                auto kept = change(row, [&](PipeSection& pipe) {
+                    pipe.afterText = meter || fits ? std::string() : text.toStdString();
+                    if (meter || fits) {
+                        pipe.after = meter ? std::nullopt : std::optional(pipes[from - 1].id);
+                    }
+                });
+                if (kept && (meter || fits)) {
+                    m_rows[row]->fields[After]->refill();
+                }
+                return kept;
+            },
+            [this, row](const std::string& text) -> Result<void> {
+                const auto& pipes = m_context.model.file().pipes;
+                if (row >= pipes.size() || pipes[row].afterText.empty()) {
+                    return {};
+                }
+                return fail(ErrorCode::OutOfRange, {text, "1", std::to_string(pipes.size())});
+            }};
 }
 
 FieldBinding PipeTable::underTestBinding(std::size_t row) {
@@ -340,6 +349,14 @@ input::Editor* PipeTable::editorAt(std::size_t row, int column) const {
 
 input::Editor* PipeTable::firstTube() const {
     return m_rows.empty() ? nullptr : editorAt(0, Tube);
+}
+
+input::Editor* PipeTable::firstOutOfOrder() const {
+    const auto& pipes = m_context.model.file().pipes;
+    const auto at = std::find_if(pipes.begin(), pipes.end(),
+                                 [](const PipeSection& pipe) { return !pipe.afterText.empty(); });
+    const auto row = static_cast<std::size_t>(at - pipes.begin());
+    return row < m_rows.size() ? editorAt(row, After) : nullptr;
 }
 
 std::size_t PipeTable::rowOf(const QObject* focusTarget) const {

@@ -33,6 +33,8 @@ class PipeTable : public QWidget {
     void setReadOnly(bool readOnly);
     /// The tube of the first row: where a record that misses the pipes sends to.
     [[nodiscard]] input::Editor* firstTube() const;
+    /// Where what was typed names no section to go on from; null: nowhere.
+    [[nodiscard]] input::Editor* firstOutOfOrder() const;
     [[nodiscard]] std::size_t rowCount() const { return m_rows.size(); }
     /// An editor of a row: 0 tube, 1 length, 2 volume by hand, 3 leads to, 4 goes on from, 5 under test.
     [[nodiscard]] input::Editor* editorAt(std::size_t row, int column) const;

@@ -66,19 +66,28 @@ FieldBinding installationGas(VisitSheetModel& model) {
 }
 
 FieldBinding visitDate(VisitSheetModel& model, const Clock& clock) {
+    const auto parsed = [&clock](const std::string& text) {
+        return calendar::parseDate(text, clock.today());
+    };
     return {[&model] {
-                return Typed{calendar::isoText(model.file().visit.date), UnitCode::None};
+                const reg::Visit& visit = model.file().visit;
+                return Typed{visit.dateText.empty() ? calendar::isoText(visit.date) : visit.dateText,
+                             UnitCode::None};
             },
-            [&model, &clock](const QString& text, UnitCode) -> Result<void> {
-                const auto date = calendar::parseDate(text.toStdString(), clock.today());
-                if (!date) {
-                    return tl::unexpected(date.error());
+            [&model, parsed](const QString& text, UnitCode) -> Result<void> {
+                const auto date = parsed(text.toStdString());
+                if (!date && text.trimmed().isEmpty()) {
+                    return tl::unexpected(date.error());  // a visit has a day: the last one stands
                 }
                 reg::Visit visit = model.file().visit;
-                visit.date = *date;
+                visit.date = date.value_or(visit.date);
+                visit.dateText = date ? std::string() : text.toStdString();
                 return model.save(visit);
             },
-            {}};
+            [parsed](const std::string& text) -> Result<void> {
+                const auto date = parsed(text);
+                return date ? Result<void>() : tl::unexpected(date.error());
+            }};
 }
 
 FieldBinding visitEngineer(VisitSheetModel& model) {

@@ -13,7 +13,8 @@ namespace hearth::ui::visit {
 [[nodiscard]] FieldBinding installationFigure(VisitSheetModel& model,
                                               quantity::Typed reg::Installation::*column);
 [[nodiscard]] FieldBinding installationGas(VisitSheetModel& model);
-/// The day can't be kept unless it is one: a text that is none stays in the field only.
+/// The day, or what was typed for it; while that is no day the last one stands, and no record can be issued.
+/// An emptied field says that a day is wanted, and the last one stands.
 [[nodiscard]] FieldBinding visitDate(VisitSheetModel& model, const Clock& clock);
 /// The engineer by id; an empty text is nobody.
 [[nodiscard]] FieldBinding visitEngineer(VisitSheetModel& model);

@@ -233,7 +233,7 @@ QString labelOf(const Words& words, const std::string& code) {
     if (const auto item = reg::itemFromCode(code)) {
         return words.item(*item);
     }
-    for (int i = 0; i <= static_cast<int>(record::Field::PipeOrVolume); ++i) {
+    for (int i = 0; i <= static_cast<int>(record::Field::VisitDate); ++i) {
         const auto field = static_cast<record::Field>(i);
         if (record::fieldCode(field) == code) {
             return words.field(field);

@@ -69,6 +69,8 @@ constexpr std::array kFields{
     Text<Field>{Field::InstrumentSerial, QT_TRANSLATE_NOOP("Words", "Gauge's serial number")},
     Text<Field>{Field::InstrumentCalibration, QT_TRANSLATE_NOOP("Words", "Gauge's calibration date")},
     Text<Field>{Field::PipeOrVolume, QT_TRANSLATE_NOOP("Words", "Pipes with size and length, or the volume")},
+    Text<Field>{Field::PipeOrder, QT_TRANSLATE_NOOP("Words", "What a pipe goes on from")},
+    Text<Field>{Field::VisitDate, QT_TRANSLATE_NOOP("Words", "Date")},
 };
 
 }  // namespace

@@ -55,7 +55,7 @@ TEST_F(Together, aRefusedPartLeavesTheOthers) {
     EXPECT_EQ(parties(), 3U) << "the sample's, and these two";
     EXPECT_TRUE(valueOf(store->records("")).empty());
     const auto issued = valueOf(store->issue(requestFor(*store, visit), pdfOf));
-    EXPECT_EQ(withoutSeries(valueOf(store->record(issued)).line.header.record), "000001")
+    EXPECT_EQ(withoutSeries(valueOf(store->record(issued)).line.header.record), "-000001")
         << "no number was lost";
     valueOf(store->verify());
 }

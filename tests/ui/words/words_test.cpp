@@ -66,7 +66,7 @@ TEST(Words, EveryCodeOfTheRegisterHasItsWord) {
         expectWords(w, pipework::TubeFamily::Corrugated, [&](auto v) { return w.tubeFamily(v); });
         expectWords(w, pipework::VolumeBasis::Typed, [&](auto v) { return w.volumeBasis(v); });
         expectWords(w, record::RecordKind::TightnessAndPurge, [&](auto v) { return w.recordKind(v); });
-        expectWords(w, record::Field::PipeOrVolume, [&](auto v) { return w.field(v); });
+        expectWords(w, record::Field::VisitDate, [&](auto v) { return w.field(v); });
     }
 }
 
