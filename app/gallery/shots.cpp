@@ -55,6 +55,7 @@ Shot place(const char* name, int index) {
 /// Which visits to show: one that is open and passes, and one of each other outcome.
 struct Chosen {
     std::optional<reg::VisitId> open;
+    std::optional<reg::VisitId> unfinished;  // its test has not been timed to the end
     std::map<Outcome, reg::VisitId> byOutcome;
 };
 
@@ -70,6 +71,9 @@ Result<Chosen> chosenFrom(const store::Store& store) {
             return tl::unexpected(judged.error());
         }
         chosen.byOutcome.try_emplace(judged->outcome, line.visit.id);
+        if (line.records == 0 && !judged->missing.empty()) {
+            chosen.unfinished = line.visit.id;
+        }
         if (line.records == 0 && judged->missing.empty() &&
             (!chosen.open || judged->outcome == Outcome::Pass)) {
             chosen.open = line.visit.id;
@@ -125,9 +129,9 @@ Result<std::vector<Shot>> shotsOf(const store::Store& store) {
                                                 rulebook::Gas::NaturalGas});
                      }});
     addPanels(shots);
-    if (chosen->open) {
+    if (chosen->unfinished) {
         shots.push_back({QStringLiteral("visit-clock-running"),
-                         [visit = *chosen->open](Scene& scene) { runClock(scene, visit); }});
+                         [visit = *chosen->unfinished](Scene& scene) { runClock(scene, visit); }});
     }
     return shots;
 }

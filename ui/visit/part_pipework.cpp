@@ -91,7 +91,7 @@ void PipeworkPart::addMeter() {
     addFigure(fields, quantity::UnitFamily::Pressure, &Installation::operatingPressure,
               tr("Operating pressure at the meter"));
     addFigure(fields, quantity::UnitFamily::Pressure, &Installation::supplyPressure,
-              tr("Most supply pressure"));
+              tr("Highest supply pressure"));
     m_meterVolume = addFigure(fields, quantity::UnitFamily::Volume, &Installation::meterVolume,
                               tr("Meter's volume, from its plate"));
     addRegister(fields, input::makeTextEditor(fields), installationText(model(), &Installation::meterPlace),

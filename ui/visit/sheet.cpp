@@ -284,6 +284,12 @@ void VisitSheet::commit() {
 }
 
 void VisitSheet::bringToTop(QWidget* widget) {
+    // The notes make room for themselves when the layout is asked for, and that moves the parts: three
+    // rounds, from the fields to the parts to the paper.
+    constexpr int kRounds = 3;
+    for (int round = 0; round < kRounds; ++round) {
+        QCoreApplication::sendPostedEvents(nullptr, QEvent::LayoutRequest);
+    }
     const int y = widget->mapTo(m_paper, QPoint(0, 0)).y();
     m_scroll->verticalScrollBar()->setValue(y - 2 * look::kGap);
 }

@@ -119,6 +119,15 @@ TEST_F(KindTest, WhatCannotBeReadIsMissingToo) {
     EXPECT_EQ(missingItems(), (std::vector{Item::TestGauge, Item::TightEnd, Item::StandingPressure}));
 }
 
+TEST_F(KindTest, ADateOrAPipesPlaceThatCannotBeReadIsWanted) {
+    file.visit.dateText = "last Tuesday";
+    file.pipes.back().afterText = "the big one";
+    EXPECT_EQ(missingFields(), (std::vector{Field::VisitDate, Field::PipeOrder}));
+    for (const auto& one : missingFor(kKind, file, findings)) {
+        EXPECT_TRUE(one.unreadable);
+    }
+}
+
 TEST_F(KindTest, WhatIsOptionalMayBeAbsent) {
     for (const Item item : {Item::VisitReference, Item::VisitRemarks, Item::ReceivedBy}) {
         put(visit, item, "said");

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What has to hold in every field of the sheet.
 #include "tests/ui/visit/sheet_bench.h"
+#include "ui/visit/pipe_table.h"
 #include "ui/visit/spine.h"
 #include "ui/visit/wanted.h"
 
@@ -100,6 +101,50 @@ TEST_P(Garbage, IsKeptMarkedAndThereAfterAnotherStart) {
         const auto file = need(bench.firm.store->visitFile(bench.visit));
         ASSERT_NE(file.find(bench.subjectOf(item), item), nullptr);
         EXPECT_EQ(file.find(bench.subjectOf(item), item)->text, garbage.toStdString());
+        bench.open();
+    }
+}
+
+TEST(SheetFields, ADateThatIsNoneIsKeptMarkedAndWanted) {
+    SheetBench bench;
+    bench.fillIn();
+    for (int start = 0; start < 2; ++start) {
+        auto* part = bench.sheet().paper()->part({PartKind::WhoAndWhere});
+        auto* date = part->editorFor({std::nullopt, record::Field::VisitDate, reg::subject(bench.visit)});
+        ASSERT_NE(date, nullptr);
+        if (start == 0) {
+            date->focusTarget()->setFocus();
+            SheetBench::press(Qt::Key_A, Qt::ControlModifier);
+            SheetBench::keys(QStringLiteral("last Tuesday"));
+            SheetBench::press(Qt::Key_Return);
+        }
+        EXPECT_EQ(date->text(), QStringLiteral("last Tuesday"));
+        EXPECT_TRUE(date->focusTarget()->property("problem").toBool());
+        const auto missing = bench.model().missing();
+        EXPECT_TRUE(std::any_of(missing.begin(), missing.end(), [](const record::Missing& one) {
+            return one.field == record::Field::VisitDate && one.unreadable;
+        }));
+        bench.open();
+    }
+}
+
+TEST(SheetFields, APipeThatGoesOnFromNowhereIsKeptMarkedAndWanted) {
+    SheetBench bench;
+    bench.fillIn();
+    auto pipes = [&] { return bench.sheet().paper()->findChild<PipeTable*>(); };
+    constexpr int kGoesOnFrom = 4;
+    pipes()->editorAt(0, kGoesOnFrom)->focusTarget()->setFocus();
+    SheetBench::press(Qt::Key_A, Qt::ControlModifier);
+    SheetBench::keys(QStringLiteral("99"));
+    SheetBench::press(Qt::Key_Return);
+    for (int start = 0; start < 2; ++start) {
+        auto* field = pipes()->editorAt(0, kGoesOnFrom);
+        EXPECT_EQ(field->text(), QStringLiteral("99"));
+        EXPECT_TRUE(field->focusTarget()->property("problem").toBool());
+        const auto missing = bench.model().missing();
+        EXPECT_TRUE(std::any_of(missing.begin(), missing.end(), [](const record::Missing& one) {
+            return one.field == record::Field::PipeOrder;
+        }));
         bench.open();
     }
 }
