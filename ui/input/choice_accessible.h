@@ -3,8 +3,8 @@
 
 namespace hearth::ui::input {
 
-/// Tells screen readers what a ChoiceField is (a box to choose from) and what is chosen in it. Once is
-/// enough; again is harmless.
+/// Tells screen readers what a ChoiceField and a ListEditor's list are (boxes to choose from), what they ask
+/// for and what is chosen in them. Once is enough; again is harmless.
 void installChoiceAccessible();
 
 }  // namespace hearth::ui::input

@@ -26,6 +26,7 @@ void ChoiceEditor::setText(const QString& text) {
 
 ListEditor::ListEditor(QWidget* parent, const std::vector<ChoiceItem>& choices)
     : FieldEditor(parent), m_list(new QComboBox(this)) {
+    installChoiceAccessible();
     adopt(m_list);
     for (const ChoiceItem& choice : choices) {
         QString label = choice.label;

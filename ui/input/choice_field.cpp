@@ -63,7 +63,7 @@ ChoiceField::ChoiceField(QWidget* parent, const std::vector<ChoiceItem>& choices
         m_segments.append({choice.code, marked.label, marked.letterAt});
     }
     setFocusPolicy(Qt::StrongFocus);
-    QSizePolicy policy(QSizePolicy::Preferred, QSizePolicy::Fixed);
+    QSizePolicy policy(QSizePolicy::Preferred, QSizePolicy::Minimum);  // a row that wraps is higher
     policy.setHeightForWidth(true);
     setSizePolicy(policy);
 }

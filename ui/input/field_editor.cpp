@@ -53,6 +53,8 @@ void FieldEditor::adopt(QWidget* field) {
     column->addStretch();
     field->setFont(look::font(look::TypeRole::Body));
     field->installEventFilter(this);
+    field->setFocusPolicy(Qt::StrongFocus);  // a list would take the focus from the wheel
+    setFocusPolicy(Qt::StrongFocus);         // QWidget::setTabOrder() leaves out what takes none itself
     setFocusProxy(field);
     setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Minimum);
 }

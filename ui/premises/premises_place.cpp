@@ -43,7 +43,7 @@ PremisesPlace::PremisesPlace(const shell::Context& context, QWidget* parent)
 }
 
 void PremisesPlace::build() {
-    m_list = new shell::LineList(tr("Premises"), {}, this);
+    m_list = new shell::LineList(tr("Premises that were found"), {}, this);  // the tab is called Premises
     m_list->setObjectName(QStringLiteral("premisesList"));
     m_sheet = new PremisesSheet(m_context, this);
     auto* add = new shell::KeyButton(tr("New premises"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_N),

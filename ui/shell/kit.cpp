@@ -203,7 +203,9 @@ KeyButton::KeyButton(const QString& text, const QKeySequence& key, ButtonKind ki
 
 void KeyButton::setWords(const QString& text) {
     setText(text);
-    setShortcut(m_key);  // setText() has taken it away
+    if (!m_key.isEmpty()) {
+        setShortcut(m_key);  // setText() has taken it away
+    }
     setAccessibleName(QString(text).remove(u'&'));
     setAccessibleDescription(keyText());
     updateGeometry();
@@ -213,6 +215,16 @@ void KeyButton::showKey(const QString& key) {
     m_shownKey = key;
     setAccessibleDescription(key);
     updateGeometry();
+}
+
+bool KeyButton::event(QEvent* event) {
+    // At once. QAbstractButton shows itself pressed first and clicks a tenth of a second later, when the next
+    // key may have gone elsewhere already.
+    if (event->type() == QEvent::Shortcut && !static_cast<QShortcutEvent*>(event)->isAmbiguous()) {
+        click();
+        return true;
+    }
+    return QPushButton::event(event);
 }
 
 QString KeyButton::keyText() const {
@@ -352,6 +364,17 @@ void commitField(QWidget* place) {
 
 namespace {
 
+/// The outermost widget that the stop takes the focus for. Going forwards, Tab comes to that one and is led
+/// on to the stop: moved without it, the stop is come to twice.
+QWidget* wholeOf(QWidget* stop) {
+    QWidget* whole = stop;
+    for (QWidget* above = stop->parentWidget(); above != nullptr && above->focusProxy() == whole;
+         above = above->parentWidget()) {
+        whole = above;
+    }
+    return whole;
+}
+
 void collectStops(QWidget* widget, std::vector<QWidget*>& stops);
 
 void collectStops(QLayout* layout, std::vector<QWidget*>& stops) {
@@ -382,8 +405,19 @@ void collectStops(QWidget* widget, std::vector<QWidget*>& stops) {
 void orderTabs(QWidget* page) {
     std::vector<QWidget*> stops;
     collectStops(page, stops);
+    chainTabs(stops);
+}
+
+void chainTabs(const std::vector<QWidget*>& stops) {
+    for (QWidget* stop : stops) {
+        if (const auto* area = qobject_cast<QAbstractScrollArea*>(stop)) {
+            // It would be left behind and lead Shift+Tab back here from there. A click reaches the area
+            // anyway.
+            area->viewport()->setFocusProxy(nullptr);
+        }
+    }
     for (std::size_t i = 1; i < stops.size(); ++i) {
-        QWidget::setTabOrder(stops[i - 1], stops[i]);
+        QWidget::setTabOrder(wholeOf(stops[i - 1]), wholeOf(stops[i]));
     }
 }
 

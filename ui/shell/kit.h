@@ -30,7 +30,9 @@
 namespace hearth::ui::shell {
 
 /// The scheme in use (see look).
-[[nodiscard]] inline look::Scheme currentScheme() { return look::schemeInUse(); }
+[[nodiscard]] inline look::Scheme currentScheme() {
+    return look::schemeInUse();
+}
 
 /// The body's type, strong: for what is said with weight and for what is chosen.
 [[nodiscard]] QFont strongFont();
@@ -93,6 +95,7 @@ class KeyButton : public QPushButton {
     [[nodiscard]] QSize minimumSizeHint() const override { return sizeHint(); }
 
   protected:
+    bool event(QEvent* event) override;
     void paintEvent(QPaintEvent* event) override;
 
   private:
@@ -149,6 +152,9 @@ void commitField(QWidget* place);
 /// Puts the stops of the Tab key into the order in which the layouts hold them. After building or rebuilding
 /// a page: otherwise what was made last comes last.
 void orderTabs(QWidget* page);
+
+/// Puts these stops of the Tab key, and no others, one after the other.
+void chainTabs(const std::vector<QWidget*>& stops);
 
 /// Puts the focus on a field once its page is laid out.
 void focusOn(input::Editor* editor);

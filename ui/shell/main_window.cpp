@@ -176,11 +176,11 @@ void MainWindow::bringIntoView(int index) {
         m_searches[old] = m_search->text();
     }
     Place* place = m_places[static_cast<std::size_t>(index)];
-    m_stack->setCurrentIndex(index);
-    m_bar->setCurrent(index);
     m_search->setHint(place->searchHint());
     m_search->setText(m_searches.value(place));
-    place->refresh();
+    place->refresh();  // before it is shown: what is made later is not in view yet when the focus is wanted
+    m_stack->setCurrentIndex(index);
+    m_bar->setCurrent(index);
 }
 
 void MainWindow::searchTyped(const QString& text) {

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/visit/tab_order.h"
 
+#include "ui/shell/kit.h"
+
 #include <QWidget>
 
 namespace hearth::ui::visit {
@@ -14,11 +16,9 @@ std::vector<QWidget*> chainTabStops(QWidget* root) {
         if (!isStop || widget->window() != root->window()) {  // a list that opens is a window of its own
             continue;
         }
-        if (!stops.empty()) {
-            QWidget::setTabOrder(stops.back(), widget);
-        }
         stops.push_back(widget);
     }
+    shell::chainTabs(stops);
     return stops;
 }
 

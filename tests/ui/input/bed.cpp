@@ -51,7 +51,8 @@ void Bed::wheel(QWidget* over, int steps) {
     const QPointF middle = over->rect().center();
     QWheelEvent event(middle, over->mapToGlobal(middle), QPoint(), QPoint(0, 120 * steps), Qt::NoButton,
                       Qt::NoModifier, Qt::NoScrollPhase, false);
-    QApplication::sendEvent(over, &event);
+    QSpontaneKeyEvent::setSpontaneous(&event);  // only a person's wheel is passed on to what scrolls
+    qApp->notify(over, &event);                 // sendEvent() makes it the program's own again
 }
 
 QString problemOf(const ui::input::Editor* editor) {

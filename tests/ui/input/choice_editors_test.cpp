@@ -106,6 +106,17 @@ TEST(ChoiceEditor, wrapsWhereItIsNarrow) {
     EXPECT_GT(field->heightForWidth(200), 2 * field->heightForWidth(2000));
 }
 
+TEST(ChoiceEditor, isAsHighAsItsRowsInAPage) {
+    Bed bed;
+    Editor* editor = bed.add(makeChoiceEditor(nullptr, answers()), QStringLiteral("Appliances"));
+    bed.show();
+    bed.window().resize(200, 400);
+    QApplication::processEvents();
+    const auto* field = editor->focusTarget();
+    ASSERT_GT(field->heightForWidth(field->width()), field->heightForWidth(2000)) << "nothing wraps here";
+    EXPECT_GE(field->height(), field->heightForWidth(field->width())) << "the last row is cut off";
+}
+
 TEST(ChoiceEditor, choosingMovesNothing) {
     OneChoice one;
     const auto* field = one.editor->focusTarget();
@@ -145,6 +156,17 @@ TEST(ListEditor, choosesByKeysAndCommitsWhenLeft) {
     Bed::press(Qt::Key_Delete);
     Bed::press(Qt::Key_Return);
     EXPECT_EQ(bed.committed, (QStringList{QStringLiteral("isolated"), QString()}));
+}
+
+TEST(ListEditor, tellsAScreenReaderWhatIsAskedAndWhatIsChosen) {
+    Bed bed;
+    Editor* editor = bed.add(makeListEditor(nullptr, answers()), QStringLiteral("Appliances"));
+    editor->setText(QStringLiteral("none"));
+    auto* accessible = QAccessible::queryAccessibleInterface(editor->focusTarget());
+    ASSERT_NE(accessible, nullptr);
+    EXPECT_EQ(accessible->role(), QAccessible::ComboBox);
+    EXPECT_EQ(accessible->text(QAccessible::Name), QStringLiteral("Appliances"));
+    EXPECT_EQ(accessible->text(QAccessible::Value), QStringLiteral("none connected"));
 }
 
 TEST(ListEditor, aCodeThatItDoesNotKnowIsShownAndKept) {

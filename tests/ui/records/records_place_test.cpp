@@ -36,8 +36,8 @@ class RecordsPlaceTest : public ::testing::Test {
     void start() {
         place = std::make_unique<RecordsPlace>(bench.context());
         place->resize(1000, 700);
+        place->refresh();  // before it is shown, as the window does
         hearth::testing::activate(place.get());
-        place->refresh();
         place->takeFocus();
     }
     [[nodiscard]] shell::LineList* list() const { return child<shell::LineList>(place.get(), "recordsList"); }

@@ -212,6 +212,7 @@ TEST_F(FirstStartTest, aDateThatCannotBeReadIsKeptAndSaid) {
 TEST_F(FirstStartTest, everyPageCanBeWalkedThrough) {
     const auto nothing = [] { return std::string(); };
     hearth::testing::expectWalkable(&start, nothing);
+    start.showPage(0);  // back to the first door
     typeFirm();
     for (int page = 1; page <= 3; ++page) {
         start.showPage(page);

@@ -55,6 +55,29 @@ TEST(OrderTabs, followsTheLayoutsNotTheOrderOfMaking) {
     EXPECT_EQ(hearth::testing::walk(&window, first), (std::vector<QWidget*>{first, second, third}));
 }
 
+TEST(OrderTabs, aFieldMovesWithItsEditor) {
+    QWidget window;
+    auto* lines = new QVBoxLayout(&window);
+    auto* after = new QLineEdit(&window);
+    std::vector<QWidget*> expected;
+    for (auto* editor : {input::makeTextEditor(&window), input::makeListEditor(&window, {}),
+                         input::makeChoiceEditor(&window, {}), input::makeLongTextEditor(&window, 2),
+                         input::makeQuantityEditor(&window, quantity::UnitFamily::Pressure)}) {
+        lines->insertWidget(0, editor);  // against the order of making
+        expected.insert(expected.begin(), editor->focusTarget());
+    }
+    lines->addWidget(after);
+    expected.push_back(after);
+    for (int again = 0; again < 2; ++again) {
+        orderTabs(&window);
+        hearth::testing::activate(&window);
+        EXPECT_EQ(hearth::testing::walk(&window, expected.front()), expected);
+        auto back = hearth::testing::walk(&window, expected.front(), Qt::ShiftModifier);
+        std::reverse(back.begin() + 1, back.end());
+        EXPECT_EQ(back, expected);
+    }
+}
+
 TEST(KeepOnCommit, whatCannotBeKeptStaysAsTypedWithTheReason) {
     const words::Words words;
     QWidget window;

@@ -60,6 +60,10 @@ inline ui::input::Editor* editor(QWidget* parent, const char* name) {
 
 /// Puts the focus on a field as Tab would, and selects what stands in it.
 inline void enterField(ui::input::Editor* field) {
+    if (!field->isActiveWindow()) {  // a list that has closed does not give it back on the offscreen platform
+        field->activateWindow();
+        EXPECT_TRUE(QTest::qWaitForWindowActive(field->window()));
+    }
     field->focusTarget()->setFocus(Qt::TabFocusReason);
     EXPECT_TRUE(field->focusTarget()->hasFocus()) << field->objectName().toStdString();
 }

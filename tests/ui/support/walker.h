@@ -133,7 +133,8 @@ inline void expectWheelChangesNothing(QWidget* window) {
                 const QPointF at = QRectF(stop->rect()).center();
                 QWheelEvent wheel(at, stop->mapToGlobal(at), {}, {0, turn}, Qt::NoButton, Qt::NoModifier,
                                   Qt::NoScrollPhase, false);
-                QApplication::sendEvent(stop, &wheel);
+                QSpontaneKeyEvent::setSpontaneous(&wheel);  // as from a person: passed on to what scrolls
+                qApp->notify(stop, &wheel);                 // sendEvent() makes it the program's own again
             }
         }
         ASSERT_EQ(valuesIn(window), before) << "the wheel changed something at " << described(stop);
