@@ -116,6 +116,7 @@ void BandsForm::addRow() {
     beside->addWidget(row.meant);
     columns->addLayout(beside, 1);
     m_lines->insertWidget(m_lines->indexOf(m_add), row.line);
+    row.line->show();  // now: the focus may go there at once
     m_rows.push_back(row);
 }
 

@@ -90,7 +90,8 @@ void EntrySheet::addForm() {
     form->addWidget(who);
     m_when = shell::softText({}, m_form);
     form->addWidget(m_when);
-    m_same = new shell::KeyButton(tr("My copy says the same"), QKeySequence(Qt::CTRL | Qt::Key_Y),
+    // G for agreed: a field may take Ctrl+Y for itself, to do again what was undone.
+    m_same = new shell::KeyButton(tr("My copy says the same"), QKeySequence(Qt::CTRL | Qt::Key_G),
                                   shell::ButtonKind::Primary, m_form);
     m_same->setObjectName(QStringLiteral("confirmButton"));
     form->addWidget(m_same, 0, Qt::AlignLeft);
