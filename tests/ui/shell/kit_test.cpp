@@ -39,6 +39,19 @@ TEST(KeyButton, isPressedByEnterSpaceAndItsKey) {
     EXPECT_EQ(button->accessibleDescription(), QStringLiteral("Ctrl+S")) << "the key is shown";
 }
 
+TEST(KeyButton, withoutAKeyAnswersToTheLetterThatIsMarked) {
+    QWidget window;
+    auto* lines = new QVBoxLayout(&window);
+    auto* button = new KeyButton(QStringLiteral("&Look round"), ButtonKind::Plain, &window);
+    lines->addWidget(button);
+    QSignalSpy clicked(button, &QPushButton::clicked);
+    hearth::testing::activate(&window);
+    button->setFocus();
+    press(Qt::Key_L, Qt::AltModifier);
+    EXPECT_EQ(clicked.count(), 1);
+    EXPECT_EQ(button->accessibleName(), QStringLiteral("Look round"));
+}
+
 TEST(OrderTabs, followsTheLayoutsNotTheOrderOfMaking) {
     QWidget window;
     auto* lines = new QVBoxLayout(&window);
