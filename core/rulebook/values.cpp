@@ -47,6 +47,19 @@ UnitFamily unitFamilyOf(Rule rule) {
     }
 }
 
+quantity::UnitCode usualUnitOf(Rule rule) {
+    switch (rule) {
+        case Rule::ScopePipe:
+            return quantity::UnitCode::Millimetre;
+        case Rule::ScopeSupplyPressure:
+            return quantity::UnitCode::Bar;
+        default:
+            break;
+    }
+    const auto units = quantity::unitsOf(unitFamilyOf(rule));
+    return units.empty() ? quantity::UnitCode::None : units.front();
+}
+
 std::optional<quantity::PressureChange> pressureChangeOf(const Entry& entry) {
     return amountOf<quantity::PressureChange>(entry, quantity::pressureUnit);
 }

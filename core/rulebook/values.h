@@ -12,6 +12,9 @@
 namespace hearth::rulebook {
 
 [[nodiscard]] quantity::UnitFamily unitFamilyOf(Rule rule);
+/// The unit in which standards state the rule, for a field that is to be filled in: a pipe's size is in
+/// millimetres, though other lengths are typed in metres.
+[[nodiscard]] quantity::UnitCode usualUnitOf(Rule rule);
 
 [[nodiscard]] std::optional<quantity::PressureChange> pressureChangeOf(const Entry& entry);
 [[nodiscard]] std::optional<quantity::GaugePressure> gaugePressureOf(const Entry& entry);

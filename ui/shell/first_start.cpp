@@ -42,8 +42,8 @@ QWidget* FirstStart::makeDoors(const words::Words& words) {
     const auto addDoor = [&](const QString& text, const QString& what, ButtonKind kind, const char* name) {
         auto* door = new KeyButton(text, kind, sheet);
         door->setObjectName(QString::fromLatin1(name));
-        door->setFixedWidth(kDoorWidth);
-        lines->addWidget(door);
+        door->setMinimumWidth(kDoorWidth);
+        lines->addWidget(door, 0, Qt::AlignLeft);
         lines->addWidget(softText(what, sheet));
         lines->addSpacing(look::kGap);
         return door;

@@ -29,6 +29,7 @@ namespace hearth::ui::shell {
 namespace {
 
 constexpr QSize kFirstSize{1280, 800};
+constexpr QSize kRoomForFrame{16, 48};
 
 /// What stands in a field where text can be typed; nothing for other widgets and for fields that can't be
 /// changed.
@@ -420,7 +421,8 @@ void MainWindow::restorePlaceOnScreen() {
                                  ? QRect()
                                  : m_parts.settings->value(QStringLiteral("window/geometry")).toRect();
     if (!remembered.isValid()) {
-        resize(screens.isEmpty() ? kFirstSize : kFirstSize.boundedTo(screens.first().size()));
+        // The frame that the desktop puts round the window is not known yet.
+        resize(screens.isEmpty() ? kFirstSize : kFirstSize.boundedTo(screens.first().size() - kRoomForFrame));
         return;
     }
     setGeometry(onScreens(remembered, screens));

@@ -58,6 +58,11 @@ void ValueFields::show(const rulebook::Entry& entry) {
     if (isRange) {
         add(tr("My copy says: most"), family);
     }
+    if (family != quantity::UnitFamily::None) {
+        for (auto* editor : m_editors) {
+            editor->setUnit(rulebook::usualUnitOf(m_rule));
+        }
+    }
     std::vector<std::pair<quantity::Decimal, quantity::UnitCode>> now;
     if (const auto figure = rulebook::figureOf(entry)) {
         now = {{figure->value, figure->unit}};

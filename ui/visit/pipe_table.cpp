@@ -327,6 +327,9 @@ FieldBinding PipeTable::afterBinding(std::size_t row) {
                     return {};
                 }
                 return fail(ErrorCode::OutOfRange, {text, "1", std::to_string(pipes.size())});
+            },
+            [](const std::string&) {
+                return tr("No other row feeds it so. Type meter, or the number of the row before it.");
             }};
 }
 

@@ -7,8 +7,9 @@ namespace {
 
 using quantity::UnitCode;
 
-constexpr Origin kDropCards{Provenance::Secondary, kUp1bEd3, "Two sets of trainees' revision cards on Edition 3",
-                        "Existing installation, appliances connected, no smell of gas, in 2 minutes."};
+constexpr Origin kDropCards{Provenance::Secondary, kUp1bEd3,
+                            "Two sets of trainees' revision cards on Edition 3",
+                            "Existing installation, appliances connected, no smell of gas, in 2 minutes."};
 constexpr Origin kOneSet{
     Provenance::Secondary, kUp1bEd3, "Trainees' revision cards on Edition 3 (2015)",
     "One set of cards only. Existing installation, appliances connected, no smell of gas."};
@@ -27,7 +28,7 @@ void addEdition3(std::vector<Entry>& entries) {
     };
     const Row rows[] = {
         {Rule::DropNoMeter28, 8, kOneSet},         {Rule::DropUltrasonic28, 8, kDropCards},
-        {Rule::DropDiaphragm6At28, 4, kDropCards},     {Rule::DropDiaphragm16At28, 1, kDropCards},
+        {Rule::DropDiaphragm6At28, 4, kDropCards}, {Rule::DropDiaphragm16At28, 1, kDropCards},
         {Rule::DropNoMeter35, 4, kRecalled},       {Rule::DropUltrasonic35, 4, kRecalled},
         {Rule::DropDiaphragm16At35, 1, kRecalled},
     };

@@ -40,8 +40,8 @@ void addMovement(std::vector<Entry>& entries) {
         emptyEntry({Rule::SettleMovement}, Comparison::Below,
                    "No page gives a figure for 'steady'; while it is empty, no perceptible movement "
                    "is taken (common practice, no source)."));
-    entries.push_back(
-        entry({Rule::GaugeAccuracy}, number(3, 1, UnitCode::Millibar), Comparison::AtMost, kAccuracy));
+    entries.push_back(entry({Rule::GaugeAccuracy}, number(3, 1, UnitCode::Millibar), Comparison::AtMost,
+                            kAccuracy, Daily::Yes));
     entries.push_back(entry({Rule::AssumedTemperatureChange}, number(7, 2, UnitCode::Kelvin),
                             Comparison::AsGiven, kAssumed));
 }

@@ -17,14 +17,14 @@ constexpr std::string_view kLpgPressuresNotRead = "Not read for LPG: enter it fr
 
 void addPressures(std::vector<Entry>& entries) {
     entries.push_back(entry({Rule::StandingPressureMost, Edition::General, Gas::NaturalGas},
-                            number(30, 0, UnitCode::Millibar), Comparison::AtMost, kMeterCards));
+                            number(30, 0, UnitCode::Millibar), Comparison::AtMost, kMeterCards, Daily::Yes));
     entries.push_back(entry({Rule::WorkingPressure, Edition::General, Gas::NaturalGas},
-                            range(19, 23, UnitCode::Millibar), Comparison::Within, kMeterCards));
+                            range(19, 23, UnitCode::Millibar), Comparison::Within, kMeterCards, Daily::Yes));
     for (const auto gas : {Gas::Propane, Gas::Butane, Gas::LpgAir}) {
-        entries.push_back(
-            emptyEntry({Rule::StandingPressureMost, Edition::General, gas}, Comparison::AtMost, kLpgPressuresNotRead));
-        entries.push_back(
-            emptyEntry({Rule::WorkingPressure, Edition::General, gas}, Comparison::Within, kLpgPressuresNotRead));
+        entries.push_back(emptyEntry({Rule::StandingPressureMost, Edition::General, gas}, Comparison::AtMost,
+                                     kLpgPressuresNotRead));
+        entries.push_back(emptyEntry({Rule::WorkingPressure, Edition::General, gas}, Comparison::Within,
+                                     kLpgPressuresNotRead));
     }
 }
 

@@ -19,7 +19,8 @@ constexpr Origin kFittings{
     Provenance::Published, kUp1bEd3,
     "Certification body's pocket guide Gas 2 (its worked example); an exam revision page agrees",
     "On the pipe only, not on the meter. Edition 4 was not read on this."};
-constexpr std::string_view kPurgeNotRead4 = "Edition 4's purge rule was not read: enter it from your own copy.";
+constexpr std::string_view kPurgeNotRead4 =
+    "Edition 4's purge rule was not read: enter it from your own copy.";
 constexpr std::string_view kLpgPurgeNotRead = "The purge of LPG was not read: enter it from your own copy.";
 
 struct PurgeRow {
@@ -48,7 +49,8 @@ void addPurge(std::vector<Entry>& entries) {
             emptyEntry({row.rule, Edition::Up1bEd4, gas}, row.comparison, kPurgeNotRead4, Daily::Yes));
         for (const auto other : {Gas::Propane, Gas::Butane, Gas::LpgAir}) {
             entries.push_back(emptyEntry({row.rule, third, other}, row.comparison, kLpgPurgeNotRead));
-            entries.push_back(emptyEntry({row.rule, Edition::Up1bEd4, other}, row.comparison, kLpgPurgeNotRead));
+            entries.push_back(
+                emptyEntry({row.rule, Edition::Up1bEd4, other}, row.comparison, kLpgPurgeNotRead));
         }
     }
     entries.push_back(

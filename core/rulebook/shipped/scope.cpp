@@ -52,8 +52,8 @@ void addScope(std::vector<Entry>& entries) {
     }
     for (const auto& row : edition3()) {
         const bool everyDay = !row.gas || row.gas == Gas::NaturalGas;
-        entries.push_back(emptyEntry({row.rule, Edition::Up1bEd4, row.gas}, Comparison::AtMost, kScopeNotRead4,
-                                     everyDay ? Daily::Yes : Daily::No));
+        entries.push_back(emptyEntry({row.rule, Edition::Up1bEd4, row.gas}, Comparison::AtMost,
+                                     kScopeNotRead4, everyDay ? Daily::Yes : Daily::No));
     }
 }
 

@@ -57,6 +57,22 @@ TEST(PressureRange, HoldsItsEnds) {
     EXPECT_FALSE(at(21.01));
 }
 
+// An empty field that offered metres for a pipe of 35 mm would make the scope a thousand times too wide.
+TEST(UsualUnit, IsTheOneInWhichTheBookStatesTheRule) {
+    const RuleBook book = RuleBook::shipped();
+    int stated = 0;
+    for (const Entry& entry : book.entries()) {
+        if (const auto figure = figureOf(entry)) {
+            EXPECT_EQ(figure->unit, usualUnitOf(entry.key.rule)) << ruleText(entry.key.rule);
+            ++stated;
+        } else if (const auto range = rangeOf(entry)) {
+            EXPECT_EQ(range->unit, usualUnitOf(entry.key.rule)) << ruleText(entry.key.rule);
+            ++stated;
+        }
+    }
+    EXPECT_GT(stated, 40);
+}
+
 TEST(Bands, BoundBelongsToItsBand) {
     const std::vector<Band> bands{{Decimal(1, 2), Decimal(4, 0)}, {Decimal(35, 3), Decimal(1, 0)}};
     const auto of = [&](double cubicMetres) {

@@ -218,7 +218,10 @@ TEST(Shipped, DailyEntriesAreAHandful) {
                                   Rule::ScopeSupplyPressure,
                                   Rule::PurgeVolumeSmall,
                                   Rule::PurgeVolumeFactor,
-                                  Rule::PurgeOpenBurnerAbove};
+                                  Rule::PurgeOpenBurnerAbove,
+                                  Rule::GaugeAccuracy,
+                                  Rule::StandingPressureMost,
+                                  Rule::WorkingPressure};
     EXPECT_EQ(daily, expected);
 }
 
