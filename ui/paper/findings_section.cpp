@@ -8,57 +8,75 @@ namespace hearth::ui::paper {
 namespace {
 
 constexpr double kShape = 4.0;
-constexpr double kIndent = 6.6;
-constexpr double kBetween = 3.0;
-constexpr double kTitleGap = 6;  // least between title and measured value on one line
-constexpr double kMostMeasureWidth = 152;
+constexpr double kIndent = 5.8;
+constexpr double kBetween = 1.3;
+constexpr double kReasonGap = 3;
+// Where the measured value and the reason begin, of the width.
+constexpr double kTitleShare = 0.285;
+constexpr double kFoundShare = 0.605;
+/// Notes and sources are read after the columns above them.
+constexpr int kBelowColumns = 3;
 
-/// Shape and title; the measured value at the right of the same line where both fit, below where they don't.
-std::vector<Slice> headSlices(const record::FindingLine& finding, const Setting& setting) {
-    const double width = setting.width - kIndent;
-    const QString title = settable(finding.title);
-    const QString measured = settable(finding.measured);
-    const double titleWidth = setting.type.widthOf(title, styles::kFinding);
-    const double measuredWidth = measured.isEmpty() ? 0 : setting.type.widthOf(measured, styles::kValue);
-    const bool isOneLine = titleWidth + kTitleGap + measuredWidth <= width;
-
-    TextStyle titleStyle = styles::kFinding;
-    titleStyle.role = look::inkOf(finding.outcome);
-    std::vector<Slice> slices = slicesOf(setting.type.set(title, titleStyle, width), titleStyle, kIndent);
-    if (slices.empty()) {
-        slices.push_back(gap(titleStyle.lineHeight()));
+/// Lines one below the other, each with its own height.
+std::vector<Slice> below(const std::vector<std::string>& texts, const TextStyle& style, double x,
+                         const Setting& setting) {
+    std::vector<Slice> slices;
+    for (const std::string& text : texts) {
+        append(slices, slicesOf(setting.type.set(settable(text), style, setting.width - x), style, x));
     }
-    const double middle = titleStyle.lineHeight() / 2;
-    slices.front().items.emplace_back(
-        ShapeItem{QRectF(0, middle - kShape / 2, kShape, kShape), finding.outcome});
-    if (measured.isEmpty()) {
-        return slices;
-    }
-    std::vector<TextItem> lines = setting.type.set(measured, styles::kValue, width);
-    if (isOneLine && lines.size() == 1) {
-        alignRight(lines.front(), width);
-        const double down = styles::kFinding.baseline() - styles::kValue.baseline();
-        slices.front().items.push_back(moved(std::move(lines.front()), {kIndent, down}));
-    } else {
-        append(slices, slicesOf(std::move(lines), styles::kValue, kIndent));
+    for (Slice& slice : slices) {
+        for (Item& item : slice.items) {
+            if (auto* line = std::get_if<TextItem>(&item)) {
+                line->column = kBelowColumns;
+            }
+        }
     }
     return slices;
 }
 
+/// What was found, what was measured, and why, beside each other where that takes one line; a longer reason
+/// stands below the measured value. Below all of it notes, and the limits with where they are from.
 Group groupOf(const record::FindingLine& finding, const Setting& setting) {
-    const double width = std::min(setting.width - kIndent, kMostMeasureWidth);
-    Group group;
-    group.slices = headSlices(finding, setting);
-    const auto add = [&](const std::string& text, const TextStyle& style) {
-        append(group.slices, slicesOf(setting.type.set(settable(text), style, width), style, kIndent));
+    TextStyle titleStyle = styles::kFinding;
+    titleStyle.role = look::inkOf(finding.outcome);
+    const double measuredX = setting.width * kTitleShare;
+    const double whyX = setting.width * kFoundShare;
+    const double end = setting.width + kReasonGap;
+    const QString measured = settable(finding.measured);
+    const QString reason = settable(finding.why);
+    const bool isBeside = !measured.isEmpty() &&
+                          setting.type.widthOf(measured, styles::kValue) <= whyX - measuredX - kReasonGap &&
+                          setting.type.widthOf(reason, styles::kWhy) <= setting.width - whyX;
+    const double down = titleStyle.baseline() - styles::kWhy.baseline();
+    const auto cell = [&](const QString& text, const TextStyle& style, double x, double until) {
+        Cell made{setting.type.set(text, style, until - x - kReasonGap), x};
+        for (TextItem& line : made.lines) {
+            const double by = style.points == titleStyle.points ? 0 : down;
+            line.origin.ry() += by;
+            line.box.translate(0, by);
+        }
+        return made;
     };
-    add(finding.why, styles::kWhy);
-    for (const std::string& note : finding.notes) {
-        add(note, styles::kNote);
+    std::vector<Cell> cells;
+    cells.push_back(cell(settable(finding.title), titleStyle, kIndent, measuredX));
+    cells.push_back(cell(measured, styles::kValue, measuredX, isBeside ? whyX : end));
+    Cell why = cell(reason, styles::kWhy, isBeside ? whyX : measuredX, end);
+    if (isBeside) {
+        cells.push_back(std::move(why));
+    } else {
+        append(cells.back().lines, std::move(why.lines));
     }
-    for (const std::string& source : finding.sources) {
-        add(source, styles::kSource);
+
+    Group group;
+    group.slices = sideBySide(std::move(cells), titleStyle.lineHeight());
+    if (group.slices.empty()) {
+        group.slices.push_back(gap(titleStyle.lineHeight()));
     }
+    append(group.slices, below(finding.notes, styles::kNote, kIndent, setting));
+    append(group.slices, below(finding.sources, styles::kSource, kIndent, setting));
+    const double middle = titleStyle.lineHeight() / 2;
+    group.slices.front().items.emplace_back(
+        ShapeItem{QRectF(0, middle - kShape / 2, kShape, kShape), finding.outcome});
     return group;
 }
 

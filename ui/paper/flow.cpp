@@ -58,6 +58,9 @@ class Flow {
 
     void put(const Group& group, const Slice& slice) {
         FlowPage& page = m_pages.back();
+        if (slice.isForBetween && page.slices.empty()) {
+            return;
+        }
         page.slices.push_back({&group, &slice, page.used});
         page.used += slice.height;
     }

@@ -13,6 +13,7 @@ namespace hearth::ui::paper {
 struct Slice {
     double height = 0;  // millimetres
     std::vector<Item> items;
+    bool isForBetween = false;  // parts what is above from what is below: left out at the top of a page
 };
 
 enum class Keep { Together, Flowing };

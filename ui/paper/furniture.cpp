@@ -10,13 +10,13 @@ namespace hearth::ui::paper {
 
 namespace {
 
-constexpr double kBandHeight = 7.5;
-constexpr double kBandGap = 4.5;
+constexpr double kBandHeight = 7;
+constexpr double kBandGap = 3;
 constexpr double kHeadRight = 52;  // width of the column with number, revision and page
 constexpr double kHeadGap = 6;
-constexpr double kBelowHead = 5.5;
-constexpr double kAboveFoot = 4;
-constexpr double kCodeSide = 22;
+constexpr double kBelowHead = 3.4;
+constexpr double kAboveFoot = 3;
+constexpr double kCodeSide = 20;
 constexpr double kCodeGap = 5;  // more than the four modules of quiet zone that the code needs
 constexpr int kMostPages = 88;  // only for measuring how wide the page line may become
 
@@ -168,7 +168,7 @@ double Furniture::putFirstHead(std::vector<Item>& items, double y, const QString
         put(items, which.join(QStringLiteral(" · ")), styles::kHeadNote, below(right, rightY), Side::Right);
     rightY = put(items, page, styles::kHeadNote, below(right, rightY), Side::Right);
 
-    const double ruleY = std::max(leftY, rightY) + 2.4;
+    const double ruleY = std::max(leftY, rightY) + 1.6;
     items.emplace_back(RuleItem{{whole.left(), ruleY}, whole.width(), 0.45, look::Role::Ink});
     return ruleY + kBelowHead;
 }

@@ -15,10 +15,10 @@ namespace hearth::ui::paper {
 /// Millimetres. The sides leave room for filing holes.
 struct Sheet {
     QSizeF size;
-    double left = 18;
-    double right = 18;
-    double top = 13;
-    double bottom = 11;
+    double left = 16;
+    double right = 16;
+    double top = 11;
+    double bottom = 10;
 
     [[nodiscard]] double width() const { return size.width() - left - right; }
 };

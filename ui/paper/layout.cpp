@@ -18,6 +18,27 @@ int columnOf(const Item& item) {
     return text != nullptr ? text->column : 0;
 }
 
+/// A line without letters (two line breaks in a remark) keeps its height; nothing of it is placed.
+bool isBlank(const Item& item) {
+    const auto* text = std::get_if<TextItem>(&item);
+    return text != nullptr && text->text.isEmpty();
+}
+
+/// Room for the proof is laid out with the text, so that what stands last goes over with it: a page never
+/// holds a proof alone where something short could have kept it company.
+void reserveProof(std::vector<Group>& groups, double height) {
+    if (height <= 0) {
+        return;
+    }
+    if (!groups.empty()) {
+        groups.back().staysWithNext = true;
+    }
+    Group room;
+    room.spaceBefore = kAboveProof;
+    room.slices.push_back(gap(height));
+    groups.push_back(std::move(room));
+}
+
 /// A group's items on this page, in the order of reading: down each column, not line by line across them.
 /// That is the order in which a PDF's text is copied or read aloud.
 void appendGroup(std::vector<Item>& to, std::vector<Placed>::const_iterator from,
@@ -25,7 +46,9 @@ void appendGroup(std::vector<Item>& to, std::vector<Placed>::const_iterator from
     std::vector<Item> items;
     for (; from != end; ++from) {
         for (const Item& item : from->slice->items) {
-            items.push_back(moved(item, corner + QPointF(0, from->y)));
+            if (!isBlank(item)) {
+                items.push_back(moved(item, corner + QPointF(0, from->y)));
+            }
         }
     }
     std::stable_sort(items.begin(), items.end(),
@@ -49,14 +72,11 @@ LaidOut layOut(const record::Document& document, const PageOptions& options) {
     const TypeSetter type;
     const Sheet sheet = sheetOf(options.size);
     const Furniture furniture(document, options, type, sheet);
-    const std::vector<Group> groups = groupsOf(document, {type, sheet.width()});
+    std::vector<Group> groups = groupsOf(document, {type, sheet.width()});
+    reserveProof(groups, furniture.proofHeight());
     const double bottom = furniture.bodyBottom();
     const BodyHeights heights{bottom - furniture.bodyTop(true), bottom - furniture.bodyTop(false)};
-    std::vector<FlowPage> flowed = flow(groups, heights);
-    const double lastRoom = (flowed.size() == 1 ? heights.first : heights.others) - flowed.back().used;
-    if (furniture.proofHeight() > 0 && lastRoom < furniture.proofHeight() + kAboveProof) {
-        flowed.emplace_back();
-    }
+    const std::vector<FlowPage> flowed = flow(groups, heights);
 
     LaidOut laid;
     laid.size = sheet.size;

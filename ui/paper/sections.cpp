@@ -16,9 +16,18 @@ constexpr double kMostMeasure = 158;
 
 constexpr double kHeadlineShape = 6.2;
 constexpr double kHeadlineIndent = 9.2;
-constexpr double kGridRowGap = 2.0;
-constexpr double kSignatureRoom = 13;
+constexpr double kGridRowGap = 0.9;
+constexpr double kSignatureRoom = 10;
 constexpr int kMostSignatures = 3;
+/// Lines of a paragraph that is not worth parting.
+constexpr std::size_t kMostShort = 6;
+
+/// A field of a row, with its column.
+struct Spot {
+    const record::CaptionedValue* field = nullptr;
+    double x = 0;
+    double width = 0;
+};
 
 /// A value as it stands below its caption: an absent one is a dash with the reason, softly.
 Cell valueCell(const record::CaptionedValue& field, const Setting& setting, double x, double width) {
@@ -39,16 +48,13 @@ Cell valueCell(const record::CaptionedValue& field, const Setting& setting, doub
     return cell;
 }
 
-/// Fields `from` to `to` beside each other: captions, then values.
-Group gridRow(const record::FieldGrid& block, std::size_t from, std::size_t to, const Setting& setting) {
-    const int columns = std::clamp(block.columns, 1, 6);
-    const double width = (setting.width - kGutter * (columns - 1)) / columns;
+/// Fields beside each other: captions, then values.
+Group gridRow(const std::vector<Spot>& row, const Setting& setting) {
     std::vector<Cell> captions;
     std::vector<Cell> values;
-    for (std::size_t i = from; i < to; ++i) {
-        const double x = static_cast<double>(i - from) * (width + kGutter);
-        captions.push_back({setting.type.set(settable(block.fields[i].caption), kCaption, width), x});
-        values.push_back(valueCell(block.fields[i], setting, x, width));
+    for (const Spot& spot : row) {
+        captions.push_back({setting.type.set(settable(spot.field->caption), kCaption, spot.width), spot.x});
+        values.push_back(valueCell(*spot.field, setting, spot.x, spot.width));
     }
     // A caption of one line beside one of two stands just above its value.
     std::size_t most = 0;
@@ -71,6 +77,60 @@ Group gridRow(const record::FieldGrid& block, std::size_t from, std::size_t to, 
     group.slices = std::move(captionSlices);
     append(group.slices, sideBySide(std::move(values), styles::kValue.lineHeight()));
     return group;
+}
+
+/// Values of one line stand closer than addresses do: this many beside each other, and one that is too long
+/// for its column reaches over the next.
+constexpr int kNarrowColumns = 5;
+constexpr double kNarrowGutter = 4;
+
+double spanWidth(int span, const Setting& setting) {
+    const double column = (setting.width - kNarrowGutter * (kNarrowColumns - 1)) / kNarrowColumns;
+    return column * span + kNarrowGutter * (span - 1);
+}
+
+/// How many columns a value wants.
+int spanOf(const record::CaptionedValue& field, const Setting& setting) {
+    const double wanted =
+        field.lines.empty() ? 0 : setting.type.widthOf(settable("— " + field.lines.front()), styles::kValue);
+    int span = 1;
+    while (span < kNarrowColumns && spanWidth(span, setting) < wanted) {
+        ++span;
+    }
+    return span;
+}
+
+/// Fields in rows, in their order.
+std::vector<std::vector<Spot>> rowsOf(const record::FieldGrid& block, const Setting& setting) {
+    std::vector<std::vector<Spot>> rows;
+    int next = kNarrowColumns;
+    for (const record::CaptionedValue& field : block.fields) {
+        const int span = spanOf(field, setting);
+        if (next + span > kNarrowColumns) {
+            rows.emplace_back();
+            next = 0;
+        }
+        const double x = next == 0 ? 0 : spanWidth(next, setting) + kNarrowGutter;
+        rows.back().push_back({&field, x, spanWidth(span, setting)});
+        next += span;
+    }
+    return rows;
+}
+
+/// Rows of as many columns as the document wants: for values of several lines.
+std::vector<std::vector<Spot>> evenRowsOf(const record::FieldGrid& block, const Setting& setting) {
+    const auto columns = static_cast<std::size_t>(std::clamp(block.columns, 1, 6));
+    const double gutters = kGutter * static_cast<double>(columns - 1);
+    const double width = (setting.width - gutters) / static_cast<double>(columns);
+    std::vector<std::vector<Spot>> rows;
+    for (std::size_t i = 0; i < block.fields.size(); ++i) {
+        if (i % columns == 0) {
+            rows.emplace_back();
+        }
+        rows.back().push_back(
+            {&block.fields[i], static_cast<double>(i % columns) * (width + kGutter), width});
+    }
+    return rows;
 }
 
 }  // namespace
@@ -109,10 +169,10 @@ void addSectionTitle(std::vector<Group>& groups, const std::string& title, const
     Group group;
     group.spaceBefore = kSectionGap;
     group.staysWithNext = true;
-    group.slices.push_back({1.6, {RuleItem{{0, 0.1}, setting.width, 0.2, look::Role::Line}}});
+    group.slices.push_back({1.3, {RuleItem{{0, 0.1}, setting.width, 0.2, look::Role::Line}}, true});
     append(group.slices,
            slicesOf(setting.type.set(settable(title), styles::kSection, setting.width), styles::kSection));
-    group.slices.push_back(gap(1.2));
+    group.slices.push_back(gap(0.6));
     groups.push_back(std::move(group));
 }
 
@@ -141,12 +201,16 @@ void addHeadline(std::vector<Group>& groups, const record::Headline& block, cons
 
 void addFieldGrid(std::vector<Group>& groups, const record::FieldGrid& block, const Setting& setting) {
     addSectionTitle(groups, block.title, setting);
-    const auto columns = static_cast<std::size_t>(std::clamp(block.columns, 1, 6));
-    for (std::size_t from = 0; from < block.fields.size(); from += columns) {
-        Group row = gridRow(block, from, std::min(from + columns, block.fields.size()), setting);
-        const bool isFirst = from == 0;
+    bool isFirst = true;
+    const auto add = [&](Group row) {
         row.spaceBefore = !isFirst ? kGridRowGap : block.title.empty() ? kSectionGap : 0;
         groups.push_back(std::move(row));
+        isFirst = false;
+    };
+    const bool hasLines = std::any_of(block.fields.begin(), block.fields.end(),
+                                      [](const auto& field) { return field.lines.size() > 1; });
+    for (const std::vector<Spot>& row : hasLines ? evenRowsOf(block, setting) : rowsOf(block, setting)) {
+        add(gridRow(row, setting));
     }
 }
 
@@ -154,10 +218,10 @@ void addParagraph(std::vector<Group>& groups, const record::Paragraph& block, co
     const TextStyle& style = block.strong ? styles::kTextStrong : styles::kText;
     addSectionTitle(groups, block.title, setting);
     Group group;
-    group.keep = Keep::Flowing;
     group.spaceBefore = block.title.empty() ? kSectionGap * 0.6 : 0;
     group.slices =
         slicesOf(setting.type.set(settable(block.text), style, std::min(setting.width, kMostMeasure)), style);
+    group.keep = group.slices.size() > kMostShort ? Keep::Flowing : Keep::Together;
     if (!group.slices.empty()) {
         groups.push_back(std::move(group));
     }
@@ -165,6 +229,9 @@ void addParagraph(std::vector<Group>& groups, const record::Paragraph& block, co
 
 void addSignatures(std::vector<Group>& groups, const record::Signatures& block, const Setting& setting) {
     const std::size_t count = block.signatures.size();
+    if (count > 0 && !groups.empty()) {
+        groups.back().staysWithNext = true;  // signatures alone on a page would sign nothing that is read
+    }
     const auto columns = std::clamp<std::size_t>(count, 2, kMostSignatures);
     const double gutter = 2 * kGutter;
     const double width =
@@ -183,7 +250,8 @@ void addSignatures(std::vector<Group>& groups, const record::Signatures& block, 
             line.items.emplace_back(RuleItem{{x, 0.1}, width, 0.2, look::Role::Ink});
         }
         Group group;
-        group.spaceBefore = kSectionGap * 1.2;
+        group.spaceBefore = kSectionGap;
+        group.staysWithNext = from + columns < count;
         append(group.slices, sideBySide(std::move(captions), kCaption.lineHeight()));
         group.slices.push_back(gap(kSignatureRoom));
         group.slices.push_back(std::move(line));

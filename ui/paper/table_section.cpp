@@ -11,7 +11,7 @@ namespace hearth::ui::paper {
 namespace {
 
 constexpr double kColumnGap = 4;
-constexpr double kRowPadding = 0.75;
+constexpr double kRowPadding = 0.45;
 constexpr double kMostForWord = 0.35;  // of the table's width
 
 const std::string& textAt(const std::vector<std::string>& row, std::size_t column) {
@@ -79,7 +79,7 @@ Group headOf(const record::Table& table, const Columns& columns, const Setting& 
     Group head;
     head.staysWithNext = true;
     head.slices = rowSlices(table, titles, columns, styles::kHead, setting.type);
-    head.slices.push_back({0.9, {RuleItem{{0, 0.75}, setting.width, 0.25, look::Role::Ink}}});
+    head.slices.push_back({0.7, {RuleItem{{0, 0.5}, setting.width, 0.25, look::Role::Ink}}});
     return head;
 }
 
@@ -165,7 +165,7 @@ void addTable(std::vector<Group>& groups, const record::Table& block, const Sett
     if (!block.note.empty()) {
         groups.back().staysWithNext = true;
         Group note;
-        note.spaceBefore = 1.2;
+        note.spaceBefore = 0.7;
         note.keep = Keep::Flowing;
         note.slices =
             slicesOf(setting.type.set(settable(block.note), styles::kSource, setting.width), styles::kSource);

@@ -67,6 +67,32 @@ bool isMissing(char32_t letter) {
     return false;
 }
 
+/// Glyphs of a line in the order of its letters. The layout gathers them by font, in no order of its own: a
+/// name in which two fonts meet would be copied from the PDF in pieces, and differ from one making to the
+/// next.
+QList<QGlyphRun> glyphsInOrder(const QTextLayout& layout, const QTextLine& line, const QFont& font) {
+    QList<QGlyphRun> runs = layout.glyphRuns(line.textStart(), line.textLength());
+    if (runs.size() <= 1) {
+        return runs;
+    }
+    runs.clear();
+    const QRawFont bundled = QRawFont::fromFont(font);
+    const QString text = layout.text();
+    const auto isOurs = [&](int at) {
+        return text[at].isSpace() || (!text[at].isSurrogate() && bundled.supportsCharacter(text[at]));
+    };
+    const int end = line.textStart() + line.textLength();
+    for (int from = line.textStart(); from < end;) {
+        int to = from + 1;
+        while (to < end && isOurs(to) == isOurs(from)) {
+            ++to;
+        }
+        runs += layout.glyphRuns(from, to - from);
+        from = to;
+    }
+    return runs;
+}
+
 bool isShapeless(QChar letter) {
     const auto category = letter.category();
     return category == QChar::Other_Control || category == QChar::Other_Format;
@@ -127,7 +153,7 @@ std::vector<TextItem> TypeSetter::set(const QString& text, const TextStyle& styl
         const QTextLine line = layout.lineAt(i);
         TextItem item;
         item.origin = {0, style.baseline()};
-        item.runs = layout.glyphRuns(line.textStart(), line.textLength());
+        item.runs = glyphsInOrder(layout, line, layout.font());
         item.ascent = line.ascent();
         item.text =
             text.mid(line.textStart(), line.textLength()).remove(QChar(QChar::LineSeparator)).trimmed();

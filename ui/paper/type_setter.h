@@ -27,32 +27,33 @@ struct TextStyle {
     [[nodiscard]] double baseline() const { return em() * (leading / 2 + 0.36); }
 };
 
-/// The styles of our records: few, and named by what they are for.
+/// The styles of our records: few, and named by what they are for. What is read to decide is 9 points or
+/// more, small print 7.5 or more.
 namespace styles {
-inline constexpr TextStyle kTitle{18, true, look::Role::Ink, 1.25};
-inline constexpr TextStyle kFirm{8.5, true, look::Role::Key, 1.5};
+inline constexpr TextStyle kTitle{17, true, look::Role::Ink, 1.25};
+inline constexpr TextStyle kFirm{9, true, look::Role::Key, 1.35};
 inline constexpr TextStyle kNumber{12, true, look::Role::Ink, 1.3};
-inline constexpr TextStyle kHeadNote{7.5, false, look::Role::SoftInk, 1.45};
-inline constexpr TextStyle kHeadStrong{7.5, true, look::Role::Ink, 1.45};
-inline constexpr TextStyle kRunningTitle{9.5, true, look::Role::Ink, 1.4};
-inline constexpr TextStyle kSentence{13, true, look::Role::Ink, 1.32};
-inline constexpr TextStyle kDetail{8.5, false, look::Role::SoftInk, 1.4};
-inline constexpr TextStyle kSection{9, true, look::Role::Key, 1.4};
-inline constexpr TextStyle kCaption{7, false, look::Role::SoftInk, 1.4};
-inline constexpr TextStyle kValue{9, false, look::Role::Ink, 1.36};
-inline constexpr TextStyle kAbsent{8.5, false, look::Role::SoftInk, 1.44};
-inline constexpr TextStyle kHead{7, true, look::Role::SoftInk, 1.4};
-inline constexpr TextStyle kCell{8.5, false, look::Role::Ink, 1.36};
-inline constexpr TextStyle kTotal{8.5, true, look::Role::Ink, 1.36};
-inline constexpr TextStyle kFinding{9.5, true, look::Role::Ink, 1.4};
-inline constexpr TextStyle kWhy{8.5, false, look::Role::Ink, 1.4};
-inline constexpr TextStyle kNote{8, false, look::Role::SoftInk, 1.4};
-inline constexpr TextStyle kSource{7, false, look::Role::SoftInk, 1.45};
-inline constexpr TextStyle kText{9, false, look::Role::Ink, 1.45};
-inline constexpr TextStyle kTextStrong{9, true, look::Role::Ink, 1.45};
+inline constexpr TextStyle kHeadNote{7.5, false, look::Role::SoftInk, 1.36};
+inline constexpr TextStyle kHeadStrong{7.5, true, look::Role::Ink, 1.36};
+inline constexpr TextStyle kRunningTitle{9.5, true, look::Role::Ink, 1.36};
+inline constexpr TextStyle kSentence{13, true, look::Role::Ink, 1.3};
+inline constexpr TextStyle kDetail{9, false, look::Role::SoftInk, 1.32};
+inline constexpr TextStyle kSection{9.5, true, look::Role::Key, 1.3};
+inline constexpr TextStyle kCaption{7.5, false, look::Role::SoftInk, 1.3};
+inline constexpr TextStyle kValue{9, false, look::Role::Ink, 1.3};
+inline constexpr TextStyle kAbsent{9, false, look::Role::SoftInk, 1.3};
+inline constexpr TextStyle kHead{7.5, true, look::Role::SoftInk, 1.3};
+inline constexpr TextStyle kCell{9, false, look::Role::Ink, 1.3};
+inline constexpr TextStyle kTotal{9, true, look::Role::Ink, 1.3};
+inline constexpr TextStyle kFinding{9.5, true, look::Role::Ink, 1.3};
+inline constexpr TextStyle kWhy{9, false, look::Role::Ink, 1.3};
+inline constexpr TextStyle kNote{8, false, look::Role::SoftInk, 1.3};
+inline constexpr TextStyle kSource{7.5, false, look::Role::SoftInk, 1.3};
+inline constexpr TextStyle kText{9, false, look::Role::Ink, 1.36};
+inline constexpr TextStyle kTextStrong{9, true, look::Role::Ink, 1.36};
 inline constexpr TextStyle kBanner{9, true, look::Role::DemoBand, 1.3};
 inline constexpr TextStyle kStamp{12, true, look::Role::Fail, 1.25, 0.12};
-inline constexpr TextStyle kFoot{7, false, look::Role::SoftInk, 1.4};
+inline constexpr TextStyle kFoot{7.5, false, look::Role::SoftInk, 1.3};
 }  // namespace styles
 
 /// Shapes text into lines. Remembers which letters it met, so that those which no font has can be named.

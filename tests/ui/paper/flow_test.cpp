@@ -117,6 +117,17 @@ TEST(Flow, aLineTallerThanAPageStillGoesDown) {
     EXPECT_EQ(flow(groups, {100, 100}).size(), 3U);
 }
 
+TEST(Flow, aPartingLineIsLeftOutAtTheTopOfAPageOnly) {
+    std::vector<Group> groups{lines(5, 10), lines(2, 10), lines(5, 10)};
+    groups[1].slices[0].isForBetween = true;
+    groups[2].slices[0].isForBetween = true;
+    const auto pages = flow(groups, {100, 100});
+    ASSERT_EQ(pages.size(), 2U);
+    EXPECT_EQ(slicesOf(pages[0], groups[1]), 2U);
+    EXPECT_EQ(slicesOf(pages[1], groups[2]), 4U);
+    EXPECT_EQ(pages[1].slices[0].y, 0);
+}
+
 /// Whatever the groups: every slice stands once, in order, within its page.
 TEST(Flow, losesNothingAndOverflowsNothing) {
     std::mt19937 random(7);

@@ -124,7 +124,8 @@ QString allText(const Layout& layout, int page) {
 TEST(Layout, sizesAreThoseOfThePapers) {
     // ISO 216: A4 is 210 x 297 mm. ANSI/ASME Y14.1: A is 8.5 x 11 in.
     EXPECT_EQ(Layout(shortDocument(), optionsFor(PaperSize::A4)).pageSize(), QSizeF(210, 297));
-    EXPECT_EQ(Layout(shortDocument(), optionsFor(PaperSize::Letter)).pageSize(), QSizeF(8.5 * 25.4, 11 * 25.4));
+    EXPECT_EQ(Layout(shortDocument(), optionsFor(PaperSize::Letter)).pageSize(),
+              QSizeF(8.5 * 25.4, 11 * 25.4));
 }
 
 TEST(Layout, aShortRecordIsOnePageAndAUsualOneTwo) {
@@ -182,6 +183,38 @@ TEST(Layout, theProofGetsAPageOfItsOwnWhereTheLastIsFull) {
         seen = proved == bare + 1;
     }
     EXPECT_TRUE(seen);
+}
+
+TEST(Layout, signaturesAreNeverAloneOnTheirPage) {
+    record::Document document = shortDocument();
+    bool turned = false;
+    for (int lines = 1; lines < 60; ++lines) {
+        document.blocks = {
+            record::Paragraph{"Before", std::string(static_cast<std::size_t>(lines), '\n') + "end", false},
+            record::Paragraph{"Remarks", "none", false},
+            record::Signatures{{{"Tested by", "R. Alder", "card 0000002"}}}};
+        const Layout layout(document, optionsFor(PaperSize::A4));
+        const QString last = allText(layout, layout.pageCount() - 1);
+        EXPECT_TRUE(last.contains(QStringLiteral("Tested by"))) << lines;
+        EXPECT_TRUE(last.contains(QStringLiteral("Remarks\nnone"))) << lines;
+        turned = turned || layout.pageCount() == 2;
+    }
+    EXPECT_TRUE(turned);
+}
+
+TEST(Layout, anEmptyLineTakesRoomButIsNoText) {
+    record::Document document = shortDocument();
+    const auto lineOf = [&document](const std::string& text) {
+        document.blocks = {record::Paragraph{"", text, false}};
+        double y = 0;
+        const Layout layout(document, optionsFor(PaperSize::A4));
+        for (const Layout::Run& run : layout.runs(0)) {
+            EXPECT_FALSE(run.text.isEmpty());
+            y = run.text == QStringLiteral("after") ? run.box.top() : y;
+        }
+        return y;
+    };
+    EXPECT_GT(lineOf("before\n\nafter"), lineOf("before\nafter") + 1);
 }
 
 TEST(Layout, anAbsentValueIsADashWithItsReason) {

@@ -3,6 +3,7 @@
 
 #include "tests/ui/paper/programs.h"
 #include "tests/ui/paper/sample_documents.h"
+#include "ui/paper/furniture.h"
 
 #include <QFile>
 #include <QPrinter>
@@ -78,13 +79,13 @@ TEST_F(PrintingTest, thePaperOfTheRecordStandsWhateverTheDialogSaid) {
     const auto info = testing::run(QStringLiteral("pdfinfo"), {file});
     EXPECT_TRUE(info.out.contains("(A4)")) << info.out.toStdString();
     EXPECT_TRUE(info.out.contains("Page rot:        0")) << info.out.toStdString();
-    // The title stands where it stands in the layout: 18 mm (51 points) from the left edge.
+    // The title stands where it stands in the layout, at the left margin.
     const auto boxes =
         testing::run(QStringLiteral("pdftotext"), {QStringLiteral("-bbox"), file, QStringLiteral("-")});
     const auto match = QRegularExpression(QStringLiteral("xMin=\"([0-9.]+)\"[^>]*>Gas<"))
                            .match(QString::fromUtf8(boxes.out));
     ASSERT_TRUE(match.hasMatch()) << boxes.out.left(400).toStdString();
-    EXPECT_NEAR(match.captured(1).toDouble(), 18 / 25.4 * 72, 1.5);
+    EXPECT_NEAR(match.captured(1).toDouble(), sheetOf(PaperSize::A4).left / 25.4 * 72, 1.5);
 }
 
 TEST_F(PrintingTest, printsTheChosenPagesOnly) {
@@ -92,7 +93,8 @@ TEST_F(PrintingTest, printsTheChosenPagesOnly) {
         printer.setPrintRange(QPrinter::PageRange);
         printer.setFromTo(2, 3);
     };
-    EXPECT_EQ(printingThatAsks(intoFile(changes))->print(longestDocument(), copyOptions()), Result<bool>(true));
+    EXPECT_EQ(printingThatAsks(intoFile(changes))->print(longestDocument(), copyOptions()),
+              Result<bool>(true));
     const QString text = pdfText(file);
     EXPECT_FALSE(text.contains(QStringLiteral("page 1 of")));
     EXPECT_TRUE(text.contains(QStringLiteral("page 2 of")));
@@ -101,7 +103,8 @@ TEST_F(PrintingTest, printsTheChosenPagesOnly) {
 }
 
 TEST_F(PrintingTest, cancelledIsNotAFailure) {
-    const auto printed = printingThatAsks([](QPrinter&) { return false; })->print(shortDocument(), copyOptions());
+    const auto printed =
+        printingThatAsks([](QPrinter&) { return false; })->print(shortDocument(), copyOptions());
     ASSERT_TRUE(printed.has_value());
     EXPECT_FALSE(*printed);
 }
