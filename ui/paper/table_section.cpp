@@ -12,6 +12,8 @@ namespace {
 
 constexpr double kColumnGap = 4;
 constexpr double kRowPadding = 0.45;
+/// So few rows are read together, and stay so.
+constexpr std::size_t kMostShortRows = 6;
 constexpr double kMostForWord = 0.35;  // of the table's width
 
 const std::string& textAt(const std::vector<std::string>& row, std::size_t column) {
@@ -153,9 +155,12 @@ void addTable(std::vector<Group>& groups, const record::Table& block, const Sett
     const auto head = std::make_shared<const Group>(headOf(block, columns, setting));
     groups.push_back(*head);
     groups.back().spaceBefore = block.title.empty() ? kSectionGap : 0;
+    const bool isShort = block.rows.size() <= kMostShortRows;
+    std::size_t rowsLeft = block.rows.size();
     for (const auto& texts : block.rows) {
         groups.push_back(rowOf(block, texts, columns, setting));
         groups.back().head = head;
+        groups.back().staysWithNext = isShort && rowsLeft-- > 1;
     }
     if (!block.total.empty()) {
         groups.back().staysWithNext = true;
