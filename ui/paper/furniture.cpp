@@ -17,14 +17,17 @@ constexpr double kHeadGap = 6;
 constexpr double kBelowHead = 3.4;
 constexpr double kAboveFoot = 3;
 constexpr double kCodeSide = 20;
-constexpr double kCodeGap = 5;  // more than the four modules of quiet zone that the code needs
+constexpr double kCodeGap = 5;     // more than the four modules of quiet zone that the code needs
+constexpr double kProofText = 38;  // width of number and digest beside the code
+constexpr double kProofWidth = kProofText + kCodeGap + kCodeSide + 5;
+constexpr double kProofHeight = 21.5;
 constexpr int kMostPages = 88;  // only for measuring how wide the page line may become
 
-/// 64 hexadecimal digits in groups of four, eight to a line, so that two prints can be held against each
+/// 64 hexadecimal digits in groups of four, four to a line, so that two prints can be held against each
 /// other.
 QStringList digestLines(const QString& digest) {
     constexpr int kGroup = 4;
-    constexpr int kGroupsInLine = 8;
+    constexpr int kGroupsInLine = 4;
     QStringList lines;
     QString line;
     for (qsizetype i = 0; i < digest.size(); i += kGroup) {
@@ -211,11 +214,15 @@ std::vector<Item> Furniture::foot() const {
     return items;
 }
 
-double Furniture::proofHeight() const {
-    return m_options.digest.empty() ? 0 : kCodeSide;
+double Furniture::proofWidth() const {
+    return m_options.digest.empty() ? 0 : kProofWidth;
 }
 
-std::vector<Item> Furniture::proof() const {
+double Furniture::proofHeight() const {
+    return m_options.digest.empty() ? 0 : kProofHeight;
+}
+
+std::vector<Item> Furniture::proof(double top) const {
     std::vector<Item> items;
     if (m_options.digest.empty()) {
         return items;
@@ -224,15 +231,13 @@ std::vector<Item> Furniture::proof() const {
     const QString number = settable(m_document.number);
     const QString content = number + u' ' + QString::number(m_document.revision) + u' ' + digest;
     const SquareCode code = squareCode(content.toUtf8());
-    const double top = bodyBottom() - kCodeSide;
     const double codeLeft = m_sheet.size.width() - m_sheet.right - kCodeSide;
     if (code.size > 0) {
         items.emplace_back(CodeItem{{codeLeft, top}, kCodeSide / code.size, code.runs});
     }
     QStringList lines{number + QStringLiteral(" · ") + revisionText(), settable(m_document.digestWord)};
     lines << digestLines(digest);
-    const double height = static_cast<double>(lines.size()) * styles::kFoot.lineHeight();
-    QRectF column(m_sheet.left, top + kCodeSide - height, m_sheet.width() - kCodeSide - kCodeGap, 0);
+    QRectF column(codeLeft - kCodeGap - kProofText, top, kProofText, 0);
     bool isFirst = true;
     for (const QString& line : lines) {
         const double y = put(items, line, isFirst ? styles::kHeadStrong : styles::kFoot, column, Side::Right);

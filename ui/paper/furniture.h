@@ -37,10 +37,11 @@ class Furniture {
     [[nodiscard]] std::vector<Item> head(int index, int count) const;
     [[nodiscard]] std::vector<Item> foot() const;
 
-    /// Number, revision and digest in words and as a square code, for the last page's foot; no height where
-    /// there is no digest.
+    /// Number, revision and digest in words and as a square code, at the right of the last page; no size
+    /// where there is no digest.
+    [[nodiscard]] double proofWidth() const;
     [[nodiscard]] double proofHeight() const;
-    [[nodiscard]] std::vector<Item> proof() const;
+    [[nodiscard]] std::vector<Item> proof(double top) const;
 
   private:
     /// Adds text at (x, y), a column of `width`; gives the y below it.

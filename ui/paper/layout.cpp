@@ -72,11 +72,23 @@ LaidOut layOut(const record::Document& document, const PageOptions& options) {
     const TypeSetter type;
     const Sheet sheet = sheetOf(options.size);
     const Furniture furniture(document, options, type, sheet);
-    std::vector<Group> groups = groupsOf(document, {type, sheet.width()});
-    reserveProof(groups, furniture.proofHeight());
+    std::vector<Group> groups =
+        groupsOf(document, {type, sheet.width(), furniture.proofWidth(), furniture.proofHeight()});
+    const bool besideSignatures = !document.blocks.empty() &&
+                                  std::holds_alternative<record::Signatures>(document.blocks.back()) &&
+                                  !groups.empty();
+    if (!besideSignatures) {
+        reserveProof(groups, furniture.proofHeight());
+    }
     const double bottom = furniture.bodyBottom();
     const BodyHeights heights{bottom - furniture.bodyTop(true), bottom - furniture.bodyTop(false)};
     const std::vector<FlowPage> flowed = flow(groups, heights);
+
+    // Beside the last signature, which it was given the height for; else at the foot of the page.
+    const double lastTop = furniture.bodyTop(flowed.size() == 1);
+    const double proofTop = besideSignatures
+                                ? std::max(lastTop, lastTop + flowed.back().used - furniture.proofHeight())
+                                : bottom - furniture.proofHeight();
 
     LaidOut laid;
     laid.size = sheet.size;
@@ -87,7 +99,7 @@ LaidOut layOut(const record::Document& document, const PageOptions& options) {
         appendBody(page.items, flowed[static_cast<std::size_t>(index)],
                    QPointF(sheet.left, furniture.bodyTop(index == 0)));
         if (index == count - 1) {
-            append(page.items, furniture.proof());
+            append(page.items, furniture.proof(proofTop));
         }
         append(page.items, furniture.foot());
         laid.pages.push_back(std::move(page));

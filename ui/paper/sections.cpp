@@ -234,8 +234,8 @@ void addSignatures(std::vector<Group>& groups, const record::Signatures& block, 
     }
     const auto columns = std::clamp<std::size_t>(count, 2, kMostSignatures);
     const double gutter = 2 * kGutter;
-    const double width =
-        (setting.width - gutter * static_cast<double>(columns - 1)) / static_cast<double>(columns);
+    const double width = (setting.width - setting.proofWidth - gutter * static_cast<double>(columns - 1)) /
+                         static_cast<double>(columns);
     for (std::size_t from = 0; from < count; from += columns) {
         std::vector<Cell> captions;
         std::vector<Cell> names;
@@ -257,6 +257,9 @@ void addSignatures(std::vector<Group>& groups, const record::Signatures& block, 
         group.slices.push_back(std::move(line));
         append(group.slices, sideBySide(std::move(names), styles::kValue.lineHeight()));
         append(group.slices, sideBySide(std::move(details), kCaption.lineHeight()));
+        if (group.height() < setting.proofHeight) {
+            group.slices.push_back(gap(setting.proofHeight - group.height()));
+        }
         groups.push_back(std::move(group));
     }
 }

@@ -13,7 +13,9 @@ namespace hearth::ui::paper {
 /// What a section needs to set itself.
 struct Setting {
     const TypeSetter& type;
-    double width = 0;  // of the text area, millimetres
+    double width = 0;       // of the text area, millimetres
+    double proofWidth = 0;  // at its right end, beside the signatures; none where nothing is proved
+    double proofHeight = 0;
 };
 
 void addHeadline(std::vector<Group>& groups, const record::Headline& block, const Setting& setting);
