@@ -148,6 +148,7 @@ void RecordsPart::issue() {
         refuse(words().error(read.error()));
         return;
     }
+    m_records->setCurrentRow(0);
     m_records->setFocus(Qt::OtherFocusReason);
     if (const auto* now = model().currentRecord()) {
         context().window.navigator.say(tr("Issued as %1.").arg(QString::fromStdString(now->header.record)));
@@ -174,14 +175,15 @@ void RecordsPart::showRecords() {
     for (const store::RecordLine& record : model().records()) {
         Instant at{};
         const bool known = parseInstant(record.header.issuedAt, at);
-        const QString when = known ? QString::fromStdString(wallTimeText(at)) : QString();
+        const QString when =
+            known ? tr("%1, %2").arg(shell::dayOf(words(), at), QString::fromStdString(wallTimeText(at)))
+                  : QString();
         const QString reason = QString::fromStdString(record.reason);
         lines.push_back({QString::fromStdString(record.id.text()),
                          tr("%1 · revision %2")
                              .arg(QString::fromStdString(record.header.record))
                              .arg(record.header.revision),
-                         record.supersededBy ? tr("superseded") : reason,
-                         QString::fromStdString(record.header.issuedAt).left(10) + u' ' + when,
+                         record.supersededBy ? tr("superseded") : reason, when,
                          record.supersededBy ? QString() : tr("Enter opens it"), record.outcome});
     }
     const bool any = !lines.empty();

@@ -10,6 +10,7 @@
 
 #include <QApplication>
 #include <QGridLayout>
+#include <QKeyEvent>
 
 #include <algorithm>
 #include <array>
@@ -67,12 +68,43 @@ TestClock::TestClock(const SheetContext& context, std::size_t test, QWidget* par
     m_ticks.setInterval(kTick);
     connect(&m_ticks, &QTimer::timeout, this, &TestClock::tick);
     connect(m_button, &QPushButton::clicked, this, &TestClock::toggle);
+    m_strip->installEventFilter(this);
+    m_button->installEventFilter(this);
     connect(m_strip, &StageStrip::chosen, this, [this](Stage stage) {
         if (!m_timer.running()) {
             m_chosen = stage;
             refresh();
         }
     });
+}
+
+std::optional<Item> TestClock::nextReading() const {
+    const auto stage = m_timer.running() ? m_timer.running() : next();
+    const auto items = stage ? itemsOf(*stage) : std::nullopt;
+    if (!items) {
+        return std::nullopt;
+    }
+    if (!has(items->start)) {
+        return items->start;
+    }
+    return has(items->end) ? std::nullopt : std::optional(items->end);
+}
+
+bool TestClock::eventFilter(QObject* watched, QEvent* event) {
+    if (event->type() == QEvent::KeyPress) {
+        // Whoever types a figure here means the reading; what is typed is not lost.
+        auto* key = static_cast<QKeyEvent*>(event);
+        const QString text = key->text();
+        const auto reading = text.size() == 1 && text[0].isDigit() ? nextReading() : std::nullopt;
+        if (reading) {
+            Q_EMIT readingWanted(*reading);
+            if (QWidget* field = QApplication::focusWidget(); field != nullptr && field != watched) {
+                QCoreApplication::sendEvent(field, key);
+                return true;
+            }
+        }
+    }
+    return QWidget::eventFilter(watched, event);
 }
 
 const reg::Test& TestClock::test() const {

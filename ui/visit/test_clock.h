@@ -57,7 +57,12 @@ class TestClock : public QWidget {
     /// A sentence for the line at the foot of the window.
     void said(const QString& sentence);
 
+  protected:
+    bool eventFilter(QObject* watched, QEvent* event) override;
+
   private:
+    /// The reading that a digit typed beside the fields is meant for: the next that is not there yet.
+    [[nodiscard]] std::optional<reg::Item> nextReading() const;
     void start(Stage stage);
     void stop();
     [[nodiscard]] bool mayStartAgain(Stage stage);

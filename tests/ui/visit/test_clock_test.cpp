@@ -6,6 +6,8 @@
 #include "ui/visit/readings_table.h"
 #include "ui/visit/spine.h"
 
+#include <QPushButton>
+
 #include <gtest/gtest.h>
 
 namespace hearth::ui::visit {
@@ -89,6 +91,18 @@ TEST_F(TestClockTest, RunsTheWholeTestBySingleKeys) {
     EXPECT_EQ(clock().next(), Stage::Restore);
     toggle();
     EXPECT_TRUE(isAt(Item::PurgeDone));
+}
+
+TEST_F(TestClockTest, AFigureTypedBesideTheFieldsIsTheNextReading) {
+    auto* button = clock().findChild<QPushButton*>(QStringLiteral("stageButton"));
+    ASSERT_NE(button, nullptr);
+    button->setFocus(Qt::TabFocusReason);
+    SheetBench::line(QStringLiteral("9.02"));
+    EXPECT_EQ(text(Item::LetByStart), QStringLiteral("9.02"));
+    EXPECT_FALSE(clock().running());
+    button->setFocus(Qt::TabFocusReason);
+    SheetBench::line(QStringLiteral("9.01"));
+    EXPECT_EQ(text(Item::LetByEnd), QStringLiteral("9.01"));
 }
 
 TEST_F(TestClockTest, AStageEndedTooEarlyIsKeptAsItWasAndDoesNotPass) {
