@@ -9,7 +9,7 @@ namespace {
 
 constexpr double kShape = 4.0;
 constexpr double kIndent = 5.8;
-constexpr double kBetween = 1.3;
+constexpr double kBetween = 1.0;
 constexpr double kReasonGap = 3;
 // Where the measured value and the reason begin, of the width.
 constexpr double kTitleShare = 0.285;

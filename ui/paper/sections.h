@@ -36,7 +36,7 @@ void addSectionTitle(std::vector<Group>& groups, const std::string& title, const
 /// Blank space as a slice.
 [[nodiscard]] Slice gap(double height);
 /// The space above a section, millimetres.
-inline constexpr double kSectionGap = 3.4;
+inline constexpr double kSectionGap = 2.8;
 
 /// Several texts beside each other, line by line: slice k holds the k-th line of each.
 struct Cell {

@@ -39,21 +39,21 @@ inline constexpr TextStyle kRunningTitle{9.5, true, look::Role::Ink, 1.36};
 inline constexpr TextStyle kSentence{13, true, look::Role::Ink, 1.3};
 inline constexpr TextStyle kDetail{9, false, look::Role::SoftInk, 1.32};
 inline constexpr TextStyle kSection{9.5, true, look::Role::Key, 1.3};
-inline constexpr TextStyle kCaption{7.5, false, look::Role::SoftInk, 1.3};
-inline constexpr TextStyle kValue{9, false, look::Role::Ink, 1.3};
-inline constexpr TextStyle kAbsent{9, false, look::Role::SoftInk, 1.3};
-inline constexpr TextStyle kHead{7.5, true, look::Role::SoftInk, 1.3};
-inline constexpr TextStyle kCell{9, false, look::Role::Ink, 1.3};
-inline constexpr TextStyle kTotal{9, true, look::Role::Ink, 1.3};
-inline constexpr TextStyle kFinding{9.5, true, look::Role::Ink, 1.3};
-inline constexpr TextStyle kWhy{9, false, look::Role::Ink, 1.3};
-inline constexpr TextStyle kNote{8, false, look::Role::SoftInk, 1.3};
-inline constexpr TextStyle kSource{7.5, false, look::Role::SoftInk, 1.3};
+inline constexpr TextStyle kCaption{7.5, false, look::Role::SoftInk, 1.24};
+inline constexpr TextStyle kValue{9, false, look::Role::Ink, 1.26};
+inline constexpr TextStyle kAbsent{9, false, look::Role::SoftInk, 1.26};
+inline constexpr TextStyle kHead{7.5, true, look::Role::SoftInk, 1.24};
+inline constexpr TextStyle kCell{9, false, look::Role::Ink, 1.26};
+inline constexpr TextStyle kTotal{9, true, look::Role::Ink, 1.26};
+inline constexpr TextStyle kFinding{9, true, look::Role::Ink, 1.26};
+inline constexpr TextStyle kWhy{9, false, look::Role::Ink, 1.26};
+inline constexpr TextStyle kNote{8, false, look::Role::SoftInk, 1.24};
+inline constexpr TextStyle kSource{7.5, false, look::Role::SoftInk, 1.24};
 inline constexpr TextStyle kText{9, false, look::Role::Ink, 1.36};
 inline constexpr TextStyle kTextStrong{9, true, look::Role::Ink, 1.36};
 inline constexpr TextStyle kBanner{9, true, look::Role::DemoBand, 1.3};
 inline constexpr TextStyle kStamp{12, true, look::Role::Fail, 1.25, 0.12};
-inline constexpr TextStyle kFoot{7.5, false, look::Role::SoftInk, 1.3};
+inline constexpr TextStyle kFoot{7.5, false, look::Role::SoftInk, 1.24};
 }  // namespace styles
 
 /// Shapes text into lines. Remembers which letters it met, so that those which no font has can be named.
