@@ -87,6 +87,15 @@ void EngineersPart::refresh() {
     }
 }
 
+void EngineersPart::takeFocus(const std::string& engineer, bool card) {
+    const auto at = std::find_if(m_rows.begin(), m_rows.end(),
+                                 [&](const Row& row) { return row.engineer.id.text() == engineer; });
+    if (!m_rows.empty()) {
+        const Row& row = at == m_rows.end() ? m_rows.front() : *at;
+        shell::focusOn(card ? row.card : row.name);
+    }
+}
+
 void EngineersPart::add() {
     if (m_rows.empty() || !m_rows.back().engineer.id.isNull()) {
         makeRow({});

@@ -12,6 +12,8 @@ class EngineersPart : public QWidget {
   public:
     EngineersPart(const shell::Context& context, QWidget* parent);
     void refresh();
+    /// To the card, or the name, of the engineer with that id; without one, to the first.
+    void takeFocus(const std::string& engineer, bool card);
 
   private:
     struct Row {

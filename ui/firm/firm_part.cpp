@@ -108,8 +108,8 @@ void FirmPart::refresh() {
     m_language->setText(qstring(m_firm.language));
 }
 
-void FirmPart::takeFocus() {
-    shell::focusOn(m_texts.front().first);
+void FirmPart::takeFocus(const char* name) {
+    shell::focusOn(m_fields->findChild<input::Editor*>(QString::fromLatin1(name)));
 }
 
 }  // namespace hearth::ui::firm

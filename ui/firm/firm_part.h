@@ -12,7 +12,8 @@ class FirmPart : public QWidget {
   public:
     FirmPart(const shell::Context& context, QWidget* parent);
     void refresh();
-    void takeFocus();
+    /// To the field of that name; without one, to the first.
+    void takeFocus(const char* name = "firmName");
 
   private:
     using TextOf = std::string& (*)(reg::Firm&);

@@ -57,4 +57,29 @@ void FirmPlace::search(const QString& text) {
     m_instruments->search(text);
 }
 
+void FirmPlace::openFirm(record::Field field, const std::string& of) {
+    using record::Field;
+    switch (field) {
+        case Field::FirmAddress:
+            m_firm->takeFocus("line1");
+            break;
+        case Field::FirmRegistration:
+            m_firm->takeFocus("registrationNumber");
+            break;
+        case Field::EngineerName:
+        case Field::EngineerCard:
+            m_engineers->takeFocus(of, field == Field::EngineerCard);
+            break;
+        case Field::InstrumentSerial:
+            m_instruments->open(of, "instrumentSerial");
+            break;
+        case Field::InstrumentCalibration:
+            m_instruments->open(of, "calibrationDue");
+            break;
+        default:
+            m_firm->takeFocus();
+            break;
+    }
+}
+
 }  // namespace hearth::ui::firm

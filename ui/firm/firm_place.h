@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "ui/shell/openers.h"
 #include "ui/shell/place.h"
 
 namespace hearth::ui::shell {
@@ -16,7 +17,7 @@ class StorePart;
 
 /// The business itself: who it is, its engineers and instruments, where everything is kept and whether it is
 /// sound.
-class FirmPlace : public shell::Place {
+class FirmPlace : public shell::Place, public shell::FirmOpener {
     Q_OBJECT
   public:
     explicit FirmPlace(const shell::Context& context, QWidget* parent = nullptr);
@@ -28,6 +29,7 @@ class FirmPlace : public shell::Place {
     void takeFocus() override;
     void takeFound() override;
     void search(const QString& text) override;
+    void openFirm(record::Field field, const std::string& of) override;
 
   private:
     void build();

@@ -124,8 +124,8 @@ void InstrumentForm::show(const Instrument& instrument) {
     }
 }
 
-void InstrumentForm::takeFocus() {
-    shell::focusOn(m_texts.front().first);
+void InstrumentForm::takeFocus(const char* field) {
+    shell::focusOn(m_fields->findChild<input::Editor*>(QString::fromLatin1(field)));
 }
 
 }  // namespace hearth::ui::firm

@@ -12,7 +12,7 @@ class InstrumentForm : public QWidget {
   public:
     InstrumentForm(const shell::Context& context, QWidget* parent);
     void show(const reg::Instrument& instrument);
-    void takeFocus();
+    void takeFocus(const char* field = "instrumentName");
 
   Q_SIGNALS:
     void changed(const hearth::reg::Instrument& instrument);

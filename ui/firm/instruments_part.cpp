@@ -108,6 +108,14 @@ void InstrumentsPart::search(const QString& text) {
     refresh();
 }
 
+void InstrumentsPart::open(const std::string& instrument, const char* field) {
+    search({});
+    if (m_list->setCurrentKey(qstring(instrument))) {
+        show(m_list->currentRow());
+    }
+    m_form->takeFocus(field);
+}
+
 void InstrumentsPart::takeFocus() {
     m_list->setFocus(Qt::OtherFocusReason);
 }

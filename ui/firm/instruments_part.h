@@ -19,6 +19,8 @@ class InstrumentsPart : public QWidget {
     void refresh();
     void search(const QString& text);
     void takeFocus();
+    /// Shows the instrument with that id and puts the focus into the field of that name.
+    void open(const std::string& instrument, const char* field);
 
   private:
     void fillList();

@@ -226,6 +226,12 @@ void MainWindow::openRule(const rulebook::RuleKey& key) {
     }
 }
 
+void MainWindow::openFirm(record::Field field, const std::string& of) {
+    if (auto* opener = bringOpener<FirmOpener>()) {
+        opener->openFirm(field, of);
+    }
+}
+
 void MainWindow::tellError(const QString& title, const Error& error) {
     m_parts.dialogs.tell(this, title, m_parts.words.error(error));
 }

@@ -67,6 +67,7 @@ class MainWindow : public QWidget, public Navigator {
     void openVisit(reg::VisitId id) override;
     void openRecord(store::RecordId id) override;
     void openRule(const rulebook::RuleKey& key) override;
+    void openFirm(record::Field field, const std::string& of) override;
     void openEmergency(rulebook::Gas gas) override;
     void say(const QString& sentence) override;
 

@@ -1,9 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/record/kind.h"
 #include "core/register/model.h"
 #include "core/rulebook/entry.h"
 #include "core/store/store.h"
+
+#include <string>
 
 /// What a place can open. The window finds the place for a Navigator call by these (dynamic_cast over its
 /// places), so that neither shell nor a place has to know another place. A place implements those that it
@@ -35,6 +38,12 @@ class RuleOpener {
   public:
     virtual ~RuleOpener() = default;
     virtual void openRule(const rulebook::RuleKey& key) = 0;
+};
+
+class FirmOpener {
+  public:
+    virtual ~FirmOpener() = default;
+    virtual void openFirm(record::Field field, const std::string& of) = 0;
 };
 
 }  // namespace hearth::ui::shell

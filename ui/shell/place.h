@@ -28,6 +28,8 @@ class Navigator {
     virtual void openRecord(store::RecordId id) = 0;
     /// Opens the rule book at an entry.
     virtual void openRule(const rulebook::RuleKey& key) = 0;
+    /// Opens the firm's own pages at what a record lacks; `of`: the engineer's or instrument's id, else empty.
+    virtual void openFirm(record::Field field, const std::string& of) = 0;
     /// Opens what to do first (F12), with the gas of what is on screen.
     virtual void openEmergency(rulebook::Gas gas) = 0;
     /// A line at the foot of the window for some seconds ("Saved as …"); also told to screen readers.

@@ -319,8 +319,16 @@ void VisitSheet::goTo(const record::Missing& missing) {
         m_context.window.navigator.openPremises(m_context.model.file().premises.id);
         return;
     }
-    m_context.window.navigator.say(
-        tr("%1: this is kept under Firm.").arg(m_context.window.words.missing(missing)));
+    if (missing.field) {
+        const reg::VisitFile& file = m_context.model.file();
+        const bool ofGauge =
+            missing.field == Field::InstrumentSerial || missing.field == Field::InstrumentCalibration;
+        const reg::Instrument* gauge = ofGauge ? file.gaugeOf(reg::TestId{missing.subject.id}) : nullptr;
+        const auto& engineer = file.visit.engineer;
+        m_context.window.navigator.openFirm(*missing.field, gauge != nullptr ? gauge->id.text()
+                                                            : engineer       ? engineer->text()
+                                                                             : std::string());
+    }
 }
 
 void VisitSheet::step(int by) {

@@ -77,6 +77,31 @@ TEST_F(FirmPlaceTest, aDateThatCannotBeReadStaysTypedAndIsNotKept) {
     EXPECT_EQ(need(bench.store->instruments()).at(0).calibrationDue, calendar::fromIso("2026-12-03"));
 }
 
+TEST_F(FirmPlaceTest, opensWhereARecordLacksSomething) {
+    using record::Field;
+    start();
+    const std::string gauge = bench.gauge.id.text();
+    const std::string engineer = need(bench.store->engineers()).at(0).id.text();
+    const struct {
+        Field field;
+        std::string of;
+        const char* editor;
+    } cases[] = {
+        {Field::FirmName, {}, "firmName"},
+        {Field::FirmAddress, {}, "line1"},
+        {Field::FirmRegistration, {}, "registrationNumber"},
+        {Field::EngineerName, engineer, "engineerName1"},
+        {Field::EngineerCard, engineer, "engineerCard1"},
+        {Field::InstrumentSerial, gauge, "instrumentSerial"},
+        {Field::InstrumentCalibration, gauge, "calibrationDue"},
+    };
+    for (const auto& c : cases) {
+        place->openFirm(c.field, c.of);
+        EXPECT_EQ(QApplication::focusWidget(), editor(place, c.editor)->focusTarget())
+            << record::fieldCode(c.field);
+    }
+}
+
 TEST_F(FirmPlaceTest, anInstrumentIsAddedByKeys) {
     start();
     child<QPushButton>(place, "addInstrumentButton")->setFocus();

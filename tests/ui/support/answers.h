@@ -97,6 +97,9 @@ class NotedNavigator : public ui::shell::Navigator {
     void openRule(const rulebook::RuleKey& key) override {
         went.push_back("rule " + std::string(rulebook::ruleText(key.rule)));
     }
+    void openFirm(record::Field field, const std::string& of) override {
+        went.push_back("firm " + std::string(record::fieldCode(field)) + " " + of);
+    }
     void openEmergency(rulebook::Gas gas) override {
         went.push_back("emergency " + std::string(rulebook::gasText(gas)));
     }
