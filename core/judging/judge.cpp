@@ -227,6 +227,7 @@ void TestJudge::judgeRestoring() {
 void addVisitFindings(std::vector<Judged>& judged, const reg::VisitFile& file) {
     using tightness::OpenEnds;
     using tightness::SafeToTouch;
+    using tightness::Visual;
     namespace choice = reg::choice;
     const auto subject = reg::subject(file.visit.id);
     const Readings readings(file, subject);
@@ -245,6 +246,12 @@ void addVisitFindings(std::vector<Judged>& judged, const reg::VisitFile& file) {
                                               {choice::kNotDone, SafeToTouch::NotDone}})),
                       subject,
                       {Item::SafeToTouch}});
+    judged.push_back({tightness::visualInspection(readings.choice<Visual>(
+                          Item::VisualInspection, {{choice::kSound, Visual::Sound},
+                                                   {choice::kDefects, Visual::Defects},
+                                                   {choice::kNotDone, Visual::NotDone}})),
+                      subject,
+                      {Item::VisualInspection}});
 }
 
 }  // namespace

@@ -120,6 +120,7 @@ void describe(Archive& archive, Value& engineer) {
     archive.text("name", engineer.name);
     archive.text("card_number", engineer.cardNumber);
     archive.date("card_expires", engineer.cardExpires);
+    archive.text("card_expires_text", engineer.cardExpiresText);
 }
 
 template <class Archive, Is<reg::Instrument> Value>
@@ -133,7 +134,9 @@ void describe(Archive& archive, Value& instrument) {
     archive.typed("accuracy", instrument.accuracy);
     archive.text("certificate", instrument.certificate);
     archive.date("calibrated_on", instrument.calibratedOn);
+    archive.text("calibrated_on_text", instrument.calibratedOnText);
     archive.date("calibration_due", instrument.calibrationDue);
+    archive.text("calibration_due_text", instrument.calibrationDueText);
 }
 
 template <class Archive, Is<reg::Visit> Value>

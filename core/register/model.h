@@ -115,6 +115,7 @@ struct Engineer {
     std::string name;
     std::string cardNumber;  // free text
     std::optional<calendar::Date> cardExpires;
+    std::string cardExpiresText = {};  // what was typed for the date where it is none; else empty
     bool operator==(const Engineer&) const = default;
 };
 
@@ -137,6 +138,9 @@ struct Instrument {
     std::string certificate;
     std::optional<calendar::Date> calibratedOn;
     std::optional<calendar::Date> calibrationDue;
+    // What was typed for a date where it is none; else empty.
+    std::string calibratedOnText = {};
+    std::string calibrationDueText = {};
     bool operator==(const Instrument&) const = default;
 };
 

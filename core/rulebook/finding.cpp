@@ -23,6 +23,7 @@ constexpr auto kKinds = std::to_array<Code<FindingKind>>({
     {FindingKind::SafeToTouch, "safe_to_touch"},
     {FindingKind::OpenEnds, "open_ends"},
     {FindingKind::SmellOnArrival, "smell_on_arrival"},
+    {FindingKind::VisualInspection, "visual_inspection"},
     {FindingKind::Scope, "scope"},
     {FindingKind::Volume, "volume"},
     {FindingKind::EditionChoice, "edition_choice"},

@@ -26,6 +26,7 @@ enum class FindingKind {
     SafeToTouch,
     OpenEnds,
     SmellOnArrival,
+    VisualInspection,
     Scope,
     Volume,
     EditionChoice,

@@ -91,6 +91,22 @@ Finding smellOnArrival(std::optional<bool> smelled) {
                     : plainFinding(kKind, Outcome::Pass, Say::NoSmellOnArrival);
 }
 
+Finding visualInspection(std::optional<Visual> answer) {
+    constexpr auto kKind = FindingKind::VisualInspection;
+    if (!answer) {
+        return noVerdict(kKind, {Say::ReadingMissing});
+    }
+    switch (*answer) {
+        case Visual::Sound:
+            return plainFinding(kKind, Outcome::Pass, Say::VisualSound);
+        case Visual::Defects:
+            return plainFinding(kKind, Outcome::LookAgain, Say::VisualDefects);
+        case Visual::NotDone:
+            break;
+    }
+    return noVerdict(kKind, {Say::VisualNotDone});
+}
+
 EditionChosen editionFor(std::optional<Edition> said, calendar::Date on) {
     constexpr auto kKind = FindingKind::EditionChoice;
     const auto allowed = rulebook::editionsAllowedOn(on);

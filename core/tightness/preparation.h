@@ -13,12 +13,16 @@ namespace hearth::tightness {
 
 enum class SafeToTouch { Safe, VoltageFound, NotDone };
 enum class OpenEnds { NoneSeen, FoundSealed, FoundOpen, NotLooked };
+enum class Visual { Sound, Defects, NotDone };
 
 /// Sweep of exposed metal pipe with a no-contact voltage detector before let-by (gas register's magazine on
 /// Edition 4).
 [[nodiscard]] rulebook::Finding safeToTouch(std::optional<SafeToTouch> answer);
 [[nodiscard]] rulebook::Finding openEnds(std::optional<OpenEnds> answer);
 [[nodiscard]] rulebook::Finding smellOnArrival(std::optional<bool> smelled);
+/// Defects are for the engineer to judge, so they neither pass nor fail: "look again" (common practice, no
+/// source).
+[[nodiscard]] rulebook::Finding visualInspection(std::optional<Visual> answer);
 
 /// Which edition judges: the one said, if it may judge on that day; the only one that may, if none was said.
 struct EditionChosen {

@@ -46,7 +46,8 @@ CREATE TABLE engineers (
     id BLOB NOT NULL PRIMARY KEY CHECK (length(id) = 16),
     name TEXT NOT NULL,
     card_number TEXT NOT NULL,
-    card_expires TEXT
+    card_expires TEXT,
+    card_expires_text TEXT NOT NULL
 ) STRICT, WITHOUT ROWID;
 
 CREATE TABLE instruments (
@@ -62,7 +63,9 @@ CREATE TABLE instruments (
     accuracy_unit TEXT NOT NULL,
     certificate TEXT NOT NULL,
     calibrated_on TEXT,
-    calibration_due TEXT
+    calibrated_on_text TEXT NOT NULL,
+    calibration_due TEXT,
+    calibration_due_text TEXT NOT NULL
 ) STRICT, WITHOUT ROWID;
 
 -- What the firm said of rule book entries; the newest of each key counts, the older ones are its history.

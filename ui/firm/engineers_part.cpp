@@ -59,11 +59,11 @@ void EngineersPart::makeRow(const reg::Engineer& engineer) {
 void EngineersPart::fill(const Row& row) {
     row.name->setText(qstring(row.engineer.name));
     row.card->setText(qstring(row.engineer.cardNumber));
-    row.expires->setText(row.engineer.cardExpires ? qstring(calendar::isoText(*row.engineer.cardExpires))
-                                                  : QString());
-    for (auto* editor : {row.name, row.card, row.expires}) {
-        editor->setProblem({});
-    }
+    reg::Engineer engineer = row.engineer;
+    shell::showDate(row.expires, {engineer.cardExpires, engineer.cardExpiresText},
+                    m_context.clock.today("Europe/London"), m_context.words);
+    row.name->setProblem({});
+    row.card->setProblem({});
 }
 
 void EngineersPart::refresh() {
@@ -122,11 +122,12 @@ Result<void> EngineersPart::keep(std::size_t row, const std::function<void(reg::
 }
 
 Result<void> EngineersPart::keepExpiry(std::size_t row, const QString& text) {
-    const auto date = shell::dateTyped(text, m_context.clock.today("Europe/London"));
-    if (!date) {
-        return tl::unexpected<Error>(date.error());
-    }
-    return keep(row, [&](reg::Engineer& changed) { changed.cardExpires = *date; });
+    Result<void> readable;
+    const auto kept = keep(row, [&](reg::Engineer& changed) {
+        readable = shell::takeDate(text, m_context.clock.today("Europe/London"),
+                                   {changed.cardExpires, changed.cardExpiresText});
+    });
+    return kept ? readable : kept;
 }
 
 }  // namespace hearth::ui::firm

@@ -33,10 +33,12 @@ InstrumentForm::InstrumentForm(const shell::Context& context, QWidget* parent)
     addTyped(tr("Accuracy"), "accuracy", [](Instrument& it) -> quantity::Typed& { return it.accuracy; });
     addText(tr("Calibration certificate"), "certificate",
             [](Instrument& it) -> std::string& { return it.certificate; });
-    addDate(tr("Calibrated on"), "calibratedOn",
-            [](Instrument& it) -> std::optional<calendar::Date>& { return it.calibratedOn; });
-    addDate(tr("Calibration due"), "calibrationDue",
-            [](Instrument& it) -> std::optional<calendar::Date>& { return it.calibrationDue; });
+    addDate(tr("Calibrated on"), "calibratedOn", [](Instrument& it) {
+        return shell::DateSlot{it.calibratedOn, it.calibratedOnText};
+    });
+    addDate(tr("Calibration due"), "calibrationDue", [](Instrument& it) {
+        return shell::DateSlot{it.calibrationDue, it.calibrationDueText};
+    });
 }
 
 void InstrumentForm::finish(input::Editor* editor, const QString& label, const char* name) {
@@ -85,11 +87,11 @@ void InstrumentForm::addDate(const QString& label, const char* name, DateOf fiel
     finish(editor, label, name);
     m_dates.emplace_back(editor, field);
     shell::keepOnCommit(editor, m_context.words, [this, field](const QString& text) -> Result<void> {
-        const auto date = shell::dateTyped(text, m_context.clock.today("Europe/London"));
-        if (!date) {
-            return tl::unexpected<Error>(date.error());
-        }
-        return keep([&](Instrument& it) { field(it) = *date; });
+        Result<void> readable;
+        const auto kept = keep([&](Instrument& it) {
+            readable = shell::takeDate(text, m_context.clock.today("Europe/London"), field(it));
+        });
+        return kept ? readable : kept;
     });
 }
 
@@ -118,9 +120,7 @@ void InstrumentForm::show(const Instrument& instrument) {
         shell::showTyped(editor, field(m_instrument), m_context.words);
     }
     for (const auto& [editor, field] : m_dates) {
-        const auto& date = field(m_instrument);
-        editor->setText(date ? qstring(calendar::isoText(*date)) : QString());
-        editor->setProblem({});
+        shell::showDate(editor, field(m_instrument), m_context.clock.today("Europe/London"), m_context.words);
     }
 }
 

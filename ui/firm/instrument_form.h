@@ -20,7 +20,7 @@ class InstrumentForm : public QWidget {
   private:
     using TextOf = std::string& (*)(reg::Instrument&);
     using TypedOf = quantity::Typed& (*)(reg::Instrument&);
-    using DateOf = std::optional<calendar::Date>& (*)(reg::Instrument&);
+    using DateOf = shell::DateSlot (*)(reg::Instrument&);
     void finish(input::Editor* editor, const QString& label, const char* name);
     void addKind();
     void addText(const QString& label, const char* name, TextOf field);

@@ -117,6 +117,20 @@ Result<std::optional<calendar::Date>> dateTyped(const QString& text, calendar::D
     return std::optional(*date);
 }
 
+Result<void> takeDate(const QString& text, calendar::Date today, const DateSlot& slot) {
+    const auto date = dateTyped(text, today);
+    slot.date = date.value_or(std::nullopt);
+    slot.asTyped = date ? std::string() : text.toStdString();
+    return date ? Result<void>() : tl::unexpected<Error>(date.error());
+}
+
+void showDate(input::Editor* editor, const DateSlot& slot, calendar::Date today, const words::Words& words) {
+    const QString typed = words::qstring(slot.asTyped);
+    editor->setText(slot.date ? words::qstring(calendar::isoText(*slot.date)) : typed);
+    const auto date = dateTyped(typed, today);
+    editor->setProblem(date ? QString() : words.error(date.error()));
+}
+
 quantity::Typed typedIn(const input::Editor* editor) {
     const std::string text = editor->text().toStdString();
     return {text, text.empty() ? quantity::UnitCode::None : editor->unit()};

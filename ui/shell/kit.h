@@ -50,6 +50,16 @@ namespace hearth::ui::shell {
 /// A date as typed; nothing for an empty field. Errors: those of calendar::parseDate.
 [[nodiscard]] Result<std::optional<calendar::Date>> dateTyped(const QString& text, calendar::Date today);
 
+/// A date and what was typed for it where that is none: one of the two is empty.
+struct DateSlot {
+    std::optional<calendar::Date>& date;
+    std::string& asTyped;
+};
+/// Puts what was typed into one of them. The error says why it is no date; it was kept nevertheless.
+[[nodiscard]] Result<void> takeDate(const QString& text, calendar::Date today, const DateSlot& slot);
+/// Shows one, with what is wrong with it.
+void showDate(input::Editor* editor, const DateSlot& slot, calendar::Date today, const words::Words& words);
+
 /// A number as typed with its unit, kept to the letter; `value()` says whether it can be read.
 [[nodiscard]] quantity::Typed typedIn(const input::Editor* editor);
 /// Shows one, with what is wrong with it.

@@ -225,10 +225,6 @@ void LineList::paintEvent(QPaintEvent* event) {
     painter.setPen(look::colour(look::Role::SoftInk, currentScheme()));
     const QRect box = viewport()->rect().adjusted(12, kRowPad, -12, -kRowPad);
     painter.drawText(box, Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap, m_empty);
-    if (hasFocus()) {
-        painter.setPen(QPen(look::colour(look::Role::Focus, currentScheme()), 1.5));
-        painter.drawRect(viewport()->rect().adjusted(1, 1, -2, -2));
-    }
 }
 
 void LineList::keyPressEvent(QKeyEvent* event) {

@@ -157,7 +157,8 @@ void EngineerAndGaugePage::addTo(SetUp& setUp) {
     gauge.serial = trimmed(m_serial);
     gauge.resolution = typedIn(m_resolution);
     gauge.accuracy = typedIn(m_accuracy);
-    gauge.calibrationDue = dateTyped(m_due->text(), m_clock.today("Europe/London")).value_or(std::nullopt);
+    static_cast<void>(takeDate(m_due->text(), m_clock.today("Europe/London"),
+                               {gauge.calibrationDue, gauge.calibrationDueText}));
     if (!(gauge == untouched)) {
         setUp.gauge = gauge;
     }
@@ -166,11 +167,11 @@ void EngineerAndGaugePage::addTo(SetUp& setUp) {
 ConfirmPage::ConfirmPage(const words::Words& words, const Clock& clock, const rulebook::RuleBook& book,
                          QWidget* parent)
     : SetUpPage(parent), m_clock(clock) {
-    auto* lines =
-        pageLines(this, tr("The limits of daily work"),
-                tr("Hold each against your own copy of the standard. What you leave for later never gives a "
-                   "pass: its findings say "
-                   "“look again” or that the limit is missing. All of it is found again under Rule book."));
+    auto* lines = pageLines(
+        this, tr("The limits of daily work"),
+        tr("Hold each against your own copy of the standard. What you leave for later never gives a "
+           "pass: its findings say "
+           "“look again” or that the limit is missing. All of it is found again under Rule book."));
     for (const auto& entry : book.entries()) {
         if (!entry.daily) {
             continue;

@@ -55,6 +55,7 @@ PartKind partOf(FindingKind kind) {
         case FindingKind::SafeToTouch:
         case FindingKind::OpenEnds:
         case FindingKind::SmellOnArrival:
+        case FindingKind::VisualInspection:
             return PartKind::BeforeYouStart;
         case FindingKind::Scope:
         case FindingKind::Volume:

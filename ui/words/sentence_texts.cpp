@@ -83,6 +83,11 @@ constexpr std::array kBefore{
             "There was a smell of gas on arrival. Deal with the escape first: press F12 for what to do.")},
     SayText{Say::SmellNotAsked,
             QT_TRANSLATE_NOOP("Words", "Say whether there was a smell of gas on arrival.")},
+    SayText{Say::VisualSound, QT_TRANSLATE_NOOP("Words", "What can be seen of the pipework is sound.")},
+    SayText{Say::VisualDefects, QT_TRANSLATE_NOOP("Words",
+                                                  "Defects were seen: weigh each one, and say in the notes "
+                                                  "what was done about it.")},
+    SayText{Say::VisualNotDone, QT_TRANSLATE_NOOP("Words", "The pipework has not been looked at.")},
     SayText{Say::GaugeZeroed, QT_TRANSLATE_NOOP("Words", "The gauge stood at zero before it was connected.")},
     SayText{
         Say::GaugeNotZeroed,

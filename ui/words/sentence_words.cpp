@@ -19,6 +19,7 @@ constexpr std::array kTitles{
     Title{FindingKind::SafeToTouch, QT_TRANSLATE_NOOP("Words", "Safe to touch")},
     Title{FindingKind::OpenEnds, QT_TRANSLATE_NOOP("Words", "Open ends")},
     Title{FindingKind::SmellOnArrival, QT_TRANSLATE_NOOP("Words", "Smell on arrival")},
+    Title{FindingKind::VisualInspection, QT_TRANSLATE_NOOP("Words", "Visual inspection")},
     Title{FindingKind::Scope, QT_TRANSLATE_NOOP("Words", "Scope of the standard")},
     Title{FindingKind::Volume, QT_TRANSLATE_NOOP("Words", "Installation volume")},
     Title{FindingKind::EditionChoice, QT_TRANSLATE_NOOP("Words", "Edition")},

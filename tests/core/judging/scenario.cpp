@@ -67,9 +67,11 @@ struct Line {
 };
 
 constexpr Line kBeforeAndHow[] = {
-    {Item::SmellOnArrival, "no"}, {Item::OpenEnds, "none_seen"},  {Item::SafeToTouch, "safe"},
-    {Item::TestWork, "existing"}, {Item::TestExtent, "whole"},    {Item::TestAppliances, "connected"},
-    {Item::TestPilots, "out"},    {Item::TestGaugeZeroed, "yes"}, {Item::TestSmell, "no"},
+    {Item::VisualInspection, "sound"},   {Item::SmellOnArrival, "no"},
+    {Item::OpenEnds, "none_seen"},       {Item::SafeToTouch, "safe"},
+    {Item::TestWork, "existing"},        {Item::TestExtent, "whole"},
+    {Item::TestAppliances, "connected"}, {Item::TestPilots, "out"},
+    {Item::TestGaugeZeroed, "yes"},      {Item::TestSmell, "no"},
 };
 constexpr Line kStages[] = {
     {Item::LetByStart, "9.03"},          {Item::LetByEnd, "9.01"},

@@ -23,6 +23,10 @@ TEST(BeforeStarting, AnswersAreTheirOwnFindings) {
     EXPECT_EQ(openEnds(OpenEnds::FoundSealed).outcome, Outcome::Pass);
     EXPECT_EQ(openEnds(OpenEnds::FoundOpen).outcome, Outcome::Fail);
     EXPECT_EQ(openEnds(OpenEnds::NotLooked).outcome, Outcome::NoVerdict);
+    EXPECT_EQ(visualInspection({}).outcome, Outcome::NoVerdict);
+    EXPECT_EQ(visualInspection(Visual::Sound).outcome, Outcome::Pass);
+    EXPECT_EQ(visualInspection(Visual::Defects).outcome, Outcome::LookAgain);
+    EXPECT_EQ(visualInspection(Visual::NotDone).outcome, Outcome::NoVerdict);
     EXPECT_EQ(openEnds({}).outcome, Outcome::NoVerdict);
     EXPECT_EQ(smellOnArrival(false).outcome, Outcome::Pass);
     EXPECT_EQ(smellOnArrival(true).outcome, Outcome::Fail);
