@@ -12,7 +12,7 @@ constexpr double kIndent = 5.8;
 constexpr double kBetween = 1.0;
 constexpr double kReasonGap = 3;
 // Where the measured value and the reason begin, of the width.
-constexpr double kTitleShare = 0.285;
+constexpr double kTitleShare = 0.295;
 constexpr double kFoundShare = 0.605;
 /// Notes and sources are read after the columns above them.
 constexpr int kBelowColumns = 3;
@@ -34,8 +34,14 @@ std::vector<Slice> below(const std::vector<std::string>& texts, const TextStyle&
     return slices;
 }
 
+/// A reason that takes fewer lines across the width below the title than beside it.
+bool isLongReason(const QString& reason, std::size_t linesBeside, const Setting& setting) {
+    return setting.type.set(reason, styles::kWhy, setting.width - kIndent).size() + 1 < linesBeside;
+}
+
 /// What was found, what was measured, and why, beside each other where that takes one line; a longer reason
-/// stands below the measured value. Below all of it notes, and the limits with where they are from.
+/// stands below the measured value, or below the title where that saves lines. Below all of it notes, and the
+/// limits with where they are from.
 Group groupOf(const record::FindingLine& finding, const Setting& setting) {
     TextStyle titleStyle = styles::kFinding;
     titleStyle.role = look::inkOf(finding.outcome);
@@ -61,9 +67,10 @@ Group groupOf(const record::FindingLine& finding, const Setting& setting) {
     cells.push_back(cell(settable(finding.title), titleStyle, kIndent, measuredX));
     cells.push_back(cell(measured, styles::kValue, measuredX, isBeside ? whyX : end));
     Cell why = cell(reason, styles::kWhy, isBeside ? whyX : measuredX, end);
+    const bool isBelow = measured.isEmpty() && isLongReason(reason, why.lines.size(), setting);
     if (isBeside) {
         cells.push_back(std::move(why));
-    } else {
+    } else if (!isBelow) {
         append(cells.back().lines, std::move(why.lines));
     }
 
@@ -71,6 +78,9 @@ Group groupOf(const record::FindingLine& finding, const Setting& setting) {
     group.slices = sideBySide(std::move(cells), titleStyle.lineHeight());
     if (group.slices.empty()) {
         group.slices.push_back(gap(titleStyle.lineHeight()));
+    }
+    if (isBelow) {
+        append(group.slices, below({finding.why}, styles::kWhy, kIndent, setting));
     }
     append(group.slices, below(finding.notes, styles::kNote, kIndent, setting));
     append(group.slices, below(finding.sources, styles::kSource, kIndent, setting));

@@ -2,6 +2,7 @@
 #include "ui/paper/sections.h"
 
 #include <algorithm>
+#include <span>
 #include <type_traits>
 
 namespace hearth::ui::paper {
@@ -17,7 +18,7 @@ constexpr double kMostMeasure = 158;
 constexpr double kHeadlineShape = 6.2;
 constexpr double kHeadlineIndent = 9.2;
 constexpr double kGridRowGap = 0.9;
-constexpr double kSignatureRoom = 10;
+constexpr double kSignatureRoom = 8.5;
 constexpr int kMostSignatures = 3;
 /// Lines of a paragraph that is not worth parting.
 constexpr std::size_t kMostShort = 6;
@@ -100,11 +101,12 @@ int spanOf(const record::CaptionedValue& field, const Setting& setting) {
     return span;
 }
 
+using Fields = std::span<const record::CaptionedValue>;
+
 /// Fields in rows, in their order.
-std::vector<std::vector<Spot>> rowsOf(const record::FieldGrid& block, const Setting& setting) {
-    std::vector<std::vector<Spot>> rows;
+void addRows(std::vector<std::vector<Spot>>& rows, Fields fields, const Setting& setting) {
     int next = kNarrowColumns;
-    for (const record::CaptionedValue& field : block.fields) {
+    for (const record::CaptionedValue& field : fields) {
         const int span = spanOf(field, setting);
         if (next + span > kNarrowColumns) {
             rows.emplace_back();
@@ -114,23 +116,53 @@ std::vector<std::vector<Spot>> rowsOf(const record::FieldGrid& block, const Sett
         rows.back().push_back({&field, x, spanWidth(span, setting)});
         next += span;
     }
-    return rows;
 }
 
 /// Rows of as many columns as the document wants: for values of several lines.
-std::vector<std::vector<Spot>> evenRowsOf(const record::FieldGrid& block, const Setting& setting) {
-    const auto columns = static_cast<std::size_t>(std::clamp(block.columns, 1, 6));
+void addEvenRows(std::vector<std::vector<Spot>>& rows, Fields fields, std::size_t columns,
+                 const Setting& setting) {
     const double gutters = kGutter * static_cast<double>(columns - 1);
     const double width = (setting.width - gutters) / static_cast<double>(columns);
-    std::vector<std::vector<Spot>> rows;
-    for (std::size_t i = 0; i < block.fields.size(); ++i) {
+    for (std::size_t i = 0; i < fields.size(); ++i) {
         if (i % columns == 0) {
             rows.emplace_back();
         }
-        rows.back().push_back(
-            {&block.fields[i], static_cast<double>(i % columns) * (width + kGutter), width});
+        rows.back().push_back({&fields[i], static_cast<double>(i % columns) * (width + kGutter), width});
     }
+}
+
+/// Even rows down to the last value of several lines; what follows stands closer.
+std::vector<std::vector<Spot>> rowsOf(const record::FieldGrid& block, const Setting& setting) {
+    const auto columns = static_cast<std::size_t>(std::clamp(block.columns, 1, 6));
+    const auto hasLines = [](const record::CaptionedValue& field) { return field.lines.size() > 1; };
+    const auto last = std::find_if(block.fields.rbegin(), block.fields.rend(), hasLines);
+    const auto tall = static_cast<std::size_t>(block.fields.rend() - last);
+    const std::size_t even = std::min((tall + columns - 1) / columns * columns, block.fields.size());
+    const Fields fields(block.fields);
+    std::vector<std::vector<Spot>> rows;
+    addEvenRows(rows, fields.first(even), columns, setting);
+    addRows(rows, fields.subspan(even), setting);
     return rows;
+}
+
+/// A few words stand on the line of their title, where there is room: "Remarks — none given".
+bool putBesideTitle(Group& title, const record::Paragraph& block, const TextStyle& style,
+                    const Setting& setting) {
+    const double x = setting.type.widthOf(settable(block.title), styles::kSection) + kGutter;
+    const QString text = settable(block.text);
+    if (text.isEmpty() || x + setting.type.widthOf(text, style) > setting.width) {
+        return false;
+    }
+    auto lines = setting.type.set(text, style, setting.width - x);
+    if (lines.size() != 1) {
+        return false;
+    }
+    const auto titleLine = std::find_if(title.slices.begin(), title.slices.end(),
+                                        [](const Slice& slice) { return !slice.isForBetween; });
+    const double down = styles::kSection.baseline() - style.baseline();
+    titleLine->items.push_back(moved(std::move(lines.front()), {x, down}));
+    title.staysWithNext = false;
+    return true;
 }
 
 }  // namespace
@@ -207,9 +239,7 @@ void addFieldGrid(std::vector<Group>& groups, const record::FieldGrid& block, co
         groups.push_back(std::move(row));
         isFirst = false;
     };
-    const bool hasLines = std::any_of(block.fields.begin(), block.fields.end(),
-                                      [](const auto& field) { return field.lines.size() > 1; });
-    for (const std::vector<Spot>& row : hasLines ? evenRowsOf(block, setting) : rowsOf(block, setting)) {
+    for (const std::vector<Spot>& row : rowsOf(block, setting)) {
         add(gridRow(row, setting));
     }
 }
@@ -217,6 +247,9 @@ void addFieldGrid(std::vector<Group>& groups, const record::FieldGrid& block, co
 void addParagraph(std::vector<Group>& groups, const record::Paragraph& block, const Setting& setting) {
     const TextStyle& style = block.strong ? styles::kTextStrong : styles::kText;
     addSectionTitle(groups, block.title, setting);
+    if (!block.title.empty() && putBesideTitle(groups.back(), block, style, setting)) {
+        return;
+    }
     Group group;
     group.spaceBefore = block.title.empty() ? kSectionGap * 0.6 : 0;
     group.slices =

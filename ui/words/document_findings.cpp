@@ -42,6 +42,22 @@ bool concernsLast(const DocumentPage& page, const judging::Judged& judged) {
     return judged.subject.kind != reg::SubjectKind::Test || judged.subject == lastTest(page);
 }
 
+/// Passed in the same words with the same figures in another test: told once, of all of them.
+bool isSaidOfOther(const judging::Judged& judged, const judging::Judged& other) {
+    return judged.subject.kind == reg::SubjectKind::Test && other.subject.kind == reg::SubjectKind::Test &&
+           judged.finding.outcome == Outcome::Pass && judged.finding == other.finding;
+}
+
+bool isSaidOfAll(const DocumentPage& page, const judging::Judged& judged) {
+    const auto tests = page.tests();
+    return std::all_of(tests.begin(), tests.end(), [&](const reg::Test& test) {
+        const auto& findings = page.findings();
+        return std::any_of(findings.begin(), findings.end(), [&](const judging::Judged& other) {
+            return other.subject == reg::subject(test.id) && isSaidOfOther(judged, other);
+        });
+    });
+}
+
 /// "Tightness", or "after the repair · Tightness" where there are several tests.
 QString nameOf(const DocumentPage& page, const judging::Judged& judged) {
     const QString title = page.words().findingTitle(judged.finding.kind);
@@ -128,12 +144,89 @@ QString headSentence(const DocumentPage& page, Outcome outcome) {
     return page.say(QT_TRANSLATE_NOOP("Words", "No verdict: the installation was not shown to be tight."));
 }
 
+/// The bands by volume have nothing to add where tightness has said it already.
+bool isSaidByTightness(const DocumentPage& page, const judging::Judged& judged) {
+    return judged.finding.kind == FindingKind::VolumeBands &&
+           std::any_of(page.findings().begin(), page.findings().end(), [&](const judging::Judged& j) {
+               return j.finding.kind == FindingKind::Tightness && j.subject == judged.subject &&
+                      j.finding.why == judged.finding.why && j.finding.outcome == judged.finding.outcome;
+           });
+}
+
+/// What the line of a finding names limits for.
+bool showsLimits(const DocumentPage& page, const judging::Judged& judged) {
+    return !isSaidByTightness(page, judged) && reasonForMissing(page, judged) == nullptr;
+}
+
+bool isConfirmed(const rulebook::Entry& entry) {
+    return entry.isKnown() && entry.provenance == rulebook::Provenance::Firm && !entry.confirmedBy.empty();
+}
+
+/// Who confirmed the limits that a record used, and when: told once where that is the same for all of them.
+struct Confirmed {
+    std::string by;                    // empty: nobody, or several people
+    std::optional<calendar::Date> on;  // none: not known, or several days
+    bool sameDay = true;
+};
+
+Confirmed confirmedLimits(const DocumentPage& page) {
+    Confirmed confirmed;
+    bool isFirst = true;
+    for (const auto& judged : page.findings()) {
+        for (const auto& entry : judged.finding.limits) {
+            if (!isConfirmed(entry) || !showsLimits(page, judged)) {
+                continue;
+            }
+            if (!isFirst && entry.confirmedBy != confirmed.by) {
+                return {};
+            }
+            confirmed.sameDay = confirmed.sameDay && (isFirst || entry.confirmedOn == confirmed.on);
+            confirmed.by = entry.confirmedBy;
+            confirmed.on = entry.confirmedOn;
+            isFirst = false;
+        }
+    }
+    return confirmed;
+}
+
+/// As Words::source(), with the name left to the end of the section where that names it for all limits.
+QString sourceOf(const DocumentPage& page, const rulebook::Entry& entry, const Confirmed& confirmed) {
+    if (confirmed.by.empty() || !isConfirmed(entry)) {
+        return page.words().source(entry);
+    }
+    QStringList parts;
+    for (const auto* part : {&entry.standard, &entry.clause}) {
+        if (!part->empty()) {
+            parts << qstring(*part);
+        }
+    }
+    const QString when = confirmed.sameDay || !entry.confirmedOn
+                             ? page.say(QT_TRANSLATE_NOOP("Words", "confirmed"))
+                             : page.say(QT_TRANSLATE_NOOP("Words", "confirmed %1"),
+                                        {page.words().shortDate(*entry.confirmedOn)});
+    const QString standard = parts.join(QStringLiteral(", "));
+    return standard.isEmpty() ? when : standard + QStringLiteral(" · ") + when;
+}
+
+std::string confirmedBy(const DocumentPage& page, const Confirmed& confirmed) {
+    return confirmed.sameDay && confirmed.on
+               ? page.text(QT_TRANSLATE_NOOP("Words",
+                                             "Limits called confirmed: confirmed by %1 from the firm's own "
+                                             "copy, %2."),
+                           {qstring(confirmed.by), page.words().date(*confirmed.on)})
+               : page.text(QT_TRANSLATE_NOOP("Words",
+                                             "Limits called confirmed: confirmed by %1 from the firm's own "
+                                             "copy."),
+                           {qstring(confirmed.by)});
+}
+
 /// One line a source: "Let-by pressure: 7 to 10 mbar; Let-by time: at least 60 s · IGEM/UP/1B Edition 4 ·
 /// published".
-std::vector<std::string> sourcesOf(const DocumentPage& page, const rulebook::Finding& finding) {
+std::vector<std::string> sourcesOf(const DocumentPage& page, const rulebook::Finding& finding,
+                                   const Confirmed& confirmed) {
     std::vector<std::pair<QString, QStringList>> lines;  // by source, in the order of the limits
     for (const auto& entry : finding.limits) {
-        const QString source = page.words().source(entry);
+        const QString source = sourceOf(page, entry, confirmed);
         auto line =
             std::find_if(lines.begin(), lines.end(), [&](const auto& l) { return l.first == source; });
         if (line == lines.end()) {
@@ -156,22 +249,33 @@ bool isRepeated(const rulebook::Sentence& note, const rulebook::Finding& finding
     return note.say == Say::PurgeVolumeNeeded && purgeSaid;
 }
 
-FindingLine lineOf(const DocumentPage& page, const judging::Judged& judged) {
+FindingLine lineOf(const DocumentPage& page, const judging::Judged& judged, const Confirmed& confirmed) {
     const auto& finding = judged.finding;
     FindingLine line;
     line.outcome = finding.outcome;
-    line.title = utf8(withOutcome(page, nameOf(page, judged), finding.outcome));
-    line.measured = utf8(page.words().measuredAgainst(finding));
-    line.why = utf8(why(page, judged));
+    const bool ofAll = page.severalTests() && isSaidOfAll(page, judged);
+    const QString name = ofAll ? page.say(QT_TRANSLATE_NOOP("Words", "all tests")) + QStringLiteral(" · ") +
+                                     page.words().findingTitle(finding.kind)
+                               : nameOf(page, judged);
+    line.title = utf8(withOutcome(page, name, finding.outcome));
+    const QString measured = page.words().measuredAgainst(finding);
+    const QString reason = why(page, judged);
+    const bool saysMeasured = !finding.limit && reason.contains(measured);
+    line.measured = saysMeasured ? std::string() : utf8(measured);
+    line.why = utf8(reason);
     if (reasonForMissing(page, judged) != nullptr) {
         return line;  // limits of what could not be done are of no use
     }
+    QStringList notes;
     for (const auto& note : finding.notes) {
         if (!isRepeated(note, finding)) {
-            line.notes.push_back(utf8(page.words().sentence(note)));
+            notes << page.words().sentence(note);
         }
     }
-    line.sources = sourcesOf(page, finding);
+    if (!notes.isEmpty()) {
+        line.notes.push_back(utf8(notes.join(u' ')));
+    }
+    line.sources = sourcesOf(page, finding, confirmed);
     return line;
 }
 
@@ -180,15 +284,6 @@ bool isPlainPass(const judging::Judged& judged) {
     const auto& finding = judged.finding;
     return finding.outcome == Outcome::Pass && !finding.measured && finding.limits.empty() &&
            finding.notes.empty();
-}
-
-/// The bands by volume have nothing to add where tightness has said it already.
-bool isSaidByTightness(const DocumentPage& page, const judging::Judged& judged) {
-    return judged.finding.kind == FindingKind::VolumeBands &&
-           std::any_of(page.findings().begin(), page.findings().end(), [&](const judging::Judged& j) {
-               return j.finding.kind == FindingKind::Tightness && j.subject == judged.subject &&
-                      j.finding.why == judged.finding.why && j.finding.outcome == judged.finding.outcome;
-           });
 }
 
 FindingLine plainPasses(const DocumentPage& page) {
@@ -278,14 +373,23 @@ Headline headline(const DocumentPage& page) {
 FindingList findingList(const DocumentPage& page) {
     FindingList list;
     list.title = page.text(QT_TRANSLATE_NOOP("Words", "Findings, with the limits used"));
-    for (const auto& judged : page.findings()) {
-        if (!isPlainPass(judged) && !isSaidByTightness(page, judged)) {
-            list.findings.push_back(lineOf(page, judged));
+    const auto confirmed = confirmedLimits(page);
+    const auto& findings = page.findings();
+    for (auto judged = findings.begin(); judged != findings.end(); ++judged) {
+        const bool said = page.severalTests() && isSaidOfAll(page, *judged) &&
+                          std::any_of(findings.begin(), judged, [&](const judging::Judged& earlier) {
+                              return isSaidOfOther(*judged, earlier);
+                          });
+        if (!said && !isPlainPass(*judged) && !isSaidByTightness(page, *judged)) {
+            list.findings.push_back(lineOf(page, *judged, confirmed));
         }
     }
     const auto plain = plainPasses(page);
     if (!plain.why.empty()) {
         list.findings.push_back(plain);
+    }
+    if (!confirmed.by.empty()) {
+        list.findings.back().sources.push_back(confirmedBy(page, confirmed));
     }
     return list;
 }

@@ -22,10 +22,32 @@ bool isOneOf(const std::array<Item, N>& items, Item item) {
     return std::find(items.begin(), items.end(), item) != items.end();
 }
 
+struct Caption {
+    Item item;
+    const char* text;
+};
+// Longer ones would take two lines above a value of one word.
+constexpr std::array kCaptions{
+    Caption{Item::TestGaugeZeroed, QT_TRANSLATE_NOOP("Words", "Gauge zeroed")},
+    Caption{Item::TestSmell, QT_TRANSLATE_NOOP("Words", "Smell during test")},
+    Caption{Item::PurgeVolumePassed, QT_TRANSLATE_NOOP("Words", "Volume passed at meter")},
+    Caption{Item::PurgeSteadyFlame, QT_TRANSLATE_NOOP("Words", "All flames steady")},
+    Caption{Item::TestPointProved, QT_TRANSLATE_NOOP("Words", "Test point proved (fluid)")},
+    Caption{Item::DisturbedJointsProved, QT_TRANSLATE_NOOP("Words", "Disturbed joints proved")},
+    Caption{Item::StandingPressure, QT_TRANSLATE_NOOP("Words", "Standing pressure (meter)")},
+    Caption{Item::WorkingPressure, QT_TRANSLATE_NOOP("Words", "Working pressure (meter)")},
+};
+
 /// Volumes are shown to the cubic centimetre: 0.009386 m³.
 constexpr int kVolumeDecimals = 6;
 
 }  // namespace
+
+QString recordCaption(const Words& words, Item item) {
+    const auto own = std::find_if(kCaptions.begin(), kCaptions.end(),
+                                  [&](const Caption& caption) { return caption.item == item; });
+    return own != kCaptions.end() ? words.say(own->text) : words.item(item);
+}
 
 std::string absentCell() {
     return "—";
@@ -124,7 +146,7 @@ QString DocumentPage::reasonForAbsence(const reg::SubjectRef& on, Item item) con
 }
 
 record::CaptionedValue DocumentPage::captioned(const reg::SubjectRef& on, Item item) const {
-    const std::string caption = utf8(m_words.item(item));
+    const std::string caption = utf8(recordCaption(m_words, item));
     return has(on, item) ? record::CaptionedValue{caption, {utf8(value(on, item))}, false}
                          : record::CaptionedValue{caption, {utf8(reasonForAbsence(on, item))}, true};
 }
@@ -139,6 +161,11 @@ record::CaptionedValue DocumentPage::field(const char* caption, const QString& v
                                            const char* reason) const {
     const bool absent = value.trimmed().isEmpty();
     return {text(caption), {absent ? text(reason) : utf8(value)}, absent};
+}
+
+record::CaptionedValue DocumentPage::absentTogether(const char* caption, const reg::SubjectRef& on,
+                                                    Item item) const {
+    return {text(caption), {utf8(reasonForAbsence(on, item))}, true};
 }
 
 QString DocumentPage::typed(const quantity::Typed& typed) const {

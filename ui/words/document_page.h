@@ -44,13 +44,16 @@ class DocumentPage {
     /// What an entry says, worded: a choice's label, a number with its unit, an instrument's name, a text as
     /// typed. What can't be read is shown as typed and called so. Empty when there is no entry.
     [[nodiscard]] QString value(const reg::SubjectRef& on, reg::Item item) const;
-    /// The same with the item's label as caption, or absent with the reason.
+    /// The same with the item's caption, or absent with the reason.
     [[nodiscard]] record::CaptionedValue captioned(const reg::SubjectRef& on, reg::Item item) const;
     /// Puts it in only when there is an entry.
     void addIfGiven(record::FieldGrid& grid, const reg::SubjectRef& on, reg::Item item) const;
     /// A value of the register: absent with `reason` when it is empty.
     [[nodiscard]] record::CaptionedValue field(const char* caption, const QString& value,
                                                const char* reason) const;
+    /// Several items that one reason keeps from being there, as one absent value.
+    [[nodiscard]] record::CaptionedValue absentTogether(const char* caption, const reg::SubjectRef& on,
+                                                        reg::Item item) const;
     [[nodiscard]] QString typed(const quantity::Typed& typed) const;
     /// A cubic metre as the record shows volumes: six decimals, the litre's thousandth.
     [[nodiscard]] QString volume(quantity::Volume volume) const;
@@ -62,6 +65,9 @@ class DocumentPage {
     const Words& m_words;
     std::vector<judging::Judged> m_findings;
 };
+
+/// An item's caption on paper: shorter than on the sheet where the section around it says the rest.
+[[nodiscard]] QString recordCaption(const Words& words, reg::Item item);
 
 /// The dash of a table's cell; its reason stands in the table's note.
 [[nodiscard]] std::string absentCell();

@@ -63,39 +63,45 @@ CaptionedValue engineerField(const DocumentPage& page) {
     if (engineer == nullptr || engineer->name.empty()) {
         return {caption, {page.text(QT_TRANSLATE_NOOP("Words", "not entered"))}, true};
     }
-    return {caption,
-            {engineer->name,
-             engineer->cardNumber.empty()
-                 ? page.text(QT_TRANSLATE_NOOP("Words", "card number not entered"))
-                 : page.text(QT_TRANSLATE_NOOP("Words", "card %1"), {qstring(engineer->cardNumber)})},
-            false};
+    const QString card =
+        engineer->cardNumber.empty()
+            ? page.say(QT_TRANSLATE_NOOP("Words", "card number not entered"))
+            : page.say(QT_TRANSLATE_NOOP("Words", "card %1"), {qstring(engineer->cardNumber)});
+    return {caption, {utf8(qstring(engineer->name) + QStringLiteral(", ") + card)}, false};
 }
 
 /// Parts that are there, on one line.
-std::string joined(const QStringList& parts, const QString& between) {
+QString joined(const QStringList& parts, const QString& between) {
     QStringList there;
     std::copy_if(parts.begin(), parts.end(), std::back_inserter(there),
                  [](const QString& part) { return !part.isEmpty(); });
-    return utf8(there.join(between));
+    return there.join(between);
 }
 
+/// On one line: registration number and telephone stand in the page's head, so here only that the number is
+/// missing.
 CaptionedValue firmField(const DocumentPage& page) {
     const reg::Firm& firm = page.file().firm;
+    const QString name =
+        firm.name.empty() ? page.say(QT_TRANSLATE_NOOP("Words", "name not entered")) : qstring(firm.name);
+    const QString town =
+        joined({qstring(firm.address.town), qstring(firm.address.postcode)}, QStringLiteral(" "));
+    const QString where =
+        joined({name, qstring(firm.address.line1), qstring(firm.address.line2), town}, QStringLiteral(", "));
     const QString registration =
         firm.registrationNumber.empty()
-            ? page.say(QT_TRANSLATE_NOOP("Words", "registration number not entered"))
-            : page.say(QT_TRANSLATE_NOOP("Words", "registration %1"), {qstring(firm.registrationNumber)});
-    std::vector<std::string> lines;
-    for (const auto& line :
-         {firm.name, utf8(registration),
-          joined({qstring(firm.address.line1), qstring(firm.address.line2)}, QStringLiteral(", ")),
-          joined({qstring(firm.address.town), qstring(firm.address.postcode)}, QStringLiteral(" ")),
-          firm.telephone, firm.email}) {
-        if (!line.empty()) {
-            lines.push_back(line);
-        }
+            ? QStringLiteral(" · ") + page.say(QT_TRANSLATE_NOOP("Words", "registration number not entered"))
+            : QString();
+    return {page.text(QT_TRANSLATE_NOOP("Words", "Firm")), {utf8(where + registration)}, firm.name.empty()};
+}
+
+/// The heading says already that it is a gauge.
+QString gaugeKind(const DocumentPage& page, reg::InstrumentKind kind) {
+    if (kind == reg::InstrumentKind::ElectronicGauge) {
+        return page.say(QT_TRANSLATE_NOOP("Words", "electronic"));
     }
-    return {page.text(QT_TRANSLATE_NOOP("Words", "Firm")), lines, firm.name.empty()};
+    return kind == reg::InstrumentKind::WaterGauge ? page.say(QT_TRANSLATE_NOOP("Words", "water (U-tube)"))
+                                                   : page.words().instrumentKind(kind).toLower();
 }
 
 /// Each gauge of the tests, once.
@@ -197,13 +203,22 @@ std::string volumeNote(const DocumentPage& page) {
 FieldGrid whoAndWhere(const DocumentPage& page) {
     FieldGrid grid;
     grid.title = page.text(QT_TRANSLATE_NOOP("Words", "Who and where"));
+    grid.columns = 4;
     grid.fields.push_back(premisesField(page));
     addPeople(page, grid);
     grid.fields.push_back(engineerField(page));
+    // Beside the people where there is room, else beside the firm.
+    const CaptionedValue date{page.text(QT_TRANSLATE_NOOP("Words", "Date of the work")),
+                              {utf8(page.words().date(page.file().visit.date))},
+                              false};
+    const bool besidePeople = grid.fields.size() < 4;
+    if (besidePeople) {
+        grid.fields.push_back(date);
+    }
     grid.fields.push_back(firmField(page));
-    grid.fields.push_back({page.text(QT_TRANSLATE_NOOP("Words", "Date of the work")),
-                           {utf8(page.words().date(page.file().visit.date))},
-                           false});
+    if (!besidePeople) {
+        grid.fields.push_back(date);
+    }
     page.addIfGiven(grid, page.visit(), Item::VisitReference);
     page.addIfGiven(grid, page.visit(), Item::VisitPresent);
     return grid;
@@ -212,16 +227,15 @@ FieldGrid whoAndWhere(const DocumentPage& page) {
 Table instrumentTable(const DocumentPage& page) {
     Table table;
     table.title = page.text(QT_TRANSLATE_NOOP("Words", "Gauges"));
-    table.columns = {{page.text(QT_TRANSLATE_NOOP("Words", "Gauge")), Align::Left, 2.2},
-                     {page.text(QT_TRANSLATE_NOOP("Words", "Serial number")), Align::Left, 1.2},
-                     {page.text(QT_TRANSLATE_NOOP("Words", "Resolution")), Align::Right, 1.0},
-                     {page.text(QT_TRANSLATE_NOOP("Words", "Accuracy")), Align::Right, 1.0},
-                     {page.text(QT_TRANSLATE_NOOP("Words", "Calibration")), Align::Left, 2.4}};
+    table.columns = {{page.text(QT_TRANSLATE_NOOP("Words", "Gauge")), Align::Left, 2.0},
+                     {page.text(QT_TRANSLATE_NOOP("Words", "Serial number")), Align::Left, 1.0},
+                     {page.text(QT_TRANSLATE_NOOP("Words", "Resolution")), Align::Right, 0.8},
+                     {page.text(QT_TRANSLATE_NOOP("Words", "Accuracy")), Align::Right, 0.8},
+                     {page.text(QT_TRANSLATE_NOOP("Words", "Calibration")), Align::Left, 3.2}};
     const auto used = gaugesUsed(page);
     bool holes = used.empty();
     for (const auto* gauge : used) {
-        const QString name =
-            qstring(gauge->name) + QStringLiteral(", ") + page.words().instrumentKind(gauge->kind).toLower();
+        const QString name = qstring(gauge->name) + QStringLiteral(", ") + gaugeKind(page, gauge->kind);
         table.rows.push_back({utf8(name), cell(qstring(gauge->serial)), cell(page.typed(gauge->resolution)),
                               cell(page.typed(gauge->accuracy)), cell(calibration(page, *gauge))});
         const auto& row = table.rows.back();
@@ -254,9 +268,6 @@ FieldGrid installationGrid(const DocumentPage& page) {
                    page.typed(installation.operatingPressure), kNotEntered),
         page.field(QT_TRANSLATE_NOOP("Words", "Supply pressure, most"),
                    page.typed(installation.supplyPressure), kNotEntered),
-        page.field(QT_TRANSLATE_NOOP("Words", "Installation volume"),
-                   page.input().volume.total ? page.volume(*page.input().volume.total) : QString(),
-                   QT_TRANSLATE_NOOP("Words", "can't be worked out")),
     };
     return grid;
 }
@@ -264,13 +275,13 @@ FieldGrid installationGrid(const DocumentPage& page) {
 Table pipeTable(const DocumentPage& page) {
     Table table;
     table.title = page.text(QT_TRANSLATE_NOOP("Words", "Pipework"));
-    table.columns = {{page.text(QT_TRANSLATE_NOOP("Words", "No.")), Align::Right, 0.4},
-                     {page.text(QT_TRANSLATE_NOOP("Words", "From")), Align::Left, 0.7},
-                     {page.text(QT_TRANSLATE_NOOP("Words", "Leads to")), Align::Left, 1.8},
-                     {page.text(QT_TRANSLATE_NOOP("Words", "Tube")), Align::Left, 1.8},
-                     {page.text(QT_TRANSLATE_NOOP("Words", "Length")), Align::Right, 0.8},
+    table.columns = {{page.text(QT_TRANSLATE_NOOP("Words", "No.")), Align::Right, 0.3},
+                     {page.text(QT_TRANSLATE_NOOP("Words", "From")), Align::Left, 0.55},
+                     {page.text(QT_TRANSLATE_NOOP("Words", "Leads to")), Align::Left, 1.9},
+                     {page.text(QT_TRANSLATE_NOOP("Words", "Tube")), Align::Left, 1.35},
+                     {page.text(QT_TRANSLATE_NOOP("Words", "Length")), Align::Right, 0.7},
                      {page.text(QT_TRANSLATE_NOOP("Words", "Volume")), Align::Right, 1.2},
-                     {page.text(QT_TRANSLATE_NOOP("Words", "Volume from")), Align::Left, 1.8}};
+                     {page.text(QT_TRANSLATE_NOOP("Words", "Volume from")), Align::Left, 2.5}};
     const auto& volumes = page.input().volume.sections;
     const auto& pipes = page.file().pipes;
     for (std::size_t i = 0; i < pipes.size(); ++i) {

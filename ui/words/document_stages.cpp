@@ -4,6 +4,7 @@
 #include <QStringList>
 
 #include <algorithm>
+#include <array>
 
 namespace hearth::ui::words {
 
@@ -157,7 +158,7 @@ FieldGrid beforeGrid(const DocumentPage& page) {
     page.addIfGiven(grid, page.visit(), Item::VisualNotes);
     for (const auto& test : page.tests()) {
         auto smell = page.captioned(reg::subject(test.id), Item::TestSmell);
-        smell.caption = page.titled(page.words().item(Item::TestSmell), test);
+        smell.caption = page.titled(recordCaption(page.words(), Item::TestSmell), test);
         grid.fields.push_back(smell);
     }
     return grid;
@@ -168,8 +169,16 @@ FieldGrid purgeGrid(const DocumentPage& page, const reg::Test& test) {
     FieldGrid grid;
     grid.title = page.titled(page.say(QT_TRANSLATE_NOOP("Words", "Purge")), test);
     grid.columns = 4;
-    for (const Item item :
-         {Item::PurgeDone, Item::PurgeMethod, Item::PurgeVolumePassed, Item::PurgeSteadyFlame}) {
+    grid.fields.push_back(page.captioned(on, Item::PurgeDone));
+    const std::array how{Item::PurgeMethod, Item::PurgeVolumePassed, Item::PurgeSteadyFlame};
+    const bool anyHow =
+        std::any_of(how.begin(), how.end(), [&](const Item item) { return page.has(on, item); });
+    if (!anyHow && page.file().choiceOf(on, Item::PurgeDone) != reg::choice::kYes) {
+        grid.fields.push_back(
+            page.absentTogether(QT_TRANSLATE_NOOP("Words", "Method, volume, flame"), on, Item::PurgeMethod));
+        return grid;
+    }
+    for (const Item item : how) {
         grid.fields.push_back(page.captioned(on, item));
     }
     return grid;

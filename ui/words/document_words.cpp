@@ -31,6 +31,9 @@ QString firmLine(const DocumentPage& page) {
     if (!firm.registrationNumber.empty()) {
         parts << page.say(QT_TRANSLATE_NOOP("Words", "registration %1"), {qstring(firm.registrationNumber)});
     }
+    if (!firm.telephone.empty()) {
+        parts << qstring(firm.telephone);
+    }
     return parts.join(QStringLiteral(" · "));
 }
 
@@ -41,7 +44,7 @@ record::Signature engineerSignature(const DocumentPage& page) {
         engineer != nullptr && !engineer->cardNumber.empty()
             ? page.say(QT_TRANSLATE_NOOP("Words", "card %1, %2"), {qstring(engineer->cardNumber), date})
             : date;
-    return {page.text(QT_TRANSLATE_NOOP("Words", "Tested and signed by (name typed as signature)")),
+    return {page.text(QT_TRANSLATE_NOOP("Words", "Tested and signed by (name typed)")),
             page.has(page.visit(), Item::SignedByEngineer)
                 ? utf8(page.value(page.visit(), Item::SignedByEngineer))
                 : absentCell(),

@@ -202,6 +202,73 @@ TEST(Layout, signaturesAreNeverAloneOnTheirPage) {
     EXPECT_TRUE(turned);
 }
 
+/// Of the first page: where a line of text stands.
+QRectF boxOf(const Layout& layout, const QString& text) {
+    for (const Layout::Run& run : layout.runs(0)) {
+        if (run.text == text) {
+            return run.box;
+        }
+    }
+    ADD_FAILURE() << text.toStdString() << " is not on the page";
+    return {};
+}
+
+TEST(Layout, aFewWordsStandBesideTheirTitleAndMoreBelowIt) {
+    record::Document document = shortDocument();
+    document.blocks = {record::Paragraph{"Remarks", "none given", false}};
+    const Layout few(document, optionsFor(PaperSize::A4));
+    const QRectF title = boxOf(few, QStringLiteral("Remarks"));
+    EXPECT_GT(boxOf(few, QStringLiteral("none given")).left(), title.right());
+    EXPECT_LT(boxOf(few, QStringLiteral("none given")).top(), title.bottom());
+    document.blocks = {record::Paragraph{"Remarks", "first\nsecond", false}};
+    const Layout more(document, optionsFor(PaperSize::A4));
+    EXPECT_GT(boxOf(more, QStringLiteral("first")).top(), boxOf(more, QStringLiteral("Remarks")).bottom());
+}
+
+TEST(Layout, aGridIsEvenDownToItsLastValueOfSeveralLinesAndCloserBelow) {
+    const std::string wide = "A firm with a long name, 4 Some Lane, A Town of Some Length QX3 4TT";
+    record::Document document = shortDocument();
+    document.blocks = {record::FieldGrid{"Who",
+                                         3,
+                                         {{"Premises", {"9 Some Row", "A Town"}, false},
+                                          {"Customer", {"Somebody"}, false},
+                                          {"Engineer", {"Someone"}, false},
+                                          {"Firm", {wide}, false},
+                                          {"Date", {"a day"}, false}}}};
+    const Layout layout(document, optionsFor(PaperSize::A4));
+    const double third = boxOf(layout, QStringLiteral("Customer")).left();
+    EXPECT_GT(boxOf(layout, QStringLiteral("Engineer")).left(), third);
+    EXPECT_GT(boxOf(layout, QString::fromStdString(wide)).right(), third);  // reaches over, in one line
+    EXPECT_EQ(boxOf(layout, QStringLiteral("Date")).top(), boxOf(layout, QStringLiteral("Firm")).top());
+}
+
+TEST(Layout, aLongReasonStandsBelowItsTitleWhereThatTakesFewerLines) {
+    record::Document document = shortDocument();
+    record::FindingLine line;
+    line.title = "Also seen to: pass";
+    line.outcome = rulebook::Outcome::Pass;
+    for (int i = 0; i < 40; ++i) {
+        line.why += "Something was seen to. ";
+    }
+    document.blocks = {record::FindingList{"Findings", {line}}};
+    const Layout layout(document, optionsFor(PaperSize::A4));
+    const QRectF title = boxOf(layout, QStringLiteral("Also seen to: pass"));
+    int below = 0;
+    for (const Layout::Run& run : layout.runs(0)) {
+        if (run.text.contains(QStringLiteral("was seen to"))) {
+            EXPECT_GT(run.box.top(), title.top());
+            EXPECT_NEAR(run.box.left(), title.left(), 1);
+            ++below;
+        }
+    }
+    EXPECT_GT(below, 3);
+    document.blocks = {record::FindingList{
+        "Findings", {{rulebook::Outcome::Pass, "Open ends: pass", "", "No open ends were seen.", {}, {}}}}};
+    const Layout brief(document, optionsFor(PaperSize::A4));
+    EXPECT_GT(boxOf(brief, QStringLiteral("No open ends were seen.")).left(),
+              boxOf(brief, QStringLiteral("Open ends: pass")).right());
+}
+
 TEST(Layout, anEmptyLineTakesRoomButIsNoText) {
     record::Document document = shortDocument();
     const auto lineOf = [&document](const std::string& text) {

@@ -4,6 +4,7 @@
 #include "tests/core/record/sample_visit.h"
 #include "tests/ui/words/document_text.h"
 #include "tests/ui/words/languages.h"
+#include "ui/words/document_page.h"
 
 namespace hearth::ui::words {
 namespace {
@@ -128,7 +129,7 @@ TEST_F(DocumentTest, WhatIsAbsentIsADashWithItsReason) {
         file = complete;
         takeOut(file, entry.subject, entry.item);
         const auto made = document();
-        const auto field = fieldOf(made, words.item(entry.item).toStdString());
+        const auto field = fieldOf(made, recordCaption(words, entry.item).toStdString());
         if (field) {
             EXPECT_TRUE(field->absent) << field->caption;
             ASSERT_EQ(field->lines.size(), 1U);
@@ -148,18 +149,26 @@ TEST_F(DocumentTest, WhatIsAbsentIsADashWithItsReason) {
 
 TEST_F(DocumentTest, TheReasonSuitsTheCase) {
     auto made = document();
-    EXPECT_EQ(fieldOf(made, "Purged through")->lines[0], "no purge needed");
-    EXPECT_EQ(fieldOf(made, "Standing pressure at the meter")->lines[0], "not taken");
+    EXPECT_EQ(fieldOf(made, "Method, volume, flame")->lines[0], "no purge needed");
+    EXPECT_FALSE(fieldOf(made, "Purged through"));  // one reason for all that hangs on it, said once
+    EXPECT_EQ(fieldOf(made, "Standing pressure (meter)")->lines[0], "not taken");
     put(test, Item::PurgeDone, "no");
-    EXPECT_EQ(fieldOf(document(), "Purged through")->lines[0], "not purged");
+    made = document();
+    EXPECT_EQ(fieldOf(made, "Method, volume, flame")->lines[0], "not purged");
+    EXPECT_TRUE(fieldOf(made, "Method, volume, flame")->absent);
+    put(test, Item::PurgeMethod, "open_burner");  // typed, and then found not to be so: nothing is hidden
+    made = document();
+    EXPECT_EQ(fieldOf(made, "Purged through")->lines[0], "an open burner");
+    EXPECT_EQ(fieldOf(made, "All flames steady")->lines[0], "not purged");
+    takeOut(file, test, Item::PurgeMethod);
     put(test, Item::PurgeDone, "yes");
     file.installation.meterCode = "none";
-    EXPECT_EQ(fieldOf(document(), "Volume passed at the meter")->lines[0], "no meter to read");
+    EXPECT_EQ(fieldOf(document(), "Volume passed at meter")->lines[0], "no meter to read");
     put(test, Item::TestAppliances, "none_connected");
     takeOut(file, test, Item::TestPilots);
     made = document();
     EXPECT_EQ(fieldOf(made, "Pilot lights")->lines[0], "appliances not connected");
-    EXPECT_EQ(fieldOf(made, "Steady flame at every appliance")->lines[0], "no appliance connected");
+    EXPECT_EQ(fieldOf(made, "All flames steady")->lines[0], "no appliance connected");
 }
 
 TEST_F(DocumentTest, StandsInTheOrderOfTheWork) {
@@ -223,6 +232,13 @@ TEST_F(DocumentTest, TheVolumeIsShownWithItsParts) {
     EXPECT_EQ(pipes->note,
               "Installation volume: meter 0.008000\u00a0m³, pipes under test 0.001260\u00a0m³, fittings "
               "0.000126\u00a0m³.");
+    const auto list = blocksOf<FindingList>(made)[0];
+    const auto found = std::find_if(list.findings.begin(), list.findings.end(), [](const auto& line) {
+        return line.title == "Installation volume: pass";
+    });
+    ASSERT_NE(found, list.findings.end());
+    EXPECT_NE(found->why.find("0.009386\u00a0m³"), std::string::npos) << found->why;
+    EXPECT_EQ(found->measured, "");  // its reason says it
     put(test, Item::TestVolumeTyped, "0.0095");
     EXPECT_NE(tableOf(document(), "Pipework")->note.find("typed in"), std::string::npos);
     takeOut(file, test, Item::TestVolumeTyped);
@@ -321,6 +337,10 @@ TEST_F(DocumentTest, TwoTestsAreToldApartAndTheLastGivesTheHeadline) {
     EXPECT_EQ(head.sentence, "The installation was found tight at the last test.");
     EXPECT_TRUE(shows(made, "test 1 · Tightness: fail"));
     EXPECT_TRUE(shows(made, "after the repair · Tightness: pass"));
+    EXPECT_TRUE(shows(made, "all tests · Scope of the standard: pass"));  // what both share, once
+    EXPECT_FALSE(shows(made, "test 1 · Scope of the standard"));
+    EXPECT_FALSE(shows(made, "after the repair · Scope of the standard"));
+    EXPECT_FALSE(shows(made, "all tests · Tightness"));
     EXPECT_TRUE(tableOf(made, "Readings as taken: after the repair").has_value());
     EXPECT_TRUE(tableOf(made, "Readings as taken: test 1").has_value());
     EXPECT_FALSE(shows(made, "What to do first"));
@@ -342,14 +362,44 @@ TEST_F(DocumentTest, EveryFindingHasItsReasonAndItsSource) {
             sources += source + '\n';
         }
         for (const auto& limit : judged.finding.limits) {
-            for (const auto& part :
-                 {words.rule(limit.key.rule), words.ruleValue(limit), words.source(limit)}) {
+            const QString source = words.source(limit).section(QStringLiteral(" by A. Sampleton, "), 0, 0);
+            for (const auto& part : {words.rule(limit.key.rule), words.ruleValue(limit), source}) {
                 EXPECT_NE(sources.find(part.toStdString()), std::string::npos)
                     << part << " is not in " << sources;
             }
         }
     }
-    EXPECT_TRUE(shows(document(), "confirmed by A. Sampleton, 3 Oct 2026"));
+}
+
+// Each limit says that it is confirmed; who did it stands once where it is one person.
+TEST_F(DocumentTest, WhoConfirmedTheLimitsIsSaidOnceWhereItIsOnePerson) {
+    const std::string once =
+        "Limits called confirmed: confirmed by A. Sampleton from the firm's own copy, 3 October 2026.";
+    auto list = blocksOf<FindingList>(document())[0];
+    EXPECT_EQ(list.findings.back().sources.back(), once);
+    EXPECT_FALSE(shows(document(), "confirmed by A. Sampleton, "));
+    EXPECT_TRUE(shows(document(), "IGEM/UP/1B Edition 4 · confirmed"));
+
+    const auto judged = judging::judge(file, book);
+    const auto letBy = std::find_if(judged.begin(), judged.end(), [](const judging::Judged& j) {
+        return j.finding.kind == rulebook::FindingKind::LetBy;
+    });
+    ASSERT_NE(letBy, judged.end());
+    ASSERT_FALSE(letBy->finding.limits.empty());
+    const auto limit = letBy->finding.limits.front();
+    ASSERT_TRUE(book.lay({limit.key, limit.value, "A. Sampleton", date(2026, 10, 9), "own copy"}));
+    auto made = document();
+    EXPECT_TRUE(shows(made, "· confirmed 9 Oct 2026"));
+    EXPECT_TRUE(shows(made, "· confirmed 3 Oct 2026"));
+    list = blocksOf<FindingList>(made)[0];
+    EXPECT_EQ(list.findings.back().sources.back(),
+              "Limits called confirmed: confirmed by A. Sampleton from the firm's own copy.");
+
+    ASSERT_TRUE(book.lay({limit.key, limit.value, "B. Second", date(2026, 10, 9), "own copy"}));
+    made = document();
+    EXPECT_TRUE(shows(made, "confirmed by A. Sampleton, 3 Oct 2026"));
+    EXPECT_TRUE(shows(made, "confirmed by B. Second, 9 Oct 2026"));
+    EXPECT_FALSE(shows(made, "Limits called confirmed"));
 }
 
 TEST_F(DocumentTest, FindingsThatSayTheSameAreToldTogetherInTheHeadline) {
