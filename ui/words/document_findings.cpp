@@ -208,16 +208,16 @@ QString sourceOf(const DocumentPage& page, const rulebook::Entry& entry, const C
     return standard.isEmpty() ? when : standard + QStringLiteral(" · ") + when;
 }
 
+/// Stands below the last finding, and so says of what it speaks.
 std::string confirmedBy(const DocumentPage& page, const Confirmed& confirmed) {
+    const QString by = qstring(confirmed.by);
     return confirmed.sameDay && confirmed.on
                ? page.text(QT_TRANSLATE_NOOP("Words",
-                                             "Limits called confirmed: confirmed by %1 from the firm's own "
-                                             "copy, %2."),
-                           {qstring(confirmed.by), page.words().date(*confirmed.on)})
-               : page.text(QT_TRANSLATE_NOOP("Words",
-                                             "Limits called confirmed: confirmed by %1 from the firm's own "
-                                             "copy."),
-                           {qstring(confirmed.by)});
+                                             "Limits marked confirmed: by %1 from the firm's own copy, %2."),
+                           {by, page.words().date(*confirmed.on)})
+               : page.text(
+                     QT_TRANSLATE_NOOP("Words", "Limits marked confirmed: by %1 from the firm's own copy."),
+                     {by});
 }
 
 /// One line a source: "Let-by pressure: 7 to 10 mbar; Let-by time: at least 60 s · IGEM/UP/1B Edition 4 ·

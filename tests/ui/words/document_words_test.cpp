@@ -374,7 +374,7 @@ TEST_F(DocumentTest, EveryFindingHasItsReasonAndItsSource) {
 // Each limit says that it is confirmed; who did it stands once where it is one person.
 TEST_F(DocumentTest, WhoConfirmedTheLimitsIsSaidOnceWhereItIsOnePerson) {
     const std::string once =
-        "Limits called confirmed: confirmed by A. Sampleton from the firm's own copy, 3 October 2026.";
+        "Limits marked confirmed: by A. Sampleton from the firm's own copy, 3 October 2026.";
     auto list = blocksOf<FindingList>(document())[0];
     EXPECT_EQ(list.findings.back().sources.back(), once);
     EXPECT_FALSE(shows(document(), "confirmed by A. Sampleton, "));
@@ -393,13 +393,13 @@ TEST_F(DocumentTest, WhoConfirmedTheLimitsIsSaidOnceWhereItIsOnePerson) {
     EXPECT_TRUE(shows(made, "· confirmed 3 Oct 2026"));
     list = blocksOf<FindingList>(made)[0];
     EXPECT_EQ(list.findings.back().sources.back(),
-              "Limits called confirmed: confirmed by A. Sampleton from the firm's own copy.");
+              "Limits marked confirmed: by A. Sampleton from the firm's own copy.");
 
     ASSERT_TRUE(book.lay({limit.key, limit.value, "B. Second", date(2026, 10, 9), "own copy"}));
     made = document();
     EXPECT_TRUE(shows(made, "confirmed by A. Sampleton, 3 Oct 2026"));
     EXPECT_TRUE(shows(made, "confirmed by B. Second, 9 Oct 2026"));
-    EXPECT_FALSE(shows(made, "Limits called confirmed"));
+    EXPECT_FALSE(shows(made, "Limits marked confirmed"));
 }
 
 TEST_F(DocumentTest, FindingsThatSayTheSameAreToldTogetherInTheHeadline) {
