@@ -30,6 +30,8 @@ class Layout {
   public:
     Layout(const record::Document& document, const PageOptions& options);
     ~Layout();
+    Layout(const Layout&) = delete;
+    Layout& operator=(const Layout&) = delete;
     Layout(Layout&&) noexcept;
     Layout& operator=(Layout&&) noexcept;
 

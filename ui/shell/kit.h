@@ -119,6 +119,7 @@ class KeyButton : public QPushButton {
 /// A sheet of paper on the desk. Scrolls to whatever takes the focus; is no stop of the Tab key itself.
 class Sheet : public QScrollArea {
     Q_OBJECT
+    Q_DISABLE_COPY_MOVE(Sheet)
   public:
     explicit Sheet(QWidget* parent);
     ~Sheet() override;

@@ -48,6 +48,7 @@ struct Parts {
 /// refresh(), so that the first paint costs one place.
 class MainWindow : public QWidget, public Navigator {
     Q_OBJECT
+    Q_DISABLE_COPY_MOVE(MainWindow)
   public:
     explicit MainWindow(const Parts& parts, QWidget* parent = nullptr);
     ~MainWindow() override;

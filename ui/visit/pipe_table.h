@@ -22,6 +22,7 @@ namespace hearth::ui::visit {
 /// Ctrl+Delete removes a row, Alt+Down in the tube lists the tubes.
 class PipeTable : public QWidget {
     Q_OBJECT
+    Q_DISABLE_COPY_MOVE(PipeTable)
   public:
     PipeTable(const SheetContext& context, QWidget* parent);
     ~PipeTable() override;

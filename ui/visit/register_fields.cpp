@@ -127,6 +127,7 @@ std::vector<input::ChoiceItem> engineerChoices(const reg::VisitFile& file) {
 
 std::vector<input::ChoiceItem> gasChoices(const words::Words& words) {
     std::vector<input::ChoiceItem> choices;
+    choices.reserve(kGases.size());
     for (const Gas gas : kGases) {
         choices.push_back({qtext(rulebook::gasText(gas)), words.gas(gas)});
     }

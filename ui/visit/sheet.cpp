@@ -38,12 +38,12 @@ class SheetScroll : public QScrollArea {
 
 }  // namespace
 
-VisitSheet::VisitSheet(const SheetContext& context, QWidget* parent) : QWidget(parent), m_context(context) {
+VisitSheet::VisitSheet(const SheetContext& context, QWidget* parent)
+    : QWidget(parent), m_context(context), m_scroll(new SheetScroll(this)) {
     auto* line = new QHBoxLayout(this);
     line->setContentsMargins(look::kGap, look::kGap, look::kGap, 0);
     line->setSpacing(2 * look::kGap);
     addSide();
-    m_scroll = new SheetScroll(this);
     m_scroll->setWidgetResizable(true);
     m_scroll->setFrameShape(QFrame::NoFrame);
     m_scroll->setFocusPolicy(Qt::NoFocus);

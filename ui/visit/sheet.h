@@ -26,6 +26,7 @@ class TightnessPart;
 /// stops the timed test, Ctrl+I issues, Escape leaves the sheet.
 class VisitSheet : public QWidget {
     Q_OBJECT
+    Q_DISABLE_COPY_MOVE(VisitSheet)
   public:
     VisitSheet(const SheetContext& context, QWidget* parent);
     ~VisitSheet() override;
@@ -74,9 +75,9 @@ class VisitSheet : public QWidget {
     [[nodiscard]] std::vector<TightnessPart*> tightnessParts() const;
 
     SheetContext m_context;
-    shell::Text* m_address;
-    shell::Text* m_day;
-    Spine* m_spine;
+    shell::Text* m_address = nullptr;
+    shell::Text* m_day = nullptr;
+    Spine* m_spine = nullptr;
     QScrollArea* m_scroll;
     SheetPaper* m_paper = nullptr;
     reg::VisitId m_builtFor;

@@ -25,6 +25,7 @@ struct SpineLine {
 /// first letters choose, Enter goes there.
 class Spine : public QListView {
     Q_OBJECT
+    Q_DISABLE_COPY_MOVE(Spine)
   public:
     explicit Spine(QWidget* parent);
     ~Spine() override;

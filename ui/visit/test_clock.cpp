@@ -37,12 +37,15 @@ seconds roundedUp(milliseconds time) {
 }  // namespace
 
 TestClock::TestClock(const SheetContext& context, std::size_t test, QWidget* parent)
-    : QWidget(parent), m_context(context), m_test(test), m_timer(context.window.clock) {
+    : QWidget(parent),
+      m_context(context),
+      m_test(test),
+      m_timer(context.window.clock),
+      m_strip(new StageStrip(this)) {
     m_bell = [this] {
         QApplication::beep();
         QApplication::alert(window());
     };
-    m_strip = new StageStrip(this);
     if (const QString own = testContext(context, reg::subject(this->test().id)); !own.isEmpty()) {
         m_strip->setAccessibleName(own + QStringLiteral(", ") + m_strip->accessibleName());
     }
