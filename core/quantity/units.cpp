@@ -36,6 +36,22 @@ constexpr std::array kRows{
     UnitRow{UnitCode::LitrePerHour, "l/h", "l/h"},
     UnitRow{UnitCode::Celsius, "degC", "\u00B0C"},
     UnitRow{UnitCode::Kelvin, "K", "K"},
+    UnitRow{UnitCode::Inch, "in", "in"},
+    UnitRow{UnitCode::LitrePerMinute, "l/min", "l/min"},
+    UnitRow{UnitCode::CubicFootPerHour, "ft3/h", "ft\u00B3/h"},
+    UnitRow{UnitCode::Kilowatt, "kW", "kW"},
+    UnitRow{UnitCode::BtuPerHour, "Btu/h", "Btu/h"},
+    UnitRow{UnitCode::MegajoulePerCubicMetre, "MJ/m3", "MJ/m\u00B3"},
+    UnitRow{UnitCode::KilowattHourPerCubicMetre, "kWh/m3", "kWh/m\u00B3"},
+    UnitRow{UnitCode::BtuPerCubicFoot, "Btu/ft3", "Btu/ft\u00B3"},
+    UnitRow{UnitCode::SquareCentimetre, "cm2", "cm\u00B2"},
+    UnitRow{UnitCode::SquareMillimetre, "mm2", "mm\u00B2"},
+    UnitRow{UnitCode::Percent, "%", "%"},
+    UnitRow{UnitCode::Ppm, "ppm", "ppm"},
+    UnitRow{UnitCode::MilligramPerCubicMetre, "mg/m3", "mg/m\u00B3"},
+    UnitRow{UnitCode::MilligramPerKilowattHour, "mg/kWh", "mg/kWh"},
+    UnitRow{UnitCode::Hour, "h", "h"},
+    UnitRow{UnitCode::Watt, "W", "W"},
 };
 
 constexpr bool isEveryCodeItsIndex() {
@@ -58,11 +74,20 @@ constexpr std::array kNone{UnitCode::None};
 constexpr std::array kPressures{UnitCode::Millibar, UnitCode::Pascal,    UnitCode::Kilopascal,
                                 UnitCode::Bar,      UnitCode::InchWater, UnitCode::MillimetreWater};
 constexpr std::array kVolumes{UnitCode::CubicMetre, UnitCode::Litre, UnitCode::CubicFoot};
-constexpr std::array kLengths{UnitCode::Metre, UnitCode::Millimetre, UnitCode::Foot};
+constexpr std::array kLengths{UnitCode::Metre, UnitCode::Millimetre, UnitCode::Foot, UnitCode::Inch};
 constexpr std::array kTimes{UnitCode::Second, UnitCode::Minute};
-constexpr std::array kFlows{UnitCode::CubicMetrePerHour, UnitCode::LitrePerHour};
+constexpr std::array kFlows{UnitCode::CubicMetrePerHour, UnitCode::LitrePerHour, UnitCode::LitrePerMinute,
+                            UnitCode::CubicFootPerHour};
 constexpr std::array kTemperatures{UnitCode::Celsius, UnitCode::Kelvin};
 constexpr std::array kTemperatureChanges{UnitCode::Kelvin, UnitCode::Celsius};
+constexpr std::array kPowers{UnitCode::Kilowatt, UnitCode::Watt, UnitCode::BtuPerHour};
+constexpr std::array kHeatValues{UnitCode::MegajoulePerCubicMetre, UnitCode::KilowattHourPerCubicMetre,
+                                 UnitCode::BtuPerCubicFoot};
+constexpr std::array kAreas{UnitCode::SquareCentimetre, UnitCode::SquareMillimetre};
+constexpr std::array kShares{UnitCode::Percent, UnitCode::Ppm};
+constexpr std::array kTraces{UnitCode::Ppm, UnitCode::Percent, UnitCode::MilligramPerCubicMetre};
+constexpr std::array kEmissions{UnitCode::MilligramPerKilowattHour};
+constexpr std::array kLongTimes{UnitCode::Minute, UnitCode::Hour, UnitCode::Second};
 
 // A code of another dimension is a bug. Without asserts the result is not a number, which no comparison lets
 // pass.
@@ -109,6 +134,20 @@ std::span<const UnitCode> unitsOf(UnitFamily family) {
             return kTemperatures;
         case UnitFamily::TemperatureChange:
             return kTemperatureChanges;
+        case UnitFamily::Power:
+            return kPowers;
+        case UnitFamily::HeatValue:
+            return kHeatValues;
+        case UnitFamily::Area:
+            return kAreas;
+        case UnitFamily::Share:
+            return kShares;
+        case UnitFamily::Trace:
+            return kTraces;
+        case UnitFamily::Emission:
+            return kEmissions;
+        case UnitFamily::LongTime:
+            return kLongTimes;
     }
     assert(false);
     return kNone;
@@ -154,6 +193,8 @@ Unit<LengthDimension> lengthUnit(UnitCode unit) {
             return kMillimetre;
         case UnitCode::Foot:
             return kFoot;
+        case UnitCode::Inch:
+            return kInch;
         default:
             return notOfThisDimension<LengthDimension>();
     }
@@ -165,6 +206,8 @@ Unit<TimeDimension> timeUnit(UnitCode unit) {
             return kSecond;
         case UnitCode::Minute:
             return kMinute;
+        case UnitCode::Hour:
+            return kHour;
         default:
             return notOfThisDimension<TimeDimension>();
     }
@@ -176,6 +219,10 @@ Unit<FlowDimension> flowUnit(UnitCode unit) {
             return kCubicMetrePerHour;
         case UnitCode::LitrePerHour:
             return kLitrePerHour;
+        case UnitCode::LitrePerMinute:
+            return kLitrePerMinute;
+        case UnitCode::CubicFootPerHour:
+            return kCubicFootPerHour;
         default:
             return notOfThisDimension<FlowDimension>();
     }
@@ -189,6 +236,54 @@ Unit<TemperatureDimension> temperatureUnit(UnitCode unit) {
             return kKelvin;
         default:
             return notOfThisDimension<TemperatureDimension>();
+    }
+}
+
+Unit<PowerDimension> powerUnit(UnitCode unit) {
+    switch (unit) {
+        case UnitCode::Watt:
+            return kWatt;
+        case UnitCode::Kilowatt:
+            return kKilowatt;
+        case UnitCode::BtuPerHour:
+            return kBtuPerHour;
+        default:
+            return notOfThisDimension<PowerDimension>();
+    }
+}
+
+Unit<HeatValueDimension> heatValueUnit(UnitCode unit) {
+    switch (unit) {
+        case UnitCode::MegajoulePerCubicMetre:
+            return kMegajoulePerCubicMetre;
+        case UnitCode::KilowattHourPerCubicMetre:
+            return kKilowattHourPerCubicMetre;
+        case UnitCode::BtuPerCubicFoot:
+            return kBtuPerCubicFoot;
+        default:
+            return notOfThisDimension<HeatValueDimension>();
+    }
+}
+
+Unit<AreaDimension> areaUnit(UnitCode unit) {
+    switch (unit) {
+        case UnitCode::SquareCentimetre:
+            return kSquareCentimetre;
+        case UnitCode::SquareMillimetre:
+            return kSquareMillimetre;
+        default:
+            return notOfThisDimension<AreaDimension>();
+    }
+}
+
+Unit<ShareDimension> shareUnit(UnitCode unit) {
+    switch (unit) {
+        case UnitCode::Percent:
+            return kPercent;
+        case UnitCode::Ppm:
+            return kPpm;
+        default:
+            return notOfThisDimension<ShareDimension>();
     }
 }
 

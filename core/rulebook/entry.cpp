@@ -42,6 +42,20 @@ constexpr auto kRules = std::to_array<Code<Rule>>({
     {Rule::StandingPressureMost, "standing_pressure_most"},
     {Rule::WorkingPressure, "working_pressure"},
     {Rule::AssumedTemperatureChange, "assumed_temperature_change"},
+    // --- gas
+    // --- end of gas
+    // --- pipework
+    // --- end of pipework
+    // --- larger
+    // --- end of larger
+    // --- burner
+    // --- end of burner
+    // --- combustion
+    // --- end of combustion
+    // --- air
+    // --- end of air
+    // --- deadlines
+    // --- end of deadlines
 });
 static_assert(inOrder(kRules));
 

@@ -51,6 +51,20 @@ enum class Rule {
     StandingPressureMost,    // mbar: regulator lock-up
     WorkingPressure,         // range, mbar at the meter outlet
     AssumedTemperatureChange,  // K in the test time, for the note on what cooling could explain
+    // --- gas
+    // --- end of gas
+    // --- pipework
+    // --- end of pipework
+    // --- larger
+    // --- end of larger
+    // --- burner
+    // --- end of burner
+    // --- combustion
+    // --- end of combustion
+    // --- air
+    // --- end of air
+    // --- deadlines
+    // --- end of deadlines
 };
 
 [[nodiscard]] std::string_view ruleText(Rule rule);

@@ -42,6 +42,20 @@ constexpr auto kKinds = std::to_array<Code<FindingKind>>({
     {FindingKind::JointsProved, "joints_proved"},
     {FindingKind::StandingPressure, "standing_pressure"},
     {FindingKind::WorkingPressure, "working_pressure"},
+    // --- gas
+    // --- end of gas
+    // --- pipework
+    // --- end of pipework
+    // --- larger
+    // --- end of larger
+    // --- burner
+    // --- end of burner
+    // --- combustion
+    // --- end of combustion
+    // --- air
+    // --- end of air
+    // --- deadlines
+    // --- end of deadlines
 });
 static_assert(inOrder(kKinds));
 

@@ -45,6 +45,20 @@ enum class FindingKind {
     JointsProved,
     StandingPressure,
     WorkingPressure,
+    // --- gas
+    // --- end of gas
+    // --- pipework
+    // --- end of pipework
+    // --- larger
+    // --- end of larger
+    // --- burner
+    // --- end of burner
+    // --- combustion
+    // --- end of combustion
+    // --- air
+    // --- end of air
+    // --- deadlines
+    // --- end of deadlines
 };
 [[nodiscard]] std::string_view kindText(FindingKind kind);
 [[nodiscard]] std::optional<FindingKind> kindFromText(std::string_view text);

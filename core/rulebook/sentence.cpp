@@ -123,6 +123,20 @@ constexpr auto kSays = std::to_array<Code<Say>>({
     {Say::LockUpGood, "lock_up_good"},
     {Say::LockUpHigh, "lock_up_high"},
     {Say::PurgeNoSteadyFlame, "purge_no_steady_flame"},
+    // --- gas
+    // --- end of gas
+    // --- pipework
+    // --- end of pipework
+    // --- larger
+    // --- end of larger
+    // --- burner
+    // --- end of burner
+    // --- combustion
+    // --- end of combustion
+    // --- air
+    // --- end of air
+    // --- deadlines
+    // --- end of deadlines
 });
 static_assert(inOrder(kSays));
 

@@ -137,6 +137,20 @@ enum class Say {
     LockUpGood,          // pressure, most
     LockUpHigh,          // pressure, most
     PurgeNoSteadyFlame,  // - : purge on until every appliance burns with a steady flame
+    // --- gas
+    // --- end of gas
+    // --- pipework
+    // --- end of pipework
+    // --- larger
+    // --- end of larger
+    // --- burner
+    // --- end of burner
+    // --- combustion
+    // --- end of combustion
+    // --- air
+    // --- end of air
+    // --- deadlines
+    // --- end of deadlines
 };
 
 [[nodiscard]] std::string_view sayText(Say say);

@@ -42,6 +42,20 @@ UnitFamily unitFamilyOf(Rule rule) {
             return UnitFamily::None;
         case Rule::AssumedTemperatureChange:
             return UnitFamily::TemperatureChange;
+        // --- gas
+        // --- end of gas
+        // --- pipework
+        // --- end of pipework
+        // --- larger
+        // --- end of larger
+        // --- burner
+        // --- end of burner
+        // --- combustion
+        // --- end of combustion
+        // --- air
+        // --- end of air
+        // --- deadlines
+        // --- end of deadlines
         default:
             return UnitFamily::Pressure;
     }

@@ -66,6 +66,20 @@ constexpr std::array kRules{
     RuleTitle{Rule::WorkingPressure, QT_TRANSLATE_NOOP("Words", "Working pressure at the meter")},
     RuleTitle{Rule::AssumedTemperatureChange,
               QT_TRANSLATE_NOOP("Words", "Temperature change assumed during the test")},
+    // --- gas
+    // --- end of gas
+    // --- pipework
+    // --- end of pipework
+    // --- larger
+    // --- end of larger
+    // --- burner
+    // --- end of burner
+    // --- combustion
+    // --- end of combustion
+    // --- air
+    // --- end of air
+    // --- deadlines
+    // --- end of deadlines
 };
 
 // Proper names: the same in every language.

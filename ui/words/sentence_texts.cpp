@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/words/sentence_texts.h"
 
-#include "ui/words/text_table.h"
-
 #include <QtGlobal>
 
 #include <span>
@@ -12,7 +10,6 @@ namespace hearth::ui::words {
 namespace {
 
 using rulebook::Say;
-using SayText = Text<Say>;
 
 // Short, plain, and saying what to do where something is to be done. %1, %2 … are the arguments in the order
 // of sentence.h.
@@ -352,7 +349,8 @@ const char* sentenceText(Say say) {
     for (const std::span<const SayText> group :
          {std::span<const SayText>(kGeneral), std::span<const SayText>(kBefore),
           std::span<const SayText>(kScope), std::span<const SayText>(kStages),
-          std::span<const SayText>(kTightness), std::span<const SayText>(kAfter)}) {
+          std::span<const SayText>(kTightness), std::span<const SayText>(kAfter), gasTexts(), pipeworkTexts(),
+          largerTexts(), burnerTexts(), combustionTexts(), airTexts(), deadlinesTexts()}) {
         for (const auto& text : group) {
             if (text.code == say) {
                 return text.english;

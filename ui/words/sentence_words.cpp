@@ -38,6 +38,20 @@ constexpr std::array kTitles{
     Title{FindingKind::JointsProved, QT_TRANSLATE_NOOP("Words", "Joints proved and wiped")},
     Title{FindingKind::StandingPressure, QT_TRANSLATE_NOOP("Words", "Standing pressure")},
     Title{FindingKind::WorkingPressure, QT_TRANSLATE_NOOP("Words", "Working pressure")},
+    // --- gas
+    // --- end of gas
+    // --- pipework
+    // --- end of pipework
+    // --- larger
+    // --- end of larger
+    // --- burner
+    // --- end of burner
+    // --- combustion
+    // --- end of combustion
+    // --- air
+    // --- end of air
+    // --- deadlines
+    // --- end of deadlines
 };
 
 QString worded(const Words& words, const rulebook::Argument& argument) {

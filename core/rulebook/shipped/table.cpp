@@ -72,6 +72,13 @@ RuleBook RuleBook::shipped() {
     shipped::addScope(entries);
     shipped::addPurge(entries);
     shipped::addPressures(entries);
+    shipped::addGas(entries);
+    shipped::addPipework(entries);
+    shipped::addLarger(entries);
+    shipped::addBurner(entries);
+    shipped::addCombustion(entries);
+    shipped::addAir(entries);
+    shipped::addDeadlines(entries);
     return RuleBook(std::move(entries));
 }
 

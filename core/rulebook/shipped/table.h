@@ -48,5 +48,12 @@ void addDrops(std::vector<Entry>& entries);
 void addScope(std::vector<Entry>& entries);
 void addPurge(std::vector<Entry>& entries);
 void addPressures(std::vector<Entry>& entries);
+void addGas(std::vector<Entry>& entries);
+void addPipework(std::vector<Entry>& entries);
+void addLarger(std::vector<Entry>& entries);
+void addBurner(std::vector<Entry>& entries);
+void addCombustion(std::vector<Entry>& entries);
+void addAir(std::vector<Entry>& entries);
+void addDeadlines(std::vector<Entry>& entries);
 
 }  // namespace hearth::rulebook::shipped

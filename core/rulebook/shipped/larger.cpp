@@ -1,0 +1,10 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/rulebook/shipped/table.h"
+
+namespace hearth::rulebook::shipped {
+
+void addLarger(std::vector<Entry>& entries) {
+    (void)entries;
+}
+
+}  // namespace hearth::rulebook::shipped
