@@ -74,9 +74,9 @@ std::optional<int> secondsOfDay(std::string_view text) {
 
 }  // namespace
 
-Readings::Readings(const reg::VisitFile& file, const reg::SubjectRef& subject) {
-    m_entries.reserve(file.entries.size());
-    for (const auto& entry : file.entries) {
+Readings::Readings(std::span<const reg::Entry> entries, const reg::SubjectRef& subject) {
+    m_entries.reserve(entries.size());
+    for (const auto& entry : entries) {
         if (entry.subject == subject) {
             m_entries.push_back(&entry);
         }

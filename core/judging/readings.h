@@ -5,6 +5,7 @@
 #include "core/tightness/gauge.h"
 
 #include <optional>
+#include <span>
 #include <string_view>
 #include <utility>
 #include <vector>
@@ -18,7 +19,8 @@ using Pressure = tightness::Given<quantity::GaugePressure>;
 /// The entries of one subject.
 class Readings {
   public:
-    Readings(const reg::VisitFile& file, const reg::SubjectRef& subject);
+    Readings(const reg::VisitFile& file, const reg::SubjectRef& subject) : Readings(file.entries, subject) {}
+    Readings(std::span<const reg::Entry> entries, const reg::SubjectRef& subject);
 
     [[nodiscard]] tightness::Given<tightness::Reading> pressure(reg::Item item) const;
     [[nodiscard]] tightness::Given<quantity::Volume> volume(reg::Item item) const;

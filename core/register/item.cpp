@@ -1,10 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/register/item.h"
 
+#include "core/register/work_items.h"
+
 #include <algorithm>
 #include <array>
 #include <cassert>
 #include <cstddef>
+#include <vector>
 
 namespace hearth::reg {
 
@@ -112,19 +115,30 @@ constexpr std::array kCatalogue{
 }  // namespace
 
 std::span<const ItemInfo> itemCatalogue() {
+    static const std::vector<ItemInfo> kAll = [] {
+        std::vector<ItemInfo> all(kCatalogue.begin(), kCatalogue.end());
+        all.insert(all.end(), workItems().begin(), workItems().end());
+        return all;
+    }();
+    return kAll;
+}
+
+std::span<const ItemInfo> sheetItems() {
     return kCatalogue;
 }
 
 const ItemInfo& infoOf(Item item) {
     const auto index = static_cast<std::size_t>(item);
-    assert(index < kCatalogue.size() && kCatalogue[index].item == item);
-    return kCatalogue[index];
+    const auto catalogue = itemCatalogue();
+    assert(index < catalogue.size() && catalogue[index].item == item);
+    return catalogue[index];
 }
 
 std::optional<Item> itemFromCode(std::string_view code) {
-    const auto* found =
-        std::find_if(kCatalogue.begin(), kCatalogue.end(), [&](const ItemInfo& i) { return i.code == code; });
-    return found == kCatalogue.end() ? std::nullopt : std::optional(found->item);
+    const auto catalogue = itemCatalogue();
+    const auto found =
+        std::find_if(catalogue.begin(), catalogue.end(), [&](const ItemInfo& i) { return i.code == code; });
+    return found == catalogue.end() ? std::nullopt : std::optional(found->item);
 }
 
 }  // namespace hearth::reg

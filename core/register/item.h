@@ -64,6 +64,127 @@ enum class Item {
     VisitRemarks,
     SignedByEngineer,      // name as typed in place of a signature
     ReceivedBy,            // name
+    // --- worked out away from a visit (see judging/question.h)
+    // gas: what burns
+    GasFamily,
+    GasMix,
+    GasMethane,
+    GasEthane,
+    GasPropane,
+    GasButanes,
+    GasPentanes,
+    GasHydrogen,
+    GasCarbonMonoxide,
+    GasNitrogen,
+    GasCarbonDioxide,
+    GasOxygen,
+    GasLpgShare,
+    GasHeatValue,
+    GasDensity,
+    // pipe: one section a row
+    SectionTube,
+    SectionLength,
+    SectionAfter,
+    SectionElbows,
+    SectionTees,
+    SectionBends,
+    SectionDemand,
+    SectionMeasured,
+    // larger installations, purge
+    PurgeVolumeKnown,
+    PurgeMeter,
+    PurgePipe,
+    PurgeFlow,
+    LargerOperatingPressure,
+    LargerIncidentalPressure,
+    LargerArea,
+    LargerRoomVolume,
+    LargerGauge,
+    LargerMedium,
+    LargerWork,
+    LargerSmell,
+    LargerStart,
+    LargerEnd,
+    LargerTook,
+    StrengthStart,
+    StrengthEnd,
+    StrengthTook,
+    // appliance: what it is
+    ApplianceKind,
+    ApplianceFlue,
+    ApplianceInput,
+    ApplianceInputBasis,
+    ApplianceTolerance,
+    // appliance: gas rate
+    RateMeter,
+    RateIndexStart,
+    RateIndexEnd,
+    RateDial,
+    RateTurns,
+    RateTime,
+    RateCorrection,
+    RateMeterPressure,
+    RateGasTemperature,
+    RateAltitude,
+    // appliance: pressures
+    MeterWorkingPressure,
+    InletPressure,
+    InletLeast,
+    InletMost,
+    BurnerPressure,
+    BurnerLeast,
+    BurnerMost,
+    // appliance: combustion
+    FlueCoHigh,
+    FlueCo2High,
+    FlueO2High,
+    FlueRatioPrinted,
+    FlueTemperature,
+    FlueAirTemperature,
+    FlueHumidity,
+    FlueCoLow,
+    FlueCo2Low,
+    FlueO2Low,
+    MakerCo,
+    MakerRatio,
+    InletO2,
+    InletCo2,
+    // appliance: hot water
+    HotWaterFlow,
+    HotWaterCold,
+    HotWaterHot,
+    HotWaterMakerFlow,
+    HotWaterMakerRise,
+    HotWaterNetInput,
+    // appliance: what the law wants examined
+    ExaminedFlue,
+    ExaminedAir,
+    ExaminedPressure,
+    ExaminedHeatInput,
+    ExaminedCombustion,
+    WhyNeitherTaken,
+    ExaminedOperation,
+    // room
+    RoomVolume,
+    RoomSpace,
+    RoomOpening,
+    RoomTight,
+    RoomBedSitting,
+    VentArea,
+    VentTo,
+    VentLevel,
+    VentSound,
+    // room: carbon monoxide, one reading a row
+    RoomCoDistance,
+    RoomCoAt,
+    RoomCoPlace,
+    RoomCo,
+    // when is the next check due
+    CheckCountry,
+    CheckInstalled,
+    CheckLast,
+    CheckDone,
+    // --- end
 };
 
 /// A choice: its stable code; ui/words has its label.
@@ -80,7 +201,10 @@ struct ItemInfo {
     std::span<const Choice> choices = {};
 };
 
+/// All items, in the order of the enumeration.
 [[nodiscard]] std::span<const ItemInfo> itemCatalogue();
+/// Those that a visit's sheet asks for; the others are worked out away from a visit so far.
+[[nodiscard]] std::span<const ItemInfo> sheetItems();
 [[nodiscard]] const ItemInfo& infoOf(Item item);
 [[nodiscard]] std::optional<Item> itemFromCode(std::string_view code);
 
@@ -113,6 +237,74 @@ inline constexpr std::string_view kNoneFitted = "none_fitted";
 inline constexpr std::string_view kLeftLit = "left_lit";
 inline constexpr std::string_view kOpenBurner = "open_burner";
 inline constexpr std::string_view kVentilatedPlace = "ventilated_place";
+// Of what is worked out away from a visit.
+inline constexpr std::string_view kNaturalGas = "natural_gas";
+inline constexpr std::string_view kPropane = "propane";
+inline constexpr std::string_view kButane = "butane";
+inline constexpr std::string_view kLpgAir = "lpg_air";
+inline constexpr std::string_view kTypical = "typical";
+inline constexpr std::string_view kTypicalCo2 = "typical_co2";
+inline constexpr std::string_view kG20 = "g20";
+inline constexpr std::string_view kG21 = "g21";
+inline constexpr std::string_view kG23 = "g23";
+inline constexpr std::string_view kG25 = "g25";
+inline constexpr std::string_view kG30 = "g30";
+inline constexpr std::string_view kG31 = "g31";
+inline constexpr std::string_view kTyped = "typed";
+inline constexpr std::string_view kAreaA = "area_a";
+inline constexpr std::string_view kAreaB = "area_b";
+inline constexpr std::string_view kAreaC = "area_c";
+inline constexpr std::string_view kWater = "water";
+inline constexpr std::string_view kHeavyFluid = "heavy_fluid";
+inline constexpr std::string_view kElectronic1 = "electronic_1";
+inline constexpr std::string_view kElectronic2 = "electronic_2";
+inline constexpr std::string_view kElectronic1Wide = "electronic_1_wide";
+inline constexpr std::string_view kElectronic0 = "electronic_0";
+inline constexpr std::string_view kMercury = "mercury";
+inline constexpr std::string_view kFuelGas = "fuel_gas";
+inline constexpr std::string_view kAirOrNitrogen = "air_or_nitrogen";
+inline constexpr std::string_view kCondensingBoiler = "condensing_boiler";
+inline constexpr std::string_view kBoiler = "boiler";
+inline constexpr std::string_view kBackBoiler = "back_boiler";
+inline constexpr std::string_view kWarmAir = "warm_air";
+inline constexpr std::string_view kFire = "fire";
+inline constexpr std::string_view kWaterHeater = "water_heater";
+inline constexpr std::string_view kFluelessHeater = "flueless_heater";
+inline constexpr std::string_view kFluelessWaterHeater = "flueless_water_heater";
+inline constexpr std::string_view kOven = "oven";
+inline constexpr std::string_view kGrill = "grill";
+inline constexpr std::string_view kHotplate = "hotplate";
+inline constexpr std::string_view kOther = "other";
+inline constexpr std::string_view kRoomSealed = "room_sealed";
+inline constexpr std::string_view kOpenFlued = "open_flued";
+inline constexpr std::string_view kFlueless = "flueless";
+inline constexpr std::string_view kNet = "net";
+inline constexpr std::string_view kGross = "gross";
+inline constexpr std::string_view kMetric = "metric";
+inline constexpr std::string_view kImperial = "imperial";
+inline constexpr std::string_view kDial1 = "1_ft3";
+inline constexpr std::string_view kDial2 = "2_ft3";
+inline constexpr std::string_view kDial5 = "5_ft3";
+inline constexpr std::string_view kDial10 = "10_ft3";
+inline constexpr std::string_view kNone = "none";
+inline constexpr std::string_view kFixed = "fixed";
+inline constexpr std::string_view kStatutory = "statutory";
+inline constexpr std::string_view kRoom = "room";
+inline constexpr std::string_view kCompartmentToRoom = "compartment_to_room";
+inline constexpr std::string_view kCompartmentToOutside = "compartment_to_outside";
+inline constexpr std::string_view kDoor = "door";
+inline constexpr std::string_view kUnknown = "unknown";
+inline constexpr std::string_view kOutside = "outside";
+inline constexpr std::string_view kOneWall = "one_wall";
+inline constexpr std::string_view kMoreWalls = "more_walls";
+inline constexpr std::string_view kHigh = "high";
+inline constexpr std::string_view kLow = "low";
+inline constexpr std::string_view kOutdoors = "outdoors";
+inline constexpr std::string_view kAppliance = "appliance";
+inline constexpr std::string_view kElsewhere = "elsewhere";
+inline constexpr std::string_view kGreatBritain = "great_britain";
+inline constexpr std::string_view kNorthernIreland = "northern_ireland";
+// End of those.
 }  // namespace choice
 
 }  // namespace hearth::reg

@@ -1,19 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/words/text_table.h"
 #include "ui/words/words.h"
+#include "ui/words/work_item_words.h"
 
 namespace hearth::ui::words {
 
 namespace {
 
 using reg::Item;
-
-/// A label, and one line of help where it is not plain from the label.
-struct ItemText {
-    Item code;
-    const char* label;
-    const char* help;
-};
 
 constexpr std::array kItems{
     ItemText{Item::VisitReference, QT_TRANSLATE_NOOP("Words", "Customer's reference"),
@@ -97,9 +91,13 @@ constexpr std::array kItems{
 };
 
 const ItemText& textOfItem(Item item) {
-    const auto found =
-        std::find_if(kItems.begin(), kItems.end(), [&](const ItemText& t) { return t.code == item; });
-    Q_ASSERT(found != kItems.end());
+    const auto isIt = [&](const ItemText& t) { return t.code == item; };
+    if (const auto* found = std::find_if(kItems.begin(), kItems.end(), isIt); found != kItems.end()) {
+        return *found;
+    }
+    const auto others = workItemTexts();
+    const auto found = std::find_if(others.begin(), others.end(), isIt);
+    Q_ASSERT(found != others.end());
     return *found;
 }
 
@@ -137,6 +135,72 @@ constexpr std::array kChoices{
     ChoiceText{choice::kOpenBurner, QT_TRANSLATE_NOOP("Words", "an open burner")},
     ChoiceText{choice::kVentilatedPlace,
                QT_TRANSLATE_NOOP("Words", "to a ventilated place, no source of ignition")},
+    ChoiceText{choice::kNaturalGas, QT_TRANSLATE_NOOP("Words", "natural gas")},
+    ChoiceText{choice::kPropane, QT_TRANSLATE_NOOP("Words", "propane")},
+    ChoiceText{choice::kButane, QT_TRANSLATE_NOOP("Words", "butane")},
+    ChoiceText{choice::kLpgAir, QT_TRANSLATE_NOOP("Words", "LPG-air")},
+    ChoiceText{choice::kTypical, QT_TRANSLATE_NOOP("Words", "usual British mix")},
+    ChoiceText{choice::kTypicalCo2, QT_TRANSLATE_NOOP("Words", "usual mix, richer in CO₂")},
+    ChoiceText{choice::kG20, QT_TRANSLATE_NOOP("Words", "G20 (methane)")},
+    ChoiceText{choice::kG21, QT_TRANSLATE_NOOP("Words", "G21")},
+    ChoiceText{choice::kG23, QT_TRANSLATE_NOOP("Words", "G23")},
+    ChoiceText{choice::kG25, QT_TRANSLATE_NOOP("Words", "G25")},
+    ChoiceText{choice::kG30, QT_TRANSLATE_NOOP("Words", "G30 (butane)")},
+    ChoiceText{choice::kG31, QT_TRANSLATE_NOOP("Words", "G31 (propane)")},
+    ChoiceText{choice::kTyped, QT_TRANSLATE_NOOP("Words", "typed in")},
+    ChoiceText{choice::kAreaA, QT_TRANSLATE_NOOP("Words", "inside, small or poorly ventilated")},
+    ChoiceText{choice::kAreaB, QT_TRANSLATE_NOOP("Words", "inside, well ventilated")},
+    ChoiceText{choice::kAreaC, QT_TRANSLATE_NOOP("Words", "large ventilated room, 60 m³ or more")},
+    ChoiceText{choice::kWater, QT_TRANSLATE_NOOP("Words", "water gauge")},
+    ChoiceText{choice::kHeavyFluid, QT_TRANSLATE_NOOP("Words", "gauge with heavy fluid (1.99)")},
+    ChoiceText{choice::kElectronic1, QT_TRANSLATE_NOOP("Words", "electronic, one decimal, to 200 mbar")},
+    ChoiceText{choice::kElectronic2, QT_TRANSLATE_NOOP("Words", "electronic, two decimals")},
+    ChoiceText{choice::kElectronic1Wide, QT_TRANSLATE_NOOP("Words", "electronic, one decimal, to 2 bar")},
+    ChoiceText{choice::kElectronic0, QT_TRANSLATE_NOOP("Words", "electronic, no decimals")},
+    ChoiceText{choice::kMercury, QT_TRANSLATE_NOOP("Words", "mercury gauge")},
+    ChoiceText{choice::kFuelGas, QT_TRANSLATE_NOOP("Words", "the fuel gas")},
+    ChoiceText{choice::kAirOrNitrogen, QT_TRANSLATE_NOOP("Words", "air or nitrogen")},
+    ChoiceText{choice::kCondensingBoiler, QT_TRANSLATE_NOOP("Words", "condensing boiler")},
+    ChoiceText{choice::kBoiler, QT_TRANSLATE_NOOP("Words", "boiler, not condensing")},
+    ChoiceText{choice::kBackBoiler, QT_TRANSLATE_NOOP("Words", "back boiler")},
+    ChoiceText{choice::kWarmAir, QT_TRANSLATE_NOOP("Words", "warm-air heater")},
+    ChoiceText{choice::kFire, QT_TRANSLATE_NOOP("Words", "fire")},
+    ChoiceText{choice::kWaterHeater, QT_TRANSLATE_NOOP("Words", "water heater")},
+    ChoiceText{choice::kFluelessHeater, QT_TRANSLATE_NOOP("Words", "flueless space heater")},
+    ChoiceText{choice::kFluelessWaterHeater, QT_TRANSLATE_NOOP("Words", "flueless water heater")},
+    ChoiceText{choice::kOven, QT_TRANSLATE_NOOP("Words", "oven")},
+    ChoiceText{choice::kGrill, QT_TRANSLATE_NOOP("Words", "grill")},
+    ChoiceText{choice::kHotplate, QT_TRANSLATE_NOOP("Words", "hotplate")},
+    ChoiceText{choice::kOther, QT_TRANSLATE_NOOP("Words", "another")},
+    ChoiceText{choice::kRoomSealed, QT_TRANSLATE_NOOP("Words", "room-sealed")},
+    ChoiceText{choice::kOpenFlued, QT_TRANSLATE_NOOP("Words", "open-flued")},
+    ChoiceText{choice::kFlueless, QT_TRANSLATE_NOOP("Words", "flueless")},
+    ChoiceText{choice::kNet, QT_TRANSLATE_NOOP("Words", "net")},
+    ChoiceText{choice::kGross, QT_TRANSLATE_NOOP("Words", "gross")},
+    ChoiceText{choice::kMetric, QT_TRANSLATE_NOOP("Words", "metric (m³)")},
+    ChoiceText{choice::kImperial, QT_TRANSLATE_NOOP("Words", "imperial (ft³)")},
+    ChoiceText{choice::kDial1, QT_TRANSLATE_NOOP("Words", "1 ft³")},
+    ChoiceText{choice::kDial2, QT_TRANSLATE_NOOP("Words", "2 ft³")},
+    ChoiceText{choice::kDial5, QT_TRANSLATE_NOOP("Words", "5 ft³")},
+    ChoiceText{choice::kDial10, QT_TRANSLATE_NOOP("Words", "10 ft³")},
+    ChoiceText{choice::kNone, QT_TRANSLATE_NOOP("Words", "none")},
+    ChoiceText{choice::kFixed, QT_TRANSLATE_NOOP("Words", "fixed factor of bills")},
+    ChoiceText{choice::kStatutory, QT_TRANSLATE_NOOP("Words", "by pressure, temperature, height")},
+    ChoiceText{choice::kRoom, QT_TRANSLATE_NOOP("Words", "a room")},
+    ChoiceText{choice::kCompartmentToRoom, QT_TRANSLATE_NOOP("Words", "a compartment, vents to a room")},
+    ChoiceText{choice::kCompartmentToOutside, QT_TRANSLATE_NOOP("Words", "a compartment, vents to outside")},
+    ChoiceText{choice::kDoor, QT_TRANSLATE_NOOP("Words", "a door")},
+    ChoiceText{choice::kUnknown, QT_TRANSLATE_NOOP("Words", "not known")},
+    ChoiceText{choice::kOutside, QT_TRANSLATE_NOOP("Words", "straight to outside")},
+    ChoiceText{choice::kOneWall, QT_TRANSLATE_NOOP("Words", "through one inside wall")},
+    ChoiceText{choice::kMoreWalls, QT_TRANSLATE_NOOP("Words", "through more inside walls")},
+    ChoiceText{choice::kHigh, QT_TRANSLATE_NOOP("Words", "high")},
+    ChoiceText{choice::kLow, QT_TRANSLATE_NOOP("Words", "low")},
+    ChoiceText{choice::kOutdoors, QT_TRANSLATE_NOOP("Words", "outdoors")},
+    ChoiceText{choice::kAppliance, QT_TRANSLATE_NOOP("Words", "beside the appliance")},
+    ChoiceText{choice::kElsewhere, QT_TRANSLATE_NOOP("Words", "elsewhere")},
+    ChoiceText{choice::kGreatBritain, QT_TRANSLATE_NOOP("Words", "England, Wales, Scotland")},
+    ChoiceText{choice::kNorthernIreland, QT_TRANSLATE_NOOP("Words", "Northern Ireland")},
 };
 
 }  // namespace

@@ -89,7 +89,7 @@ TEST(Requirements, SpeakOfEveryItemOnceInTheOrderOfTheSheet) {
             EXPECT_TRUE(seen.insert(*wanted.item).second) << reg::infoOf(*wanted.item).code;
         }
     }
-    for (const auto& info : reg::itemCatalogue()) {
+    for (const auto& info : reg::sheetItems()) {
         EXPECT_EQ(seen.count(info.item), 1U) << info.code;
     }
 }

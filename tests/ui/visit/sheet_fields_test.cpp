@@ -29,7 +29,7 @@ TEST(SheetFields, EveryItemHasItsFieldOnce) {
             }
         }
     }
-    for (const reg::ItemInfo& info : reg::itemCatalogue()) {
+    for (const reg::ItemInfo& info : reg::sheetItems()) {
         EXPECT_EQ(fields[info.item], 1) << info.code;
     }
 }
@@ -151,7 +151,7 @@ TEST(SheetFields, APipeThatGoesOnFromNowhereIsKeptMarkedAndWanted) {
 
 std::vector<Item> textItems() {
     std::vector<Item> items;
-    for (const auto& info : reg::itemCatalogue()) {
+    for (const auto& info : reg::sheetItems()) {
         if (takesText(info)) {
             items.push_back(info.item);
         }

@@ -84,7 +84,7 @@ TEST_F(WantedTest, TheRepeatOnlyWhereTheGaugeMoved) {
 }
 
 TEST_F(WantedTest, WhatHoldsSomethingIsAlwaysShown) {
-    for (const reg::ItemInfo& info : reg::itemCatalogue()) {
+    for (const reg::ItemInfo& info : reg::sheetItems()) {
         if (info.item == Item::TestEdition) {
             continue;  // the only one allowed is not shown: see above
         }

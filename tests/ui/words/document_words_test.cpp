@@ -107,7 +107,7 @@ TEST_F(DocumentTest, EveryTypedValueStandsInIt) {
     fillIn();
     const Words words;
     const auto made = document();
-    for (const auto& info : reg::itemCatalogue()) {
+    for (const auto& info : reg::sheetItems()) {
         const auto& on = info.subject == reg::SubjectKind::Visit ? visit : test;
         const auto* entry = file.find(on, info.item);
         ASSERT_NE(entry, nullptr) << info.code << " is not filled in by this test";

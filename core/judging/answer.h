@@ -1,0 +1,44 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/judging/judge.h"
+#include "core/judging/worksheet.h"
+#include "core/rulebook/rule_book.h"
+
+#include <optional>
+#include <string_view>
+#include <vector>
+
+namespace hearth::judging {
+
+/// What is worked out on the way to a finding, each with words of its own (ui/words).
+enum class Derived {
+    GasFlow,
+    HeatInputGross,
+    HeatInputNet,
+    TimeForTwoPercent,
+};
+/// Every value, in order; for the test that each has its words.
+[[nodiscard]] std::span<const Derived> allDerived();
+/// Stable code: "gas_flow".
+[[nodiscard]] std::string_view derivedText(Derived derived);
+
+struct Worked {
+    Derived what;
+    quantity::Figure figure;
+    std::optional<quantity::Figure> uncertainty;  // k = 2; absent: not stated
+    std::string_view source;                      // where the formula stands: a proper name, not translated
+};
+
+/// Findings first; then the figures; then why something could not be worked out.
+struct Answer {
+    std::vector<Judged> findings;
+    std::vector<Worked> figures;
+    std::vector<rulebook::Sentence> notes;
+    std::vector<Error> errors;
+};
+
+/// Pure: the same sheet and book give the same answer. Nothing passes by default: what is missing is said.
+[[nodiscard]] Answer answer(const Worksheet& sheet, const rulebook::RuleBook& book);
+
+}  // namespace hearth::judging
