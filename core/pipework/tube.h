@@ -19,8 +19,8 @@ struct Tube {
     TubeFamily family;
     double nominal;  // mm: what it is called (15, DN 25, OD 32); the scope check holds this against its
                      // limit; 0: not said (corrugated tube without its size)
-    double outside;                     // mm
-    double wall;                        // mm
+    double outside;  // mm
+    double wall;     // mm
     std::string_view label;             // "15 mm", "DN 25 (1 in)", "32 mm": proper names
     std::string_view standard;          // "EN 1057"
     std::optional<double> tableVolume;  // m3/m from the trade table, where there is one
@@ -32,10 +32,12 @@ struct Tube {
     /// Whether the size has dimensions (corrugated tube has none: its volume is typed).
     [[nodiscard]] bool hasDimensions() const { return outside > 0.0; }
     [[nodiscard]] double bore() const { return outside - 2 * wall; }
-    /// pi/4 d2 of the standard's dimensions, m3 per metre.
+    /// pi/4 d2 of the standard's dimensions, m3 per metre. Source: textbook.
     [[nodiscard]] double geometricVolume() const;
 };
 
+/// All sizes, and one by its code; null for a code that is not known.
+/// Source: of each row its own dimensionSource and tableSource (tube_tables.h). Checked: tube_test.cpp.
 [[nodiscard]] std::span<const Tube> tubes();
 [[nodiscard]] const Tube* tubeByCode(std::string_view code);
 
@@ -52,6 +54,8 @@ struct Meter {
     std::string_view source;
 };
 
+/// All sizes, and one by its code; null for a code that is not known.
+/// Source: of each row its own `source`. Checked: meter_test.cpp.
 [[nodiscard]] std::span<const Meter> meters();
 [[nodiscard]] const Meter* meterByCode(std::string_view code);
 

@@ -2,7 +2,7 @@
 #pragma once
 
 /// A number with its standard uncertainty, and how that passes through arithmetic: first order, inputs
-/// independent. Source of all of it: JCGM 100:2008 (GUM), clauses 4.3.7 (rectangular distribution), 5.1.2
+/// independent. Source: all of it JCGM 100:2008 (GUM), clauses 4.3.7 (rectangular distribution), 5.1.2
 /// (law of propagation) and 6.2.1 (expanded uncertainty), from memory.
 namespace hearth::quantity {
 

@@ -9,6 +9,10 @@
 #include <optional>
 
 /// The single grounds on which a test may pass or fail; verdict.cpp puts them together.
+///
+/// Source: IGEM/UP/1B Editions 3 and 4 as reproduced by trainees' revision cards (drops by class), a training
+/// centre's article (short-cut) and the gas register's bulletin (bands); each limit is an entry that names
+/// where it was read. Checked: grounds_test.cpp, verdict_test.cpp.
 namespace hearth::tightness {
 
 /// A fall with the threshold that it is held against.

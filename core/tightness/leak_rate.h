@@ -23,20 +23,24 @@ struct LeakRate {
     quantity::Flow uncertainty;  // expanded, k = 2
 };
 
-/// Isothermal, ideal gas, at 1013.25 mbar: Q = V dp / 1013.25 mbar / t (textbook; with V in m3, dp in mbar
-/// and t in minutes Q = 60/1013.25 V dp/t m3/h, the 0.059 of the trade's formula).
+/// Isothermal, ideal gas, at 1013.25 mbar: Q = V dp / 1013.25 mbar / t; with V in m3, dp in mbar and t in
+/// minutes Q = 60/1013.25 V dp/t m3/h, the 0.059 of the trade's formula.
 ///
 /// Uncertainty: that of the change (gauge.h), the gauge's accuracy as an error of its slope (accuracy over
 /// the pressure read, times the fall) and the assumed temperature change times the pressure that a kelvin is
-/// worth; the last two rectangular (GUM 4.3.7, from memory), added in squares, k = 2. The volume's own
-/// uncertainty is not in it.
+/// worth; the last two rectangular, added in squares, k = 2. The volume's own uncertainty is not in it.
+///
+/// Source: textbook (Boyle's law); uncertainty by JCGM 100:2008 (GUM) 4.3.7 and 5.1.2, from memory. Not
+/// rounded. Checked: leak_rate_test.cpp.
 [[nodiscard]] LeakRate leakRate(const LeakInput& input);
 
 /// What one kelvin is worth in a closed pipe: p_abs / T, here with a barometer of 1013.25 mbar and 15 degrees
-/// Celsius (textbook; the general form in 40 CFR 1065.644): 3.59 mbar at 20 mbar.
+/// Celsius: 3.59 mbar at 20 mbar.
+/// Source: textbook; the general form in 40 CFR 1065.644. Not rounded. Checked: leak_rate_test.cpp.
 [[nodiscard]] quantity::PressureChange worthOfOneKelvin(quantity::GaugePressure pressure);
 
-/// The cooling that would by itself make such a fall.
+/// The cooling that would by itself make such a fall: the fall over worthOfOneKelvin().
+/// Source: textbook. Not rounded. Checked: leak_rate_test.cpp.
 [[nodiscard]] quantity::TemperatureChange coolingFor(quantity::PressureChange fall,
                                                      quantity::GaugePressure pressure);
 

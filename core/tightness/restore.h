@@ -19,15 +19,18 @@ struct JointsInput {
     std::optional<bool> wiped;
 };
 
-/// The test point (trainees' revision cards) and the joints that were loosened (Gas Safety (Installation and
-/// Use) Regulations (NI) 1997, reg 22) proved with leak detection fluid; the fluid wiped off again (from
-/// memory: residue can corrode), which is advice.
+/// The test point and the joints that were loosened proved with leak detection fluid; the fluid wiped off
+/// again (residue can corrode), which is advice. Source: trainees' revision cards (test point); Gas Safety
+/// (Installation and Use) Regulations (Northern Ireland) 1997, reg 22 (joints); wiping from memory. Checked:
+/// restore_test.cpp.
 [[nodiscard]] rulebook::Finding jointsProved(const JointsInput& input);
 
 /// Standing pressure against the regulator's lock-up.
+/// Source: the entry's own (Rule::StandingPressureMost). Checked: restore_test.cpp.
 [[nodiscard]] rulebook::Finding standingPressure(const Given<Reading>& pressure,
                                                  const rulebook::RulesInForce& rules);
 /// Working pressure at the meter's outlet against its range.
+/// Source: the entry's own (Rule::WorkingPressure). Checked: restore_test.cpp.
 [[nodiscard]] rulebook::Finding workingPressure(const Given<Reading>& pressure,
                                                 const rulebook::RulesInForce& rules);
 

@@ -10,9 +10,9 @@
 namespace hearth::tightness {
 
 /// The repeat with the appliances isolated: is the pipework clear of movement? A perceptible fall fails,
-/// whatever else is wrong with the stage; it needs the test's pressure and time as the test does. (Gas
-/// register's bulletin on Edition 4: a movement must be shown not to come from the pipework; isolation is
-/// how.)
+/// whatever else is wrong with the stage; it needs the test's pressure and time as the test does.
+/// Source: gas register's bulletin on IGEM/UP/1B Edition 4, second edition: a movement must be shown not to
+/// come from the pipework; that isolation is how: common practice, no source. Checked: retest_test.cpp.
 [[nodiscard]] rulebook::Finding isolatedRetest(const Stage& stage, const std::optional<Gauge>& gauge,
                                                bool lowPressureExplained,
                                                const rulebook::RulesInForce& rules);

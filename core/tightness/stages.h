@@ -9,6 +9,10 @@
 
 /// The stages before the verdict: let-by, settling, the test pressure and the time. Limits come from the rule
 /// book (IGEM/UP/1B by edition and gas); each finding carries those that decided.
+///
+/// Source: certification body's pocket guide Gas 2, reproducing IGEM/UP/1B Edition 3, and the gas register's
+/// magazine, 2026, on Edition 4; each entry names its own, with the doubts. What is added to them is said at
+/// the function. Checked: stages_test.cpp.
 namespace hearth::tightness {
 
 /// Does the valve let by? A perceptible rise fails, whatever else is wrong with the stage; a perceptible fall

@@ -63,6 +63,10 @@ struct TightnessFindings {
     std::optional<rulebook::Finding> bands;   // when the bands by volume are what decides
 };
 
+/// The verdict as told above.
+/// Source: IGEM/UP/1B Edition 3 as two sets of trainees' revision cards give it; Edition 4 as the gas
+/// register's magazine and bulletin (second edition) give it; each limit is an entry that names its own.
+/// Checked: verdict_test.cpp.
 [[nodiscard]] TightnessFindings tightness(const TightnessInput& input, const Preceding& before,
                                           const rulebook::RulesInForce& rules);
 

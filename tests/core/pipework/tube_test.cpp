@@ -1,7 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/pipework/tube.h"
 
+#include "core/pipework/tube_tables.h"
+
+#include <algorithm>
 #include <gtest/gtest.h>
+#include <initializer_list>
 #include <numbers>
 #include <set>
 #include <string_view>
@@ -29,6 +33,23 @@ TEST(Tubes, GeometryIsACircleOfTheBore) {
         EXPECT_NEAR(tube.geometricVolume(), std::numbers::pi * bore * bore / 4e6, 1e-15) << tube.code;
         EXPECT_EQ(tube.hasDimensions(), tube.family != TubeFamily::Corrugated) << tube.code;
     }
+}
+
+TEST(TubeTables, MakeUpTheWhole) {
+    const auto isAll = [](std::span<const Tube> table, std::initializer_list<TubeFamily> families) {
+        EXPECT_FALSE(table.empty());
+        for (const auto& tube : table) {
+            EXPECT_NE(std::find(families.begin(), families.end(), tube.family), families.end()) << tube.code;
+            EXPECT_NE(tubeByCode(tube.code), nullptr) << tube.code;
+        }
+        return table.size();
+    };
+    EXPECT_EQ(isAll(copperTubes(), {TubeFamily::Copper}) +
+                  isAll(steelMediumTubes(), {TubeFamily::SteelMedium}) +
+                  isAll(steelHeavyTubes(), {TubeFamily::SteelHeavy}) +
+                  isAll(polyethyleneTubes(), {TubeFamily::PeSdr11, TubeFamily::PeSdr176}) +
+                  isAll(corrugatedTubes(), {TubeFamily::Corrugated}),
+              tubes().size());
 }
 
 }  // namespace

@@ -37,5 +37,14 @@ TEST(Figures, OfOtherQuantities) {
     EXPECT_EQ(millimetres(66.7).value.text(), "66.7");
 }
 
+TEST(Figures, AnEntrysOwnIsAsItWasWritten) {
+    rulebook::Entry entry;
+    entry.value = quantity::Figure{quantity::Decimal(250, 3), quantity::UnitCode::Millibar};
+    EXPECT_EQ(limitOf(entry).value.text(), "0.250");
+    EXPECT_EQ(limitOf(entry).unit, quantity::UnitCode::Millibar);
+    entry.value = std::monostate{};
+    EXPECT_EQ(limitOf(entry), quantity::Figure{}) << "an empty entry has none";
+}
+
 }  // namespace
 }  // namespace hearth::tightness

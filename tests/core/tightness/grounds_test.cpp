@@ -24,6 +24,55 @@ Change fallOf(double value) {
 
 const rulebook::RuleKey kBands{Rule::DropByVolume, Edition::Up1bEd4, Gas::NaturalGas};
 
+std::string figureText(const rulebook::Sentence& sentence, std::size_t argument) {
+    return std::get<quantity::Figure>(sentence.arguments.at(argument)).value.text();
+}
+
+TEST(Sentences, GiveFallThresholdAndUncertainty) {
+    const auto book = allConfirmed();
+    const Movement movement{fallOf(0.3), movementThreshold(electronic(), edition4(book))};
+    const auto fall = fallSentence(Say::RetestMoved, movement);
+    EXPECT_EQ(fall.say, Say::RetestMoved);
+    EXPECT_EQ(figureText(fall, 0), "0.30");
+    EXPECT_EQ(figureText(fall, 1), "0.2");
+    const auto near = atLimitSentence(movement.change, *rulebook::figureOf(*movement.threshold));
+    EXPECT_EQ(near.say, Say::AtLimit);
+    EXPECT_EQ(figureText(near, 0), "0.30");
+    EXPECT_EQ(figureText(near, 1), "0.2");
+    EXPECT_EQ(figureText(near, 2), "0.018") << "2 sqrt(2/3) 0.01 sqrt(1/4 + 1) by GUM 4.3.7, from memory";
+}
+
+// Thresholds of perceptible movement: 0.2 mbar electronic, 0.25 mbar water (trainees' revision cards and an
+// exam revision page, the stricter of their figures).
+TEST(ByNoMovement, TheThresholdDecides) {
+    const auto book = allConfirmed();
+    const auto judgedBy = [&](const Gauge& gauge, const Change& change) {
+        return byNoMovement({change, movementThreshold(gauge, edition4(book))}, Say::RetestMoved);
+    };
+    EXPECT_EQ(judgedBy(electronic(), fallOf(0.0)).outcome, Outcome::Pass);
+    EXPECT_EQ(judgedBy(electronic(), fallOf(0.17)).why.say, Say::TightNoMovement);
+    EXPECT_EQ(judgedBy(electronic(), fallOf(0.2)).outcome, Outcome::LookAgain) << "at it";
+    EXPECT_EQ(judgedBy(electronic(), fallOf(0.19)).why.say, Say::AtLimit) << "within 0.018 of it";
+    EXPECT_EQ(judgedBy(electronic(), fallOf(0.23)).outcome, Outcome::Fail);
+    EXPECT_EQ(judgedBy(electronic(), fallOf(0.23)).why.say, Say::RetestMoved);
+    const auto halfDivision = changeBetween(water(), reading(20.5, 0.25), reading(20.25, 0.25));
+    EXPECT_EQ(judgedBy(water(), halfDivision).outcome, Outcome::LookAgain);
+}
+
+// Edition 3, natural gas, pipe to 28 mm: 4 mbar for a U6, 8 mbar for an ultrasonic meter (trainees' revision
+// cards).
+TEST(ByDropClass, TheDropOfTheClassDecides) {
+    const auto book = allConfirmed();
+    EXPECT_EQ(byDropClass(fallOf(3.9), part("u6_g4", 22), edition3(book)).outcome, Outcome::Pass);
+    EXPECT_EQ(byDropClass(fallOf(4.0), part("u6_g4", 22), edition3(book)).outcome, Outcome::LookAgain);
+    EXPECT_EQ(byDropClass(fallOf(4.1), part("u6_g4", 22), edition3(book)).why.say, Say::FallBeyondDrop);
+    EXPECT_EQ(byDropClass(fallOf(4.1), part("e6", 22), edition3(book)).outcome, Outcome::Pass);
+    EXPECT_EQ(byDropClass(fallOf(0.5), part("u25_g16", 22), edition3(book)).why.say, Say::DropClassUnknown);
+    const auto unread = byDropClass(fallOf(0.5), part("u6_g4", 35), edition3(book));
+    EXPECT_EQ(unread.outcome, Outcome::NoVerdict) << "that cell is empty";
+    EXPECT_EQ(unread.why.say, Say::LimitMissing);
+}
+
 TEST(ByShortCut, HoldsBelowOneMillibarAndIsSilentBeyond) {
     const auto book = allConfirmed();
     EXPECT_EQ(byShortCut(fallOf(0.9), edition4(book))->outcome, Outcome::Pass);

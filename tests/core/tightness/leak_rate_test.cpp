@@ -58,7 +58,7 @@ TEST(LeakRate, FactorIsTheTradesPointZeroFiveNine) {
 // GUM 4.3.7 and 5.1.2 (from memory): independent parts add in squares; k = 2.
 TEST(LeakRate, UncertaintyAddsGaugeAndTemperatureInSquares) {
     LeakInput input{cubicMetres(0.01), fallWith(2, 0.1), gaugeMillibar(20),
-                    seconds(120),      millibar(0.3),  {0.07, kKelvin}};
+                    seconds(120),      millibar(0.3),    {0.07, kKelvin}};
     const double perMillibar = 0.01 / 1013.25 * 30 * 1000;  // l/h
     const double ofGauge = 0.1 / 2;
     const double ofSlope = 2 * 0.3 / 20 / std::sqrt(3.0);

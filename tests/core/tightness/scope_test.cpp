@@ -137,6 +137,20 @@ TEST(Scope, OfEdition4IsEmptyAndTellsEdition3sForInformation) {
     EXPECT_TRUE(says(beyond, Say::ScopeUseUp1a));
 }
 
+// Institution's own page on IGE/UP/1A: natural gas, to 1 m3 and 40 mbar; to 150 mm from memory.
+TEST(StandardInstead, IsTheOneThatTheInstallationFits) {
+    auto hall = home();
+    hall.volume = cubicMetres(1.0);
+    hall.largestNominal = 150;
+    hall.operating = gaugeMillibar(40);
+    EXPECT_EQ(standardInstead(hall, Gas::NaturalGas), Say::ScopeUseUp1a) << "at every limit";
+    EXPECT_EQ(standardInstead(hall, Gas::Propane), Say::ScopeUseUp1);
+    hall.volume = cubicMetres(1.01);
+    EXPECT_EQ(standardInstead(hall, Gas::NaturalGas), Say::ScopeUseUp1);
+    hall.volume.reset();
+    EXPECT_EQ(standardInstead(hall, Gas::NaturalGas), Say::ScopeUseUp1aOrUp1);
+}
+
 TEST(Scope, WithoutABookThereIsNoVerdict) {
     const rulebook::RuleBook none({});
     EXPECT_EQ(scope(home(), edition3(none)).outcome, Outcome::NoVerdict);
