@@ -43,6 +43,11 @@ constexpr auto kRules = std::to_array<Code<Rule>>({
     {Rule::WorkingPressure, "working_pressure"},
     {Rule::AssumedTemperatureChange, "assumed_temperature_change"},
     // --- gas
+    {Rule::WorkingHeatValue, "working_heat_value"},
+    {Rule::NetworkWobbeLeast, "network_wobbe_least"},
+    {Rule::NetworkWobbeMost, "network_wobbe_most"},
+    {Rule::NetworkDensityMost, "network_density_most"},
+    {Rule::NetworkHeatValueSeen, "network_heat_value_seen"},
     // --- end of gas
     // --- pipework
     // --- end of pipework

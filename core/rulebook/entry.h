@@ -52,6 +52,11 @@ enum class Rule {
     WorkingPressure,         // range, mbar at the meter outlet
     AssumedTemperatureChange,  // K in the test time, for the note on what cooling could explain
     // --- gas
+    WorkingHeatValue,      // MJ/m3 gross: the calorific value where no bill or supplier gave one
+    NetworkWobbeLeast,     // MJ/m3 gross: of the gas in a public network; two dated entries
+    NetworkWobbeMost,      // MJ/m3 gross
+    NetworkDensityMost,    // relative density
+    NetworkHeatValueSeen,  // range, MJ/m3 gross: what networks are seen to carry; for information
     // --- end of gas
     // --- pipework
     // --- end of pipework

@@ -43,6 +43,9 @@ constexpr auto kKinds = std::to_array<Code<FindingKind>>({
     {FindingKind::StandingPressure, "standing_pressure"},
     {FindingKind::WorkingPressure, "working_pressure"},
     // --- gas
+    {FindingKind::NetworkWobbe, "network_wobbe"},
+    {FindingKind::NetworkDensity, "network_density"},
+    {FindingKind::HeatValueSeen, "heat_value_seen"},
     // --- end of gas
     // --- pipework
     // --- end of pipework

@@ -46,6 +46,9 @@ enum class FindingKind {
     StandingPressure,
     WorkingPressure,
     // --- gas
+    NetworkWobbe,
+    NetworkDensity,
+    HeatValueSeen,
     // --- end of gas
     // --- pipework
     // --- end of pipework

@@ -59,6 +59,7 @@ ValueShape shapeOf(Rule rule) {
         case Rule::LetByPressure:
         case Rule::TestPressure:
         case Rule::WorkingPressure:
+        case Rule::NetworkHeatValueSeen:
             return ValueShape::Range;
         case Rule::DropByVolume:
             return ValueShape::Bands;

@@ -33,18 +33,24 @@ class RuleBook {
     explicit RuleBook(std::vector<Entry> entries) : m_entries(std::move(entries)) {}
 
     /// The firm's word replaces value and provenance; standard, edition, dates and the shipped source stay
-    /// readable. Errors: RuleUnknown when there is no such shipped entry (same rule, edition and gas);
-    /// RuleValueUnusable with what is wrong: "missing", "shape", "unit", "not_positive", "range_reversed", or
-    /// a band's slip that is no mere doubt.
+    /// readable. Where a key has several entries, each for its own time, the word is of the one in force on
+    /// the day of the word. Errors: RuleUnknown when there is no such shipped entry (same rule, edition and
+    /// gas); RuleValueUnusable with what is wrong: "missing", "shape", "unit", "not_positive",
+    /// "range_reversed", or a band's slip that is no mere doubt.
     [[nodiscard]] Result<void> lay(const FirmEntry& firm);
 
-    /// The entry of a key: one for exactly that gas before one for any gas. Nothing if the book has none.
+    /// The entry of a key: one for exactly that gas before one for any gas; of several for their own times
+    /// the newest. Nothing if the book has none.
     [[nodiscard]] const Entry* find(const RuleKey& key) const;
-    /// The same, and only if it may judge on that day.
+    /// The same, and only one that may judge on that day.
     [[nodiscard]] const Entry* find(const RuleKey& key, calendar::Date on) const;
+    /// The entry of exactly that key that a firm's word of that day is about: the one in force, else the
+    /// newest.
+    [[nodiscard]] const Entry* meantOn(const RuleKey& key, calendar::Date on) const;
 
     [[nodiscard]] std::span<const Entry> entries() const& { return m_entries; }
-    std::span<const Entry> entries() const&& = delete;  // a loop over a temporary book would read freed memory
+    std::span<const Entry> entries() const&& =
+        delete;  // a loop over a temporary book would read freed memory
 
   private:
     std::vector<Entry> m_entries;

@@ -124,6 +124,14 @@ constexpr auto kSays = std::to_array<Code<Say>>({
     {Say::LockUpHigh, "lock_up_high"},
     {Say::PurgeNoSteadyFlame, "purge_no_steady_flame"},
     // --- gas
+    {Say::NetworkWobbeGood, "network_wobbe_good"},
+    {Say::NetworkWobbeLow, "network_wobbe_low"},
+    {Say::NetworkWobbeHigh, "network_wobbe_high"},
+    {Say::NetworkDensityGood, "network_density_good"},
+    {Say::NetworkDensityHigh, "network_density_high"},
+    {Say::NetworkOtherGas, "network_other_gas"},
+    {Say::HeatValueUsual, "heat_value_usual"},
+    {Say::HeatValueUnusual, "heat_value_unusual"},
     // --- end of gas
     // --- pipework
     // --- end of pipework

@@ -138,6 +138,14 @@ enum class Say {
     LockUpHigh,          // pressure, most
     PurgeNoSteadyFlame,  // - : purge on until every appliance burns with a steady flame
     // --- gas
+    NetworkWobbeGood,  // Wobbe index, least, most
+    NetworkWobbeLow,   // Wobbe index, least: not what a network may deliver; check the figure, then report it
+    NetworkWobbeHigh,  // Wobbe index, most: likewise
+    NetworkDensityGood,  // relative density, most
+    NetworkDensityHigh,  // relative density, most: likewise
+    NetworkOtherGas,     // gas: the network's limits are for natural gas only
+    HeatValueUsual,      // calorific value, least, most
+    HeatValueUnusual,    // calorific value, least, most: check figure and unit against the bill
     // --- end of gas
     // --- pipework
     // --- end of pipework

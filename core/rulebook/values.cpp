@@ -43,6 +43,13 @@ UnitFamily unitFamilyOf(Rule rule) {
         case Rule::AssumedTemperatureChange:
             return UnitFamily::TemperatureChange;
         // --- gas
+        case Rule::WorkingHeatValue:
+        case Rule::NetworkWobbeLeast:
+        case Rule::NetworkWobbeMost:
+        case Rule::NetworkHeatValueSeen:
+            return UnitFamily::HeatValue;
+        case Rule::NetworkDensityMost:
+            return UnitFamily::None;
         // --- end of gas
         // --- pipework
         // --- end of pipework
@@ -101,6 +108,10 @@ std::optional<quantity::Flow> flowOf(const Entry& entry) {
 std::optional<quantity::TemperatureChange> temperatureChangeOf(const Entry& entry) {
     // A change has no zero to shift: only the unit's size counts.
     return amountOf<quantity::TemperatureChange>(entry, quantity::temperatureUnit);
+}
+
+std::optional<quantity::GrossHeatValue> grossHeatValueOf(const Entry& entry) {
+    return amountOf<quantity::GrossHeatValue>(entry, quantity::heatValueUnit);
 }
 
 std::optional<double> factorOf(const Entry& entry) {

@@ -23,6 +23,8 @@ namespace hearth::rulebook {
 [[nodiscard]] std::optional<quantity::Length> lengthOf(const Entry& entry);
 [[nodiscard]] std::optional<quantity::Flow> flowOf(const Entry& entry);
 [[nodiscard]] std::optional<quantity::TemperatureChange> temperatureChangeOf(const Entry& entry);
+/// Calorific values in the rule book are gross, as bills state them.
+[[nodiscard]] std::optional<quantity::GrossHeatValue> grossHeatValueOf(const Entry& entry);
 /// A factor or share: a figure without a unit.
 [[nodiscard]] std::optional<double> factorOf(const Entry& entry);
 

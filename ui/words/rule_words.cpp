@@ -67,6 +67,13 @@ constexpr std::array kRules{
     RuleTitle{Rule::AssumedTemperatureChange,
               QT_TRANSLATE_NOOP("Words", "Temperature change assumed during the test")},
     // --- gas
+    RuleTitle{Rule::WorkingHeatValue,
+              QT_TRANSLATE_NOOP("Words", "Calorific value (gross) where the bill gives none")},
+    RuleTitle{Rule::NetworkWobbeLeast, QT_TRANSLATE_NOOP("Words", "Network gas, lowest Wobbe index (gross)")},
+    RuleTitle{Rule::NetworkWobbeMost, QT_TRANSLATE_NOOP("Words", "Network gas, highest Wobbe index (gross)")},
+    RuleTitle{Rule::NetworkDensityMost, QT_TRANSLATE_NOOP("Words", "Network gas, highest relative density")},
+    RuleTitle{Rule::NetworkHeatValueSeen,
+              QT_TRANSLATE_NOOP("Words", "Network gas, calorific values (gross) that are seen")},
     // --- end of gas
     // --- pipework
     // --- end of pipework

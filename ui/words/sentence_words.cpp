@@ -39,6 +39,9 @@ constexpr std::array kTitles{
     Title{FindingKind::StandingPressure, QT_TRANSLATE_NOOP("Words", "Standing pressure")},
     Title{FindingKind::WorkingPressure, QT_TRANSLATE_NOOP("Words", "Working pressure")},
     // --- gas
+    Title{FindingKind::NetworkWobbe, QT_TRANSLATE_NOOP("Words", "Wobbe index of the network gas")},
+    Title{FindingKind::NetworkDensity, QT_TRANSLATE_NOOP("Words", "Relative density of the network gas")},
+    Title{FindingKind::HeatValueSeen, QT_TRANSLATE_NOOP("Words", "Calorific value")},
     // --- end of gas
     // --- pipework
     // --- end of pipework
