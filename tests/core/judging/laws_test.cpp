@@ -104,6 +104,11 @@ TEST(Laws, InstallationFieldsAreNeededToo) {
     EXPECT_FALSE(passes([](reg::VisitFile& f) { f.instruments.clear(); }));
 }
 
+/// One key may have several entries, each for its own time.
+bool isSame(const rulebook::Entry& limit, const rulebook::Entry& entry) {
+    return limit.key == entry.key && limit.appliesFrom == entry.appliesFrom;
+}
+
 /// The book with one entry's provenance changed.
 rulebook::RuleBook withProvenance(const rulebook::RuleBook& book, std::size_t index, Provenance provenance) {
     std::vector<rulebook::Entry> entries(book.entries().begin(), book.entries().end());
@@ -117,17 +122,18 @@ TEST(Laws, NothingPassesOnMemoryAlone) {
     for (const auto& [date, edition] : kEditions) {
         const auto file = commonPractice(date, edition);
         for (std::size_t i = 0; i < book.entries().size(); ++i) {
-            const auto key = book.entries()[i].key;
+            const auto& entry = book.entries()[i];
             for (const auto provenance : {Provenance::Memory, Provenance::Secondary}) {
                 for (const auto& judged : judge(file, withProvenance(book, i, provenance))) {
                     const auto& limits = judged.finding.limits;
                     const bool rests = std::any_of(limits.begin(), limits.end(),
-                                                   [&](const auto& limit) { return limit.key == key; });
+                                                   [&](const auto& limit) { return isSame(limit, entry); });
                     // A volume is no limit: what its fittings' share rests on is shown, and fails nothing.
                     if (rests && judged.finding.kind != FindingKind::Volume) {
                         ++decided;
                         EXPECT_NE(judged.finding.outcome, Outcome::Pass)
-                            << edition << ' ' << ruleText(key.rule) << ' ' << kindText(judged.finding.kind);
+                            << edition << ' ' << ruleText(entry.key.rule) << ' '
+                            << kindText(judged.finding.kind);
                     }
                 }
             }
@@ -143,14 +149,14 @@ TEST(Laws, AnEmptyEntryDecidesNothing) {
         for (std::size_t i = 0; i < book.entries().size(); ++i) {
             std::vector<rulebook::Entry> entries(book.entries().begin(), book.entries().end());
             entries[i].value = std::monostate{};
-            const auto key = entries[i].key;
+            const auto& entry = entries[i];
             for (const auto& judged : judge(file, rulebook::RuleBook(entries))) {
                 const auto& limits = judged.finding.limits;
                 const bool rests = std::any_of(limits.begin(), limits.end(),
-                                               [&](const auto& limit) { return limit.key == key; });
+                                               [&](const auto& limit) { return isSame(limit, entry); });
                 if (rests && judged.finding.kind != FindingKind::Volume) {
                     EXPECT_EQ(judged.finding.outcome, Outcome::NoVerdict)
-                        << ruleText(key.rule) << ' ' << kindText(judged.finding.kind);
+                        << ruleText(entry.key.rule) << ' ' << kindText(judged.finding.kind);
                 }
             }
         }

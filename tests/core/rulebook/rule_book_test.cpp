@@ -88,5 +88,63 @@ TEST(RuleBookFind, KeepsToTheDates) {
     EXPECT_NE(book.find(third), nullptr);
 }
 
+Entry dated(int value, const char* from, const char* to) {
+    Entry entry = withGas(Gas::NaturalGas, value);
+    entry.appliesFrom = calendar::fromIso(from);
+    entry.appliesTo = calendar::fromIso(to);
+    return entry;
+}
+
+/// 3 m3 up to the end of 2024, 2 m3 in 2025 and 2026, 1 m3 from 2028: nothing in 2027. In no order.
+RuleBook changing() {
+    return RuleBook({dated(2, "2025-01-01", "2026-12-31"), dated(1, "2028-01-01", ""),
+                     dated(3, "", "2024-12-31"), withGas({}, 9)});
+}
+
+int valueIn(const Entry* entry) {
+    return entry == nullptr ? 0 : static_cast<int>(figureOf(*entry)->value.mantissa());
+}
+
+const RuleKey kChanging{Rule::ScopeVolume, Edition::General, Gas::NaturalGas};
+
+TEST(RuleBookFind, OfSeveralEntriesOneKeyTakesTheOneInForce) {
+    const auto book = changing();
+    EXPECT_EQ(valueIn(book.find(kChanging, day("2001-06-01"))), 3);
+    EXPECT_EQ(valueIn(book.find(kChanging, day("2024-12-31"))), 3);
+    EXPECT_EQ(valueIn(book.find(kChanging, day("2025-01-01"))), 2);
+    EXPECT_EQ(valueIn(book.find(kChanging, day("2026-12-31"))), 2);
+    EXPECT_EQ(valueIn(book.find(kChanging, day("2028-01-01"))), 1);
+    EXPECT_EQ(valueIn(book.find(kChanging)), 1) << "the newest, where no day is asked for";
+    EXPECT_EQ(book.find(kChanging, day("2027-06-01")), nullptr)
+        << "a time without a limit has none; the one for any gas does not stand in";
+    EXPECT_EQ(valueIn(book.find({Rule::ScopeVolume, Edition::General, Gas::Butane}, day("2027-06-01"))), 9);
+}
+
+FirmEntry wordOn(const char* iso, int value) {
+    return {kChanging, Figure{Decimal(value, 0), UnitCode::CubicMetre}, "Ada Marlow", day(iso), "own copy"};
+}
+
+TEST(RuleBookLay, OfSeveralEntriesOneKeyIsAboutTheOneInForceOnTheDayOfTheWord) {
+    auto book = changing();
+    ASSERT_TRUE(book.lay(wordOn("2024-06-01", 30)));
+    ASSERT_TRUE(book.lay(wordOn("2026-06-01", 20)));
+    EXPECT_EQ(valueIn(book.find(kChanging, day("2024-12-31"))), 30);
+    EXPECT_EQ(valueIn(book.find(kChanging, day("2025-01-01"))), 20);
+    EXPECT_EQ(valueIn(book.find(kChanging, day("2028-01-01"))), 1) << "the law changed after the firm spoke";
+    EXPECT_EQ(book.find(kChanging, day("2028-01-01"))->provenance, Provenance::Published);
+    EXPECT_EQ(book.find(kChanging, day("2025-01-01"))->appliesTo, day("2026-12-31")) << "its time stays";
+    EXPECT_EQ(valueIn(book.find({Rule::ScopeVolume})), 9) << "the one for any gas is another key";
+}
+
+TEST(RuleBookLay, OfSeveralEntriesNoneOfThemInForceTakesTheNewest) {
+    auto book = changing();
+    EXPECT_EQ(valueIn(book.meantOn(kChanging, day("2027-06-01"))), 1);
+    EXPECT_EQ(valueIn(book.meantOn(kChanging, day("2026-06-01"))), 2);
+    EXPECT_EQ(book.meantOn({Rule::ScopePipe}, day("2026-06-01")), nullptr);
+    ASSERT_TRUE(book.lay(wordOn("2027-06-01", 10)));
+    EXPECT_EQ(valueIn(book.find(kChanging, day("2028-01-01"))), 10);
+    EXPECT_EQ(valueIn(book.find(kChanging, day("2026-06-01"))), 2);
+}
+
 }  // namespace
 }  // namespace hearth::rulebook

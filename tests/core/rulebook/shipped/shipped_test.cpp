@@ -152,6 +152,30 @@ TEST(Shipped, PurgeOfEdition3AndPressures) {
     expectShipped({Rule::WorkingPressure, kAny, gas, "19-23 mbar", Provenance::Secondary});
 }
 
+// --- gas
+// Safety regulator's page (46.50 from 6 April 2025, relative density from 6 April 2023); industry magazine
+// (47.20 before); 51.41 from memory; calorific values from training notes, and of LPG from memory of EN 437.
+TEST(Shipped, NetworkGasAndCalorificValues) {
+    const auto gas = Gas::NaturalGas;
+    expectShipped({Rule::NetworkWobbeLeast, kAny, gas, "46.50 MJ/m3", Provenance::Published});
+    expectShipped({Rule::NetworkWobbeMost, kAny, gas, "51.41 MJ/m3", Provenance::Memory});
+    expectShipped({Rule::NetworkDensityMost, kAny, gas, "0.700 ", Provenance::Published});
+    expectShipped({Rule::NetworkHeatValueSeen, kAny, gas, "37.5-43.0 MJ/m3", Provenance::Secondary});
+    expectShipped({Rule::WorkingHeatValue, kAny, gas, "38.76 MJ/m3", Provenance::Secondary});
+    expectShipped({Rule::WorkingHeatValue, kAny, Gas::Propane, "95.65 MJ/m3", Provenance::Memory});
+    expectShipped({Rule::WorkingHeatValue, kAny, Gas::Butane, "125.81 MJ/m3", Provenance::Memory});
+    expectShipped({Rule::WorkingHeatValue, kAny, Gas::LpgAir, "empty", Provenance::Memory});
+
+    const auto book = RuleBook::shipped();
+    const RuleKey wobbe{Rule::NetworkWobbeLeast, kAny, gas};
+    EXPECT_EQ(valueText(book.find(wobbe, *calendar::fromIso("2025-04-05"))->value), "47.20 MJ/m3");
+    EXPECT_EQ(valueText(book.find(wobbe, *calendar::fromIso("2025-04-06"))->value), "46.50 MJ/m3");
+    const RuleKey density{Rule::NetworkDensityMost, kAny, gas};
+    EXPECT_EQ(book.find(density, *calendar::fromIso("2023-04-05")), nullptr);
+    EXPECT_NE(book.find(density, *calendar::fromIso("2023-04-06")), nullptr);
+}
+// --- end of gas
+
 TEST(Shipped, NothingOfEdition4IsInvented) {
     const auto book = RuleBook::shipped();
     for (const auto& entry : book.entries()) {
@@ -171,11 +195,13 @@ TEST(Shipped, NothingOfEdition4IsInvented) {
 }
 
 TEST(Shipped, EveryEntryNamesItsSourceAndStandsOnce) {
-    std::set<std::tuple<Rule, Edition, std::optional<Gas>>> keys;
+    // Once for each time: a limit that the law changed stands with its old value and its new one.
+    std::set<std::tuple<Rule, Edition, std::optional<Gas>, std::optional<calendar::Date>>> keys;
     const auto book = RuleBook::shipped();
     for (const auto& entry : book.entries()) {
         const auto name = ruleText(entry.key.rule);
-        EXPECT_TRUE(keys.insert({entry.key.rule, entry.key.edition, entry.key.gas}).second) << name;
+        EXPECT_TRUE(keys.insert({entry.key.rule, entry.key.edition, entry.key.gas, entry.appliesFrom}).second)
+            << name;
         EXPECT_FALSE(entry.source.empty()) << name;
         EXPECT_NE(entry.provenance, Provenance::Firm) << name;
         EXPECT_NE(entry.provenance, Provenance::Maker) << name;
@@ -191,6 +217,9 @@ TEST(Shipped, EveryEntryNamesItsSourceAndStandsOnce) {
 TEST(Shipped, EditionsCarryTheirDates) {
     const auto book = RuleBook::shipped();
     for (const auto& entry : book.entries()) {
+        if (entry.key.edition == kAny) {
+            continue;  // the law's own dates
+        }
         EXPECT_EQ(entry.appliesTo.has_value(), entry.key.edition == kEd3);
         EXPECT_EQ(entry.appliesFrom.has_value(), entry.key.edition == kEd4);
         if (entry.key.edition == kEd4) {
@@ -208,20 +237,27 @@ TEST(Shipped, DailyEntriesAreAHandful) {
             EXPECT_NE(entry.key.edition, kEd3) << "withdrawn";
         }
     }
-    const std::set<Rule> expected{Rule::NoMovementWater,
-                                  Rule::NoMovementElectronic,
-                                  Rule::DropShortCut,
-                                  Rule::ScopeVolume,
-                                  Rule::ScopePipe,
-                                  Rule::ScopeMeter,
-                                  Rule::ScopeOperatingPressure,
-                                  Rule::ScopeSupplyPressure,
-                                  Rule::PurgeVolumeSmall,
-                                  Rule::PurgeVolumeFactor,
-                                  Rule::PurgeOpenBurnerAbove,
-                                  Rule::GaugeAccuracy,
-                                  Rule::StandingPressureMost,
-                                  Rule::WorkingPressure};
+    const std::set<Rule> expected{
+        Rule::NoMovementWater, Rule::NoMovementElectronic, Rule::DropShortCut, Rule::ScopeVolume,
+        Rule::ScopePipe, Rule::ScopeMeter, Rule::ScopeOperatingPressure, Rule::ScopeSupplyPressure,
+        Rule::PurgeVolumeSmall, Rule::PurgeVolumeFactor, Rule::PurgeOpenBurnerAbove, Rule::GaugeAccuracy,
+        Rule::StandingPressureMost, Rule::WorkingPressure,
+        // --- gas
+        Rule::WorkingHeatValue,
+        // --- end of gas
+        // --- pipework
+        // --- end of pipework
+        // --- larger
+        // --- end of larger
+        // --- burner
+        // --- end of burner
+        // --- combustion
+        // --- end of combustion
+        // --- air
+        // --- end of air
+        // --- deadlines
+        // --- end of deadlines
+    };
     EXPECT_EQ(daily, expected);
 }
 
