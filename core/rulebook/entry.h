@@ -61,6 +61,57 @@ enum class Rule {
     // --- pipework
     // --- end of pipework
     // --- larger
+    Up1aVolume,              // m3, most: scope of IGE/UP/1A
+    Up1aPipe,                // mm nominal, most
+    Up1aOperatingPressure,   // mbar, most
+    Up1SupplyPressure,       // bar, maximum operating pressure, most: scope of IGE/UP/1
+    ReadableWater,           // mbar: readable movement (GRM) of a water gauge to 120 mbar
+    ReadableDense,           // gauge with fluid of 1.99 times water's density, to 200 mbar
+    ReadableMercury,         // mercury to 1000 mbar
+    ReadableOneDecimal,      // electronic, one decimal of a mbar, to 200 mbar
+    ReadableTwoDecimals,     // two decimals, to 200 mbar
+    ReadableOneDecimalWide,  // one decimal, above 200 to 2000 mbar
+    ReadableNoDecimal,       // no decimal, to 20 bar
+    LongestWater,            // min: longest tightness test on that gauge
+    LongestDense,
+    LongestMercury,
+    LongestOneDecimal,
+    LongestTwoDecimals,
+    LongestOneDecimalWide,
+    LongestNoDecimal,
+    LargerLeastTime,       // min, least: tightness test of a larger installation
+    TimeFactorGas,         // F1: minutes for a mbar and a m3, tested with the fuel gas
+    TimeFactorAir,         // the same, tested with air or nitrogen
+    TimeFactorRoom,        // times F1, a m3 of ventilated room (type B)
+    TimeFactorLargeRoom,   // times F1, large ventilated room (type C)
+    LeakFactorGas,         // F3: m3/h for a mbar, a m3 and a minute, tested with the fuel gas
+    LeakFactorAir,         // the same, tested with air or nitrogen
+    LeakNew,               // m3/h, most: new pipework
+    LeakTypeA,             // m3/h, most: existing, inside, small or poorly ventilated
+    LeakTypeB,             // m3/h for each m3 of ventilated room, most: existing
+    LeakTypeC,             // m3/h, most: existing, large ventilated room
+    LargeRoomLeast,        // m3, least: a ventilated room that counts as type C
+    LeakOutside,           // m3/h, most: existing, in the open
+    LeakBuried,            // m3/h, most: existing, buried
+    LargerLetByShare,      // share of the operating pressure to let by from
+    LargerLetByTime,       // min, least
+    LargerSettleTime,      // min, least
+    LargerTestShare,       // share of the operating pressure to test at
+    StrengthIncidental,    // strength test: times the maximum incidental pressure
+    StrengthLowBand,       // mbar: most operating pressure of the low band
+    StrengthMiddleBand,    // bar: the same of the middle band
+    StrengthOperatingLow,  // times the maximum operating pressure, low band
+    StrengthOperatingMiddle,
+    StrengthOperatingHigh,
+    StrengthSettleLow,  // min, least
+    StrengthSettleMiddle,
+    StrengthSettleHigh,
+    StrengthHoldLow,  // min, least
+    StrengthHoldMiddle,
+    StrengthHoldHigh,
+    StrengthFallLow,  // share of the test pressure that it may fall by; nought: no readable fall
+    StrengthFallMiddle,
+    StrengthFallHigh,
     // --- end of larger
     // --- burner
     // --- end of burner

@@ -50,6 +50,13 @@ constexpr auto kKinds = std::to_array<Code<FindingKind>>({
     // --- pipework
     // --- end of pipework
     // --- larger
+    {FindingKind::StandardChoice, "standard_choice"},
+    {FindingKind::ReadableMovement, "readable_movement"},
+    {FindingKind::LongestTest, "longest_test"},
+    {FindingKind::PermittedLeak, "permitted_leak"},
+    {FindingKind::StrengthPressure, "strength_pressure"},
+    {FindingKind::StrengthTimes, "strength_times"},
+    {FindingKind::Strength, "strength"},
     // --- end of larger
     // --- burner
     // --- end of burner

@@ -53,6 +53,13 @@ enum class FindingKind {
     // --- pipework
     // --- end of pipework
     // --- larger
+    StandardChoice,
+    ReadableMovement,
+    LongestTest,
+    PermittedLeak,
+    StrengthPressure,
+    StrengthTimes,
+    Strength,
     // --- end of larger
     // --- burner
     // --- end of burner

@@ -26,8 +26,11 @@ std::optional<std::string_view> faultOfFigure(Rule rule, const quantity::Figure&
     if (!unitFits(rule, figure.unit)) {
         return "unit";
     }
-    // A firm may hold that there is no share for fittings, or assume that nothing cools; no limit is nought.
-    const bool mayBeNought = rule == Rule::FittingsShare || rule == Rule::AssumedTemperatureChange;
+    // A firm may hold that there is no share for fittings, assume that nothing cools, or allow a strength
+    // test no fall; no other limit is nought.
+    const bool mayBeNought = rule == Rule::FittingsShare || rule == Rule::AssumedTemperatureChange ||
+                             rule == Rule::StrengthFallLow || rule == Rule::StrengthFallMiddle ||
+                             rule == Rule::StrengthFallHigh;
     const auto sign = figure.value.mantissa();
     return sign < 0 || (sign == 0 && !mayBeNought) ? std::optional<std::string_view>("not_positive")
                                                    : std::nullopt;

@@ -150,6 +150,40 @@ enum class Say {
     // --- pipework
     // --- end of pipework
     // --- larger
+    StandardUp1b,               // -
+    StandardBeyondUp1,          // pressure, limit
+    ReadableMovementIs,         // movement
+    ReadableMovementNotTabled,  // -
+    LongestKept,                // needed, longest
+    LongestBeyond,              // needed, longest
+    LongestUnknown,             // needed
+    AreaTypeUnknown,            // -
+    RoomVolumeUnknown,          // -
+    VentilationUnknown,         // -
+    RoomAsTypeA,                // -
+    RoomCappedAsTypeC,          // volume
+    LargeRoomUnproved,          // volume
+    LargeRoomTooSmall,          // volume, least
+    TestMediumUnknown,          // -
+    OperatingPressureUnknown,   // -
+    PermittedLeakIs,            // flow
+    LeakWithin,                 // rate, permitted
+    LeakBeyond,                 // rate, permitted
+    LeakAtLimit,                // rate, permitted, uncertainty
+    SmallestLeakSeen,           // flow
+    LetByFrom,                  // start, half
+    LetByNotBelow,              // start, operating
+    StrengthPressureEnough,     // pressure, needed
+    StrengthPressureLow,        // pressure, needed
+    StrengthBoth,               // by incidental, by operating
+    IncidentalBelowOperating,   // incidental, operating
+    StrengthTimesKept,          // settled, held
+    StrengthNoFall,             // fall, movement
+    StrengthFellWithin,         // fall, allowed
+    StrengthFell,               // fall, allowed
+    StrengthMediumWrong,        // -
+    StrengthPartsOff,           // -
+    StrengthPartsOn,            // -
     // --- end of larger
     // --- burner
     // --- end of burner

@@ -54,6 +54,51 @@ UnitFamily unitFamilyOf(Rule rule) {
         // --- pipework
         // --- end of pipework
         // --- larger
+        case Rule::Up1aVolume:
+        case Rule::LargeRoomLeast:
+            return UnitFamily::Volume;
+        case Rule::Up1aPipe:
+            return UnitFamily::Length;
+        case Rule::LongestWater:
+        case Rule::LongestDense:
+        case Rule::LongestMercury:
+        case Rule::LongestOneDecimal:
+        case Rule::LongestTwoDecimals:
+        case Rule::LongestOneDecimalWide:
+        case Rule::LongestNoDecimal:
+        case Rule::LargerLeastTime:
+        case Rule::LargerLetByTime:
+        case Rule::LargerSettleTime:
+        case Rule::StrengthSettleLow:
+        case Rule::StrengthSettleMiddle:
+        case Rule::StrengthSettleHigh:
+        case Rule::StrengthHoldLow:
+        case Rule::StrengthHoldMiddle:
+        case Rule::StrengthHoldHigh:
+            return UnitFamily::Time;
+        case Rule::TimeFactorGas:
+        case Rule::TimeFactorAir:
+        case Rule::TimeFactorRoom:
+        case Rule::TimeFactorLargeRoom:
+        case Rule::LeakFactorGas:
+        case Rule::LeakFactorAir:
+        case Rule::LeakTypeB:
+        case Rule::LargerLetByShare:
+        case Rule::LargerTestShare:
+        case Rule::StrengthIncidental:
+        case Rule::StrengthOperatingLow:
+        case Rule::StrengthOperatingMiddle:
+        case Rule::StrengthOperatingHigh:
+        case Rule::StrengthFallLow:
+        case Rule::StrengthFallMiddle:
+        case Rule::StrengthFallHigh:
+            return UnitFamily::None;
+        case Rule::LeakNew:
+        case Rule::LeakTypeA:
+        case Rule::LeakTypeC:
+        case Rule::LeakOutside:
+        case Rule::LeakBuried:
+            return UnitFamily::Flow;
         // --- end of larger
         // --- burner
         // --- end of burner
@@ -72,8 +117,29 @@ quantity::UnitCode usualUnitOf(Rule rule) {
     switch (rule) {
         case Rule::ScopePipe:
             return quantity::UnitCode::Millimetre;
+        case Rule::Up1aPipe:
+            return quantity::UnitCode::Millimetre;
         case Rule::ScopeSupplyPressure:
+        case Rule::Up1SupplyPressure:
+        case Rule::StrengthMiddleBand:
             return quantity::UnitCode::Bar;
+        case Rule::LongestWater:
+        case Rule::LongestDense:
+        case Rule::LongestMercury:
+        case Rule::LongestOneDecimal:
+        case Rule::LongestTwoDecimals:
+        case Rule::LongestOneDecimalWide:
+        case Rule::LongestNoDecimal:
+        case Rule::LargerLeastTime:
+        case Rule::LargerLetByTime:
+        case Rule::LargerSettleTime:
+        case Rule::StrengthSettleLow:
+        case Rule::StrengthSettleMiddle:
+        case Rule::StrengthSettleHigh:
+        case Rule::StrengthHoldLow:
+        case Rule::StrengthHoldMiddle:
+        case Rule::StrengthHoldHigh:
+            return quantity::UnitCode::Minute;
         default:
             break;
     }

@@ -46,6 +46,13 @@ constexpr std::array kTitles{
     // --- pipework
     // --- end of pipework
     // --- larger
+    Title{FindingKind::StandardChoice, QT_TRANSLATE_NOOP("Words", "Standard that applies")},
+    Title{FindingKind::ReadableMovement, QT_TRANSLATE_NOOP("Words", "Readable movement of the gauge")},
+    Title{FindingKind::LongestTest, QT_TRANSLATE_NOOP("Words", "Longest test on this gauge")},
+    Title{FindingKind::PermittedLeak, QT_TRANSLATE_NOOP("Words", "Leak permitted")},
+    Title{FindingKind::StrengthPressure, QT_TRANSLATE_NOOP("Words", "Strength test pressure")},
+    Title{FindingKind::StrengthTimes, QT_TRANSLATE_NOOP("Words", "Strength test times")},
+    Title{FindingKind::Strength, QT_TRANSLATE_NOOP("Words", "Strength")},
     // --- end of larger
     // --- burner
     // --- end of burner
