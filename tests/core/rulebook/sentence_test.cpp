@@ -25,6 +25,7 @@ TEST(SayCodes, AreAllThereAndAllDifferent) {
         // --- pipework
         // --- end of pipework
         // --- larger
+        Say::StrengthPartsOn,
         // --- end of larger
         // --- burner
         // --- end of burner
