@@ -107,6 +107,27 @@ constexpr auto kRules = std::to_array<Code<Rule>>({
     // --- burner
     // --- end of burner
     // --- combustion
+    {Rule::CombustionRatioCondensing, "combustion_ratio_condensing"},
+    {Rule::CombustionCarbonMonoxideCondensing, "combustion_carbon_monoxide_condensing"},
+    {Rule::CombustionRatioNonCondensing, "combustion_ratio_non_condensing"},
+    {Rule::CombustionRatioWarmAir, "combustion_ratio_warm_air"},
+    {Rule::CombustionRatioBackBoiler, "combustion_ratio_back_boiler"},
+    {Rule::CombustionRatioBackBoilerFire, "combustion_ratio_back_boiler_fire"},
+    {Rule::CombustionRatioFire, "combustion_ratio_fire"},
+    {Rule::CombustionRatioOpenFluedWater, "combustion_ratio_open_flued_water"},
+    {Rule::CombustionRatioRoomSealedWater, "combustion_ratio_room_sealed_water"},
+    {Rule::CombustionRatioFluelessSpace, "combustion_ratio_flueless_space"},
+    {Rule::CombustionRatioFluelessWater, "combustion_ratio_flueless_water"},
+    {Rule::CombustionRatioOven, "combustion_ratio_oven"},
+    {Rule::CombustionRatioGrill, "combustion_ratio_grill"},
+    {Rule::CombustionRatioRangeCooker, "combustion_ratio_range_cooker"},
+    {Rule::CombustionRatioDryer, "combustion_ratio_dryer"},
+    {Rule::CombustionRatio, "combustion_ratio"},
+    {Rule::CombustionCarbonMonoxide, "combustion_carbon_monoxide"},
+    {Rule::CombustionCarbonDioxide, "combustion_carbon_dioxide"},
+    {Rule::AirInletOxygen, "air_inlet_oxygen"},
+    {Rule::AirInletCarbonDioxide, "air_inlet_carbon_dioxide"},
+    {Rule::CombustionPlausibleGap, "combustion_plausible_gap"},
     // --- end of combustion
     // --- air
     // --- end of air

@@ -116,6 +116,27 @@ enum class Rule {
     // --- burner
     // --- end of burner
     // --- combustion
+    CombustionRatioCondensing,           // ratio CO/CO2, most: condensing boilers where the maker gives none
+    CombustionCarbonMonoxideCondensing,  // ppm, most: likewise
+    CombustionRatioNonCondensing,        // ratio, most: the other boilers
+    CombustionRatioWarmAir,              // warm-air heaters, circulators
+    CombustionRatioBackBoiler,           // back boiler unit, its boiler
+    CombustionRatioBackBoilerFire,       // back boiler unit, its fire
+    CombustionRatioFire,                 // gas fires, open-flued space heaters
+    CombustionRatioOpenFluedWater,       // water heaters
+    CombustionRatioRoomSealedWater,
+    CombustionRatioFluelessSpace,
+    CombustionRatioFluelessWater,
+    CombustionRatioOven,
+    CombustionRatioGrill,
+    CombustionRatioRangeCooker,
+    CombustionRatioDryer,
+    CombustionRatio,           // ratio, most: the maker's, whatever the appliance
+    CombustionCarbonMonoxide,  // ppm, most: the maker's
+    CombustionCarbonDioxide,   // range, per cent: the maker's
+    AirInletOxygen,            // per cent, least at the air inlet
+    AirInletCarbonDioxide,     // per cent, below which at the air inlet
+    CombustionPlausibleGap,    // percentage points: how far O2 and CO2 may be from what the fuel allows
     // --- end of combustion
     // --- air
     // --- end of air

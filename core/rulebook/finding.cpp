@@ -61,6 +61,17 @@ constexpr auto kKinds = std::to_array<Code<FindingKind>>({
     // --- burner
     // --- end of burner
     // --- combustion
+    {FindingKind::CombustionRatioMaximum, "combustion_ratio_maximum"},
+    {FindingKind::CombustionRatioMinimum, "combustion_ratio_minimum"},
+    {FindingKind::CarbonMonoxideMaximum, "carbon_monoxide_maximum"},
+    {FindingKind::CarbonMonoxideMinimum, "carbon_monoxide_minimum"},
+    {FindingKind::CarbonDioxideMaximum, "carbon_dioxide_maximum"},
+    {FindingKind::CarbonDioxideMinimum, "carbon_dioxide_minimum"},
+    {FindingKind::Combustion, "combustion"},
+    {FindingKind::AirInletOxygen, "air_inlet_oxygen"},
+    {FindingKind::AirInletCarbonDioxide, "air_inlet_carbon_dioxide"},
+    {FindingKind::CombustionPlausible, "combustion_plausible"},
+    {FindingKind::RatioAgrees, "ratio_agrees"},
     // --- end of combustion
     // --- air
     // --- end of air

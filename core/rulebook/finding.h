@@ -64,6 +64,17 @@ enum class FindingKind {
     // --- burner
     // --- end of burner
     // --- combustion
+    CombustionRatioMaximum,
+    CombustionRatioMinimum,
+    CarbonMonoxideMaximum,
+    CarbonMonoxideMinimum,
+    CarbonDioxideMaximum,
+    CarbonDioxideMinimum,
+    Combustion,
+    AirInletOxygen,
+    AirInletCarbonDioxide,
+    CombustionPlausible,
+    RatioAgrees,
     // --- end of combustion
     // --- air
     // --- end of air

@@ -63,6 +63,7 @@ ValueShape shapeOf(Rule rule) {
         case Rule::TestPressure:
         case Rule::WorkingPressure:
         case Rule::NetworkHeatValueSeen:
+        case Rule::CombustionCarbonDioxide:
             return ValueShape::Range;
         case Rule::DropByVolume:
             return ValueShape::Bands;

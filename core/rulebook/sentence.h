@@ -188,6 +188,53 @@ enum class Say {
     // --- burner
     // --- end of burner
     // --- combustion
+    CombustionRatioWithin,        // ratio, limit, uncertainty
+    CombustionRatioBeyond,        // ratio, limit, uncertainty
+    CarbonMonoxideWithin,         // CO, limit, uncertainty
+    CarbonMonoxideBeyond,         // CO, limit, uncertainty
+    CarbonDioxideWithin,          // CO2, least, most
+    CarbonDioxideBeyond,          // CO2, least, most
+    CarbonDioxideAtEnd,           // CO2, least, most
+    CombustionAtLimit,            // measured, limit, uncertainty: consult the maker
+    CombustionNotByRatio,         // - : judged by its flame and the CO in the room
+    CombustionNoLimitForKind,     // -
+    CombustionKindUnknown,        // -
+    CombustionNoFlueGas,          // - : CO2 is nought
+    CombustionBelowNought,        // -
+    CombustionLimitUnit,          // - : the maker's figure is in a unit that a reading can't be held against
+    CombustionMaximumMissing,     // -
+    CombustionMinimumMissing,     // -
+    CombustionInOrder,            // - : at every rate that was measured
+    CombustionCheckFlue,          // -
+    CombustionMeasureAgain,       // -
+    CombustionStillBeyond,        // -
+    CarbonDioxideComputed,        // - : by the analyser, from O2
+    AnalyserNotZeroed,            // -
+    AirInletOxygenGood,           // O2, limit, uncertainty
+    AirInletOxygenLow,            // O2, limit, uncertainty
+    AirInletCarbonDioxideGood,    // CO2, limit, uncertainty
+    AirInletCarbonDioxideHigh,    // CO2, limit, uncertainty
+    PlausibleFits,                // gap, most, uncertainty
+    PlausibleGap,                 // gap, most, uncertainty
+    PlausibleCannotSee,           // -
+    PlausibleComputed,            // -
+    PlausibleOxygenAboveAir,      // O2
+    PlausibleCarbonDioxideAbove,  // CO2, most
+    PlausibleOtherFuel,           // gas
+    PlausibleSlipOxygen,          // typed, fitting
+    PlausibleSlipCarbonDioxide,   // typed, fitting
+    PlausibleSwapped,             // -
+    PlausibleUnexplained,         // -
+    PlausibleRatioAgrees,         // printed, computed
+    PlausibleRatioDiffers,        // printed, computed
+    PlausibleFlueNotHotter,       // flue temperature, air temperature
+    FlueGasExcessAir,             // exact, simple
+    FlueGasAirFree,               // air-free, at 3 % O2
+    FlueGasEmission,              // net basis, gross basis
+    EfficiencySiegert,            // efficiency, loss
+    EfficiencyLosses,             // efficiency, dry gas, water vapour, unburned
+    EfficiencyNotCondensed,       // flue temperature, dew point
+    EfficiencyLatentCeiling,      // share
     // --- end of combustion
     // --- air
     // --- end of air

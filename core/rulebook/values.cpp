@@ -103,6 +103,30 @@ UnitFamily unitFamilyOf(Rule rule) {
         // --- burner
         // --- end of burner
         // --- combustion
+        case Rule::CombustionRatioCondensing:
+        case Rule::CombustionRatioNonCondensing:
+        case Rule::CombustionRatioWarmAir:
+        case Rule::CombustionRatioBackBoiler:
+        case Rule::CombustionRatioBackBoilerFire:
+        case Rule::CombustionRatioFire:
+        case Rule::CombustionRatioOpenFluedWater:
+        case Rule::CombustionRatioRoomSealedWater:
+        case Rule::CombustionRatioFluelessSpace:
+        case Rule::CombustionRatioFluelessWater:
+        case Rule::CombustionRatioOven:
+        case Rule::CombustionRatioGrill:
+        case Rule::CombustionRatioRangeCooker:
+        case Rule::CombustionRatioDryer:
+        case Rule::CombustionRatio:
+            return UnitFamily::None;
+        case Rule::CombustionCarbonMonoxideCondensing:
+        case Rule::CombustionCarbonMonoxide:
+            return UnitFamily::Trace;
+        case Rule::CombustionCarbonDioxide:
+        case Rule::AirInletOxygen:
+        case Rule::AirInletCarbonDioxide:
+        case Rule::CombustionPlausibleGap:
+            return UnitFamily::Share;
         // --- end of combustion
         // --- air
         // --- end of air

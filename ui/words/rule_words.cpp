@@ -185,6 +185,37 @@ constexpr std::array kRules{
     // --- burner
     // --- end of burner
     // --- combustion
+    RuleTitle{Rule::CombustionRatioCondensing, QT_TRANSLATE_NOOP("Words", "CO/CO₂ ratio, condensing boiler")},
+    RuleTitle{Rule::CombustionCarbonMonoxideCondensing,
+              QT_TRANSLATE_NOOP("Words", "CO in the flue gas, condensing boiler")},
+    RuleTitle{Rule::CombustionRatioNonCondensing,
+              QT_TRANSLATE_NOOP("Words", "CO/CO₂ ratio, non-condensing boiler")},
+    RuleTitle{Rule::CombustionRatioWarmAir,
+              QT_TRANSLATE_NOOP("Words", "CO/CO₂ ratio, warm-air heater or circulator")},
+    RuleTitle{Rule::CombustionRatioBackBoiler, QT_TRANSLATE_NOOP("Words", "CO/CO₂ ratio, back boiler")},
+    RuleTitle{Rule::CombustionRatioBackBoilerFire,
+              QT_TRANSLATE_NOOP("Words", "CO/CO₂ ratio, fire of a back boiler unit")},
+    RuleTitle{Rule::CombustionRatioFire,
+              QT_TRANSLATE_NOOP("Words", "CO/CO₂ ratio, gas fire or open-flued space heater")},
+    RuleTitle{Rule::CombustionRatioOpenFluedWater,
+              QT_TRANSLATE_NOOP("Words", "CO/CO₂ ratio, open-flued water heater")},
+    RuleTitle{Rule::CombustionRatioRoomSealedWater,
+              QT_TRANSLATE_NOOP("Words", "CO/CO₂ ratio, room-sealed water heater")},
+    RuleTitle{Rule::CombustionRatioFluelessSpace,
+              QT_TRANSLATE_NOOP("Words", "CO/CO₂ ratio, flueless space heater")},
+    RuleTitle{Rule::CombustionRatioFluelessWater,
+              QT_TRANSLATE_NOOP("Words", "CO/CO₂ ratio, flueless water heater")},
+    RuleTitle{Rule::CombustionRatioOven, QT_TRANSLATE_NOOP("Words", "CO/CO₂ ratio, oven")},
+    RuleTitle{Rule::CombustionRatioGrill, QT_TRANSLATE_NOOP("Words", "CO/CO₂ ratio, grill")},
+    RuleTitle{Rule::CombustionRatioRangeCooker,
+              QT_TRANSLATE_NOOP("Words", "CO/CO₂ ratio, flued range cooker")},
+    RuleTitle{Rule::CombustionRatioDryer, QT_TRANSLATE_NOOP("Words", "CO/CO₂ ratio, tumble dryer")},
+    RuleTitle{Rule::CombustionRatio, QT_TRANSLATE_NOOP("Words", "CO/CO₂ ratio")},
+    RuleTitle{Rule::CombustionCarbonMonoxide, QT_TRANSLATE_NOOP("Words", "CO in the flue gas")},
+    RuleTitle{Rule::CombustionCarbonDioxide, QT_TRANSLATE_NOOP("Words", "CO₂ in the flue gas")},
+    RuleTitle{Rule::AirInletOxygen, QT_TRANSLATE_NOOP("Words", "O₂ at the air inlet")},
+    RuleTitle{Rule::AirInletCarbonDioxide, QT_TRANSLATE_NOOP("Words", "CO₂ at the air inlet")},
+    RuleTitle{Rule::CombustionPlausibleGap, QT_TRANSLATE_NOOP("Words", "O₂ and CO₂ off the fuel's line")},
     // --- end of combustion
     // --- air
     // --- end of air

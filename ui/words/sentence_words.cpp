@@ -57,6 +57,17 @@ constexpr std::array kTitles{
     // --- burner
     // --- end of burner
     // --- combustion
+    Title{FindingKind::CombustionRatioMaximum, QT_TRANSLATE_NOOP("Words", "CO/CO₂ ratio at maximum rate")},
+    Title{FindingKind::CombustionRatioMinimum, QT_TRANSLATE_NOOP("Words", "CO/CO₂ ratio at minimum rate")},
+    Title{FindingKind::CarbonMonoxideMaximum, QT_TRANSLATE_NOOP("Words", "CO at maximum rate")},
+    Title{FindingKind::CarbonMonoxideMinimum, QT_TRANSLATE_NOOP("Words", "CO at minimum rate")},
+    Title{FindingKind::CarbonDioxideMaximum, QT_TRANSLATE_NOOP("Words", "CO₂ at maximum rate")},
+    Title{FindingKind::CarbonDioxideMinimum, QT_TRANSLATE_NOOP("Words", "CO₂ at minimum rate")},
+    Title{FindingKind::Combustion, QT_TRANSLATE_NOOP("Words", "Combustion")},
+    Title{FindingKind::AirInletOxygen, QT_TRANSLATE_NOOP("Words", "O₂ at the air inlet")},
+    Title{FindingKind::AirInletCarbonDioxide, QT_TRANSLATE_NOOP("Words", "CO₂ at the air inlet")},
+    Title{FindingKind::CombustionPlausible, QT_TRANSLATE_NOOP("Words", "O₂ and CO₂ belong together")},
+    Title{FindingKind::RatioAgrees, QT_TRANSLATE_NOOP("Words", "Ratio as printed and as worked out")},
     // --- end of combustion
     // --- air
     // --- end of air

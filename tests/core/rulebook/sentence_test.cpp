@@ -30,6 +30,7 @@ TEST(SayCodes, AreAllThereAndAllDifferent) {
         // --- burner
         // --- end of burner
         // --- combustion
+        Say::EfficiencyLatentCeiling,
         // --- end of combustion
         // --- air
         // --- end of air
