@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "core/register/model.h"
+#include "core/register/doings.h"
 
 #include <concepts>
 #include <optional>
@@ -17,6 +17,7 @@
 ///     code(name, enumeration)
 ///     typed(name, Typed)   two names: `name` and `name`_unit
 ///     date(name, Date or optional Date)    instant(name, Instant)
+/// and says by `kStaysInside` whether what it takes stays in the store.
 /// Order matters to archives that read in order: add a field at the end, and with a migration.
 namespace hearth::record {
 
@@ -34,6 +35,9 @@ HEARTH_CODE(reg::Country, reg::codeOf, reg::countryFromCode);
 HEARTH_CODE(reg::PartyKind, reg::codeOf, reg::partyKindFromCode);
 HEARTH_CODE(reg::RoleKind, reg::codeOf, reg::roleKindFromCode);
 HEARTH_CODE(reg::InstrumentKind, reg::codeOf, reg::instrumentKindFromCode);
+HEARTH_CODE(reg::SendBy, reg::codeOf, reg::sendByFromCode);
+HEARTH_CODE(reg::ReminderBasis, reg::codeOf, reg::reminderBasisFromCode);
+HEARTH_CODE(reg::YesNo, reg::codeOf, reg::yesNoFromCode);
 HEARTH_CODE(rulebook::Gas, rulebook::gasText, rulebook::gasFromText);
 #undef HEARTH_CODE
 
@@ -58,6 +62,15 @@ void describe(Archive& archive, Value& firm) {
     archive.code("country", firm.country);
     archive.text("language", firm.language);
     archive.flag("demonstration", firm.demonstration);
+    archive.link("logo", firm.logo);
+    archive.text("number_form", firm.numberForm);
+    archive.text("insurer", firm.insurer);
+    archive.text("policy", firm.policy);
+    archive.date("insured_until", firm.insuredUntil);
+    archive.text("insured_until_text", firm.insuredUntilText);
+    archive.secret("reminder_text", firm.reminderText);
+    archive.secret("no_access_text", firm.noAccessText);
+    archive.secret("cover_text", firm.coverText);
 }
 
 template <class Archive, Is<reg::Party> Value>
@@ -68,6 +81,14 @@ void describe(Archive& archive, Value& party) {
     describe(archive, party.address);
     archive.text("telephone", party.telephone);
     archive.text("email", party.email);
+    if constexpr (Archive::kStaysInside) {  // how somebody may be written to is no business of a record
+        archive.text("language", party.language);
+        archive.code("send_by", party.sendBy);
+        archive.code("reminder_basis", party.reminderBasis);
+        archive.date("reminder_since", party.reminderSince);
+        archive.date("reminder_withdrawn", party.reminderWithdrawn);
+        archive.secret("notes", party.notes);
+    }
 }
 
 template <class Archive, Is<reg::Premises> Value>
@@ -76,6 +97,7 @@ void describe(Archive& archive, Value& premises) {
     describe(archive, premises.address);
     archive.code("country", premises.country);
     archive.secret("access_notes", premises.accessNotes);
+    archive.text("uprn", premises.uprn);
 }
 
 template <class Archive, Is<reg::Role> Value>
@@ -84,6 +106,8 @@ void describe(Archive& archive, Value& role) {
     archive.link("premises", role.premises);
     archive.link("party", role.party);
     archive.code("kind", role.kind);
+    archive.date("since", role.since);
+    archive.date("until", role.until);
 }
 
 template <class Archive, Is<reg::Installation> Value>
@@ -98,6 +122,13 @@ void describe(Archive& archive, Value& installation) {
     archive.typed("operating_pressure", installation.operatingPressure);
     archive.typed("supply_pressure", installation.supplyPressure);
     archive.text("control_valve_place", installation.controlValvePlace);
+    archive.text("name", installation.name);
+    archive.text("mprn", installation.mprn);
+    archive.text("meter_badge", installation.meterBadge);
+    archive.text("regulator", installation.regulator);
+    archive.code("control_valve_accessible", installation.controlValveAccessible);
+    archive.code("bonding_seen", installation.bondingSeen);
+    archive.text("line_diagram", installation.lineDiagram);
 }
 
 template <class Archive, Is<reg::PipeSection> Value>

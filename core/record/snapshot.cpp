@@ -17,6 +17,8 @@ using record::jsonOf;  // those of the header beside those below
 /// Fields of a register value into one JSON object.
 class JsonArchive {
   public:
+    static constexpr bool kStaysInside = false;
+
     template <class Key>
     void id(const char* name, const Key& key) {
         m_json[name] = key.text();

@@ -1,15 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/quantity/units.h"
+
 #include <optional>
 #include <span>
 #include <string_view>
 
-#include "core/quantity/units.h"
-
-/// The catalogue of what can be entered on a visit. Defined once; the sheet, the store's rows, the record's required items,
-/// export and import are built from it. Add an item at the end of its group, with its row in item.cpp and its words in
-/// ui/words; its code never changes and is never reused.
+/// The catalogue of what can be entered on a visit. Defined once; the sheet, the store's rows, the record's
+/// required items, export and import are built from it. Add an item at the end of its group, with its row in
+/// item.cpp and its words in ui/words; its code never changes and is never reused.
 namespace hearth::reg {
 
 /// What an item belongs to. A visit has one visit subject and any number of the others.
@@ -19,51 +19,66 @@ enum class ItemKind { Number, Choice, YesNo, Text, LongText, Time, Date, Instrum
 
 enum class Item {
     // visit: who and where
-    VisitReference,        // the customer's order number
-    VisitPresent,          // who was there
+    VisitReference,  // the customer's order number
+    VisitPresent,    // who was there
     // visit: before you start
-    SmellOnArrival,        // yes / no
-    OpenEnds,              // none seen / found and sealed / found open / not looked at
-    SafeToTouch,           // safe / voltage found / not done
-    VisualInspection,      // sound / defects noted / not done
+    SmellOnArrival,    // yes / no
+    OpenEnds,          // none seen / found and sealed / found open / not looked at
+    SafeToTouch,       // safe / voltage found / not done
+    VisualInspection,  // sound / defects noted / not done
     VisualNotes,
     // test: what is tested
-    TestEdition,           // ed3 / ed4
-    TestWork,              // new / existing
-    TestExtent,            // whole / part
+    TestEdition,  // ed3 / ed4
+    TestWork,     // new / existing
+    TestExtent,   // whole / part
     TestPartDescription,
-    TestAppliances,        // connected, all off / isolated at their valves / none connected
-    TestIsolatedWhat,      // what was open and shut: which valves, which appliances
-    TestPilots,            // out / none fitted / left lit
-    TestGauge,             // instrument
-    TestGaugeZeroed,       // yes / no
-    TestSmell,             // yes / no: smell of gas during the test
-    TestVolumeTyped,       // m3: the volume from elsewhere (instead of the pipe list)
+    TestAppliances,    // connected, all off / isolated at their valves / none connected
+    TestIsolatedWhat,  // what was open and shut: which valves, which appliances
+    TestPilots,        // out / none fitted / left lit
+    TestGauge,         // instrument
+    TestGaugeZeroed,   // yes / no
+    TestSmell,         // yes / no: smell of gas during the test
+    TestVolumeTyped,   // m3: the volume from elsewhere (instead of the pipe list)
     // test: let-by
-    LetByStart, LetByEnd, LetByStartedAt, LetByEndedAt,
+    LetByStart,
+    LetByEnd,
+    LetByStartedAt,
+    LetByEndedAt,
     // test: settle
-    SettleStart, SettleEnd, SettleStartedAt, SettleEndedAt,
+    SettleStart,
+    SettleEnd,
+    SettleStartedAt,
+    SettleEndedAt,
     // test: tightness
-    TightStart, TightEnd, TightStartedAt, TightEndedAt,
-    SecondDisplayStart, SecondDisplayEnd,  // the same gauge read on another display
-    LowPressureReason,     // why the test pressure could not be reached
+    TightStart,
+    TightEnd,
+    TightStartedAt,
+    TightEndedAt,
+    SecondDisplayStart,
+    SecondDisplayEnd,   // the same gauge read on another display
+    LowPressureReason,  // why the test pressure could not be reached
     AssumedTemperatureChange,
     // test: the repeat with appliances isolated
-    RetestStart, RetestEnd, RetestStartedAt, RetestEndedAt,
+    RetestStart,
+    RetestEnd,
+    RetestStartedAt,
+    RetestEndedAt,
     // test: purge
-    PurgeDone,             // yes / no / not needed
-    PurgeMethod,           // open burner / ventilated place, no ignition source
-    PurgeVolumePassed,     // m3 on the meter index
-    PurgeSteadyFlame,      // at every appliance: yes / no
+    PurgeDone,          // yes / no / not needed
+    PurgeMethod,        // open burner / ventilated place, no ignition source
+    PurgeVolumePassed,  // m3 on the meter index
+    PurgeSteadyFlame,   // at every appliance: yes / no
     // test: restore
-    TestPointProved,       // yes / no: leak detection fluid
-    DisturbedJointsProved, // yes / no / none disturbed
-    FluidWiped,            // yes / no
-    StandingPressure, WorkingPressure, WorkingLoad,
+    TestPointProved,        // yes / no: leak detection fluid
+    DisturbedJointsProved,  // yes / no / none disturbed
+    FluidWiped,             // yes / no
+    StandingPressure,
+    WorkingPressure,
+    WorkingLoad,
     // visit: hand-over
     VisitRemarks,
-    SignedByEngineer,      // name as typed in place of a signature
-    ReceivedBy,            // name
+    SignedByEngineer,  // name as typed in place of a signature
+    ReceivedBy,        // name
     // --- worked out away from a visit (see judging/question.h)
     // gas: what burns
     GasFamily,
@@ -194,7 +209,7 @@ struct Choice {
 
 struct ItemInfo {
     Item item;
-    std::string_view code;     // "test.tight_start"
+    std::string_view code;  // "test.tight_start"
     ItemKind kind;
     SubjectKind subject;
     quantity::UnitFamily units = quantity::UnitFamily::None;

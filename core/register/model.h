@@ -26,6 +26,8 @@ using InstrumentId = Id<struct InstrumentTag>;
 using VisitId = Id<struct VisitTag>;
 using TestId = Id<struct TestTag>;
 using EntryId = Id<struct EntryTag>;
+using ApplianceId = Id<struct ApplianceTag>;
+using AttachmentId = Id<struct AttachmentTag>;
 
 /// The rules differ by country.
 enum class Country { England, Wales, Scotland, NorthernIreland };
@@ -48,17 +50,38 @@ struct Firm {
     Country country = Country::England;
     std::string language = "en";  // of its records
     bool demonstration = false;   // set when the store is made, never changed
+    std::optional<AttachmentId> logo = {};
+    std::string numberForm = {};  // how a record's number is shown; empty: the program's own
+    std::string insurer = {};     // public liability
+    std::string policy = {};
+    std::optional<calendar::Date> insuredUntil = {};
+    std::string insuredUntilText = {};  // what was typed where it is no date; else empty
+    // The firm's own words of its letters; empty: the program's. Placeholders are listed beside the editor.
+    std::string reminderText = {};
+    std::string noAccessText = {};
+    std::string coverText = {};
     bool operator==(const Firm&) const = default;
 };
 
 enum class PartyKind { Person, Organisation };
+/// How records may be sent to somebody.
+enum class SendBy { NotSaid, Post, Email, Handed };
+/// On what ground somebody is reminded: the law's duty (a landlord of his checks), consent given, or a
+/// customer's earlier work (facts: "Data protection"); withdrawn counts before all of them.
+enum class ReminderBasis { NotSaid, Consent, EarlierWork, Contract };
 struct Party {
     PartyId id;
     PartyKind kind = PartyKind::Person;
     std::string name;
     Address address;
-    std::string telephone;
+    std::string telephone;  // as typed; telephoneE164() reads it
     std::string email;
+    std::string language = {};  // of what is sent; empty: the firm's
+    SendBy sendBy = SendBy::NotSaid;
+    ReminderBasis reminderBasis = ReminderBasis::NotSaid;
+    std::optional<calendar::Date> reminderSince = {};
+    std::optional<calendar::Date> reminderWithdrawn = {};
+    std::string notes = {};
     bool operator==(const Party&) const = default;
 };
 
@@ -69,14 +92,19 @@ struct Role {
     PremisesId premises;
     PartyId party;
     RoleKind kind = RoleKind::Customer;
+    std::optional<calendar::Date> since = {};  // none: not known
+    std::optional<calendar::Date> until = {};  // the last day; none: still
     bool operator==(const Role&) const = default;
 };
+
+enum class YesNo { NotSaid, Yes, No };
 
 struct Premises {
     PremisesId id;
     Address address;
     Country country = Country::England;
     std::string accessNotes;  // shown only on purpose, never printed
+    std::string uprn = {};    // up to 12 digits, kept as typed
     bool operator==(const Premises&) const = default;
 };
 
@@ -92,6 +120,13 @@ struct Installation {
     quantity::Typed operatingPressure;  // at the meter or final regulator outlet
     quantity::Typed supplyPressure;     // maximum operating pressure at the emergency control valve's outlet
     std::string controlValvePlace;
+    std::string name = {};  // "shop", "flat above": where there are several
+    std::string mprn = {};  // meter point reference number, as typed
+    std::string meterBadge = {};
+    std::string regulator = {};
+    YesNo controlValveAccessible = YesNo::NotSaid;
+    YesNo bondingSeen = YesNo::NotSaid;
+    std::string lineDiagram = {};  // where it hangs, what it lacks
     bool operator==(const Installation&) const = default;
 };
 
@@ -180,6 +215,9 @@ struct SubjectRef {
 [[nodiscard]] inline SubjectRef subject(TestId id) {
     return {SubjectKind::Test, id.bytes};
 }
+[[nodiscard]] inline SubjectRef subject(ApplianceId id) {
+    return {SubjectKind::Appliance, id.bytes};
+}
 
 /// One item's value on one subject, as typed. At most one per subject and item; an emptied one is deleted
 /// (the change log keeps it). `text` is what was typed, for a choice its code, for an instrument its id's
@@ -211,10 +249,16 @@ struct Entry {
 [[nodiscard]] std::string_view codeOf(RoleKind);
 [[nodiscard]] std::string_view codeOf(InstrumentKind);
 [[nodiscard]] std::string_view codeOf(SubjectKind);
+[[nodiscard]] std::string_view codeOf(SendBy);
+[[nodiscard]] std::string_view codeOf(ReminderBasis);
+[[nodiscard]] std::string_view codeOf(YesNo);
 [[nodiscard]] std::optional<Country> countryFromCode(std::string_view);
 [[nodiscard]] std::optional<PartyKind> partyKindFromCode(std::string_view);
 [[nodiscard]] std::optional<RoleKind> roleKindFromCode(std::string_view);
 [[nodiscard]] std::optional<InstrumentKind> instrumentKindFromCode(std::string_view);
 [[nodiscard]] std::optional<SubjectKind> subjectKindFromCode(std::string_view);
+[[nodiscard]] std::optional<SendBy> sendByFromCode(std::string_view);
+[[nodiscard]] std::optional<ReminderBasis> reminderBasisFromCode(std::string_view);
+[[nodiscard]] std::optional<YesNo> yesNoFromCode(std::string_view);
 
 }  // namespace hearth::reg

@@ -1,31 +1,32 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/register/model.h"
+
 #include <optional>
 #include <span>
 #include <vector>
 
-#include "core/register/model.h"
-
 namespace hearth::reg {
 
-/// Everything that judging and a record need of one visit, read in one go: a value, so that judging is a pure function.
+/// Everything that judging and a record need of one visit, read in one go: a value, so that judging is a pure
+/// function.
 struct VisitFile {
     Firm firm;
     Visit visit;
     Premises premises;
     Installation installation;
-    std::vector<PipeSection> pipes;     // in list order
-    std::vector<Test> tests;            // in order
+    std::vector<PipeSection> pipes;  // in list order
+    std::vector<Test> tests;         // in order
     std::vector<Entry> entries;
-    std::vector<Engineer> engineers;    // of the firm
+    std::vector<Engineer> engineers;  // of the firm
     std::vector<Instrument> instruments;
     struct Holder {
         RoleKind role;
         Party party;
         bool operator==(const Holder&) const = default;
     };
-    std::vector<Holder> people;         // roles on the premises
+    std::vector<Holder> people;  // roles on the premises
 
     [[nodiscard]] const Entry* find(const SubjectRef& subject, Item item) const;
     /// The canonical choice code of an entry; empty when absent or unreadable.

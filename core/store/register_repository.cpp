@@ -24,7 +24,7 @@ bool isAmong(const std::vector<reg::PipeSection>& sections, const UuidBytes& id)
 }
 
 std::optional<UuidBytes> roleRow(const Connection& db, reg::PremisesId premises, reg::RoleKind kind) {
-    return db.first("SELECT id FROM roles WHERE premises = ? AND kind = ?",
+    return db.first("SELECT id FROM roles WHERE premises = ? AND kind = ? AND until IS NULL",
                     {premises.bytes, std::string(reg::codeOf(kind))},
                     [](const Columns& columns) { return columns.uuid(0); });
 }
@@ -56,7 +56,7 @@ std::vector<reg::Instrument> readInstruments(const Connection& db) {
 std::string customerOf(std::string_view column) {
     return "coalesce((SELECT c.name FROM roles AS r JOIN parties AS c ON c.id = r.party WHERE r.premises = " +
            std::string(column) +
-           " AND r.kind IN ('customer', 'landlord', 'home_owner') "
+           " AND r.until IS NULL AND r.kind IN ('customer', 'landlord', 'home_owner') "
            "ORDER BY instr('customer landlord home_owner', r.kind) LIMIT 1), '')";
 }
 
@@ -98,7 +98,8 @@ std::vector<reg::Party> findParties(const Connection& db, const std::string& sea
 std::vector<reg::VisitFile::Holder> readHolders(const Connection& db, reg::PremisesId premises) {
     std::vector<reg::VisitFile::Holder> holders;
     db.query("SELECT r.kind, " + tableOf<reg::Party>().columnList("p") +
-                 " FROM roles AS r JOIN parties AS p ON p.id = r.party WHERE r.premises = ? ORDER BY r.id",
+                 " FROM roles AS r JOIN parties AS p ON p.id = r.party WHERE r.premises = ? AND r.until IS "
+                 "NULL ORDER BY r.id",
              {premises.bytes}, [&](const Columns& columns) {
                  if (const auto kind = reg::roleKindFromCode(columns.text(0))) {  // else a newer program's
                      holders.push_back({*kind, valueOf<reg::Party>(columns, 1)});

@@ -143,7 +143,8 @@ void refreshPremisesWords(Connection& db, const UuidBytes& premises) {
         addAddress(words, found.address);
     }
     for (const auto& holder : valuesWhere<reg::Party>(
-             db, "WHERE t.id IN (SELECT party FROM roles WHERE premises = ?)", {premises})) {
+             db, "WHERE t.id IN (SELECT party FROM roles WHERE premises = ? AND until IS NULL)",
+             {premises})) {
         addWords(words, holder.name);
     }
     setWords(db, Indexed::Premises, premises, {words.begin(), words.end()});

@@ -28,11 +28,26 @@ bool Table::has(std::string_view column) const {
 }
 
 const Table* tableNamed(std::string_view name) {
-    const std::array<const Table*, 10> tables{&tableOf<FirmRow>(),           &tableOf<reg::Party>(),
-                                              &tableOf<reg::Premises>(),     &tableOf<reg::Role>(),
-                                              &tableOf<reg::Installation>(), &tableOf<reg::PipeSection>(),
-                                              &tableOf<reg::Engineer>(),     &tableOf<reg::Instrument>(),
-                                              &tableOf<reg::Visit>(),        &tableOf<reg::Test>()};
+    const std::array<const Table*, 20> tables{&tableOf<FirmRow>(),
+                                              &tableOf<reg::Party>(),
+                                              &tableOf<reg::Premises>(),
+                                              &tableOf<reg::Role>(),
+                                              &tableOf<reg::Installation>(),
+                                              &tableOf<reg::PipeSection>(),
+                                              &tableOf<reg::Engineer>(),
+                                              &tableOf<reg::Instrument>(),
+                                              &tableOf<reg::Visit>(),
+                                              &tableOf<reg::Test>(),
+                                              &tableOf<reg::Appliance>(),
+                                              &tableOf<reg::Competence>(),
+                                              &tableOf<reg::AccessAttempt>(),
+                                              &tableOf<reg::Letter>(),
+                                              &tableOf<reg::Booking>(),
+                                              &tableOf<reg::Situation>(),
+                                              &tableOf<reg::SituationEvent>(),
+                                              &tableOf<reg::EmergencyContact>(),
+                                              &tableOf<reg::Attachment>(),
+                                              &tableOf<reg::Binned>()};
     const auto* found =
         std::find_if(tables.begin(), tables.end(), [&](const Table* table) { return table->name == name; });
     return found == tables.end() ? nullptr : *found;

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "core/record/register_fields.h"
+#include "core/record/doings_fields.h"
 #include "core/store/connection.h"
 
 #include <string>
@@ -74,9 +74,42 @@ inline std::string_view tableName(const reg::Test&) {
     return "tests";
 }
 
+inline std::string_view tableName(const reg::Appliance&) {
+    return "appliances";
+}
+inline std::string_view tableName(const reg::Competence&) {
+    return "competences";
+}
+inline std::string_view tableName(const reg::AccessAttempt&) {
+    return "access_attempts";
+}
+inline std::string_view tableName(const reg::Letter&) {
+    return "letters";
+}
+inline std::string_view tableName(const reg::Booking&) {
+    return "bookings";
+}
+inline std::string_view tableName(const reg::Situation&) {
+    return "situations";
+}
+inline std::string_view tableName(const reg::SituationEvent&) {
+    return "situation_events";
+}
+inline std::string_view tableName(const reg::EmergencyContact&) {
+    return "emergency_contacts";
+}
+inline std::string_view tableName(const reg::Attachment&) {
+    return "attachments";
+}
+inline std::string_view tableName(const reg::Binned&) {
+    return "bin";
+}
+
 /// Archive that writes a value's cells, and the columns with them.
 class ToCells {
   public:
+    static constexpr bool kStaysInside = true;
+
     template <class Key>
     void id(const char* name, const Id<Key>& key) {
         add(name, CellType::Uuid, key.bytes);
@@ -89,6 +122,7 @@ class ToCells {
     void link(const char* name, const std::optional<Id<Key>>& key) {
         add(name, CellType::Uuid, key ? Cell(key->bytes) : Cell());
     }
+    void owner(const char* name, const UuidBytes& key) { add(name, CellType::Uuid, key); }
     void text(const char* name, const std::string& text) { add(name, CellType::Text, text); }
     void secret(const char* name, const std::string& text) { add(name, CellType::Text, text); }
     void number(const char* name, int number) { add(name, CellType::Integer, std::int64_t{number}); }
@@ -105,6 +139,9 @@ class ToCells {
         add(name, CellType::Text, date ? Cell(calendar::isoText(*date)) : Cell());
     }
     void instant(const char* name, Instant instant) { add(name, CellType::Text, instantText(instant)); }
+    void instant(const char* name, const std::optional<Instant>& instant) {
+        add(name, CellType::Text, instant ? Cell(instantText(*instant)) : Cell());
+    }
 
     std::vector<Column> columns;
     Cells cells;
@@ -119,6 +156,8 @@ class ToCells {
 /// Archive that reads a value from the columns of a query, in order.
 class FromColumns {
   public:
+    static constexpr bool kStaysInside = true;
+
     explicit FromColumns(const Columns& columns, int first) : m_columns(columns), m_next(first) {}
 
     template <class Key>
@@ -136,6 +175,7 @@ class FromColumns {
         }
         ++m_next;
     }
+    void owner(const char* /*name*/, UuidBytes& key) { key = m_columns.uuid(m_next++); }
     void text(const char* /*name*/, std::string& text) { text = m_columns.text(m_next++); }
     void secret(const char* /*name*/, std::string& text) { text = m_columns.text(m_next++); }
     void number(const char* /*name*/, int& number) { number = m_columns.number(m_next++); }
@@ -158,6 +198,15 @@ class FromColumns {
         }
         calendar::Date read{};
         date(name, read);
+        value = read;
+    }
+    void instant(const char* name, std::optional<Instant>& value) {
+        if (m_columns.isNull(m_next)) {
+            ++m_next;
+            return;
+        }
+        Instant read{};
+        instant(name, read);
         value = read;
     }
     void instant(const char* name, Instant& instant) {

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/register/model.h"
+#include "core/register/doings.h"
 
 #include <gtest/gtest.h>
 #include <set>
@@ -31,6 +31,21 @@ TEST(Codes, ComeBackAsTheSameValue) {
         {InstrumentKind::ElectronicGauge, InstrumentKind::WaterGauge, InstrumentKind::CombustionAnalyser,
          InstrumentKind::LeakDetector, InstrumentKind::VoltageIndicator, InstrumentKind::Other},
         instrumentKindFromCode);
+    expectRoundTrip<SendBy>({SendBy::NotSaid, SendBy::Post, SendBy::Email, SendBy::Handed}, sendByFromCode);
+    expectRoundTrip<ReminderBasis>(
+        {ReminderBasis::NotSaid, ReminderBasis::Consent, ReminderBasis::EarlierWork, ReminderBasis::Contract},
+        reminderBasisFromCode);
+    expectRoundTrip<YesNo>({YesNo::NotSaid, YesNo::Yes, YesNo::No}, yesNoFromCode);
+    expectRoundTrip<Owner>({Owner::NotSaid, Owner::Landlord, Owner::Tenant, Owner::HomeOwner}, ownerFromCode);
+    expectRoundTrip<FlueType>(
+        {FlueType::NotSaid, FlueType::RoomSealed, FlueType::OpenFlued, FlueType::Flueless}, flueTypeFromCode);
+    expectRoundTrip<Channel>({Channel::Visit, Channel::Letter, Channel::Telephone, Channel::TextMessage,
+                              Channel::Email, Channel::Other},
+                             channelFromCode);
+    expectRoundTrip<BookingState>({BookingState::Proposed, BookingState::Booked, BookingState::Done,
+                                   BookingState::Cancelled, BookingState::NoAccess},
+                                  bookingStateFromCode);
+    expectRoundTrip<Danger>({Danger::NotSaid, Danger::ImmediatelyDangerous, Danger::AtRisk}, dangerFromCode);
     expectRoundTrip<SubjectKind>({SubjectKind::Visit, SubjectKind::Installation, SubjectKind::Test,
                                   SubjectKind::Appliance, SubjectKind::Room, SubjectKind::Situation},
                                  subjectKindFromCode);

@@ -124,7 +124,7 @@ TEST_F(Faults, aFailedBackupLeavesTheOneBefore) {
 
 TEST_F(Faults, aFailedMigrationLeavesAStoreThatCanBeMigrated) {
     std::vector<Migration> steps(shippedMigrations().begin(), shippedMigrations().end());
-    steps.push_back({2, "0002_notes",
+    steps.push_back({3, "0003_notes",
                      "CREATE TABLE notes (x INTEGER) STRICT; ALTER TABLE premises ADD COLUMN extra TEXT;"});
     const auto migrate = [&] {
         return guarded([&] { return openFile(path(), Access::Write, clock, steps); });
@@ -139,7 +139,7 @@ TEST_F(Faults, aFailedMigrationLeavesAStoreThatCanBeMigrated) {
         EXPECT_EQ(migrated, !happened);
         const auto again = migrate();
         ASSERT_TRUE(again) << codeText(again.error().code);
-        EXPECT_EQ(schemaOf(*again->db), 2);
+        EXPECT_EQ(schemaOf(*again->db), 3);
         EXPECT_EQ(integrityOf(*again->db, Check::Full), "ok");
     }
 }

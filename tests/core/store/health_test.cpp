@@ -19,7 +19,7 @@ TEST_F(HealthOfAStore, isReadWithoutChangingAByte) {
     const std::string before = readFile(path());
     const auto health = valueOf(Store::inspect(path()));  // while the store is at work
     EXPECT_EQ(health.path, path().string());
-    EXPECT_EQ(health.schema, 1);
+    EXPECT_EQ(health.schema, 2);
     EXPECT_EQ(health.integrity, "ok");
     EXPECT_TRUE(health.chain);
     EXPECT_EQ(health.records, 1);

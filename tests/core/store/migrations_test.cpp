@@ -20,12 +20,12 @@ std::vector<Migration> stepsWith(std::vector<Migration> more) {
     return steps;
 }
 
-const Migration kNotes{2, "0002_notes",
+const Migration kNotes{3, "0003_notes",
                        "CREATE TABLE notes (id BLOB PRIMARY KEY NOT NULL, text TEXT NOT NULL) STRICT; "
-                       "UPDATE store SET min_reader = 2;"};
-const Migration kBroken{3, "0003_broken",
+                       "UPDATE store SET min_reader = 3;"};
+const Migration kBroken{4, "0004_broken",
                         "CREATE TABLE more (x INTEGER) STRICT; INSERT INTO nowhere VALUES (1);"};
-const Migration kOrphan{3, "0003_orphan", "DELETE FROM premises;"};
+const Migration kOrphan{4, "0004_orphan", "DELETE FROM premises;"};
 
 class Migrating : public StoreTest {
   protected:
@@ -42,7 +42,7 @@ class Migrating : public StoreTest {
     [[nodiscard]] std::vector<fs::path> backups() const {
         std::vector<fs::path> found;
         for (const auto& entry : fs::directory_iterator(path().parent_path())) {
-            if (entry.path().filename().string().find("-schema1-") != std::string::npos) {
+            if (entry.path().filename().string().find("-schema2-") != std::string::npos) {
                 found.push_back(entry.path());
             }
         }
@@ -71,7 +71,7 @@ TEST_F(Migrating, everyTableIsStrictAndKeyedByUuid) {
                "AND strict = 0 AND name NOT LIKE 'sqlite_%'"),
         "");
     EXPECT_EQ(askSql(path(), "PRAGMA application_id"), std::to_string(kApplicationId));
-    EXPECT_EQ(askSql(path(), "PRAGMA user_version"), "1");
+    EXPECT_EQ(askSql(path(), "PRAGMA user_version"), "2");
     EXPECT_EQ(askSql(path(), "SELECT hex(substr(id, 7, 1)) LIKE '7%' FROM premises"), "1");
 }
 
@@ -87,15 +87,15 @@ TEST_F(Migrating, bringsAnOlderStoreUpToDateAfterAVerifiedBackup) {
     {
         const auto opened = openWith(stepsWith({kNotes}));
         ASSERT_TRUE(opened);
-        EXPECT_EQ(schemaOf(*opened->db), 2);
+        EXPECT_EQ(schemaOf(*opened->db), 3);
         EXPECT_EQ(opened->db->number("SELECT count(*) FROM notes"), 0);
-        EXPECT_EQ(opened->db->number("SELECT min_reader FROM store"), 2);
-        EXPECT_EQ(opened->db->text("SELECT name || ' ' || sha256 FROM migrations WHERE number = 2"),
-                  "0002_notes " + record::sha256(kNotes.sql));
+        EXPECT_EQ(opened->db->number("SELECT min_reader FROM store"), 3);
+        EXPECT_EQ(opened->db->text("SELECT name || ' ' || sha256 FROM migrations WHERE number = 3"),
+                  "0003_notes " + record::sha256(kNotes.sql));
         EXPECT_EQ(opened->db->text("SELECT count(*) || '' FROM changes"), before);
         ASSERT_EQ(backups(), std::vector<fs::path>{opened->migrationBackup});
     }
-    EXPECT_EQ(backups().front().filename(), "firm-schema1-20261125T094600Z.hearth");
+    EXPECT_EQ(backups().front().filename(), "firm-schema2-20261125T094600Z.hearth");
     const auto backup = valueOf(Store::open(backups().front(), Access::Read, clock));
     EXPECT_EQ(valueOf(backup->premises(sample.premises.id)), sample.premises);
     EXPECT_TRUE(backup->verify());
@@ -107,9 +107,9 @@ TEST_F(Migrating, aStepThatFailsLeavesTheStoreAtTheStepBefore) {
     const auto refused = openWith(stepsWith({kNotes, kBroken}));
     ASSERT_FALSE(refused);
     EXPECT_EQ(refused.error().code, ErrorCode::StoreFailed);
-    EXPECT_EQ(askSql(path(), "PRAGMA user_version"), "2");
+    EXPECT_EQ(askSql(path(), "PRAGMA user_version"), "3");
     EXPECT_EQ(askSql(path(), "SELECT count(*) FROM sqlite_schema WHERE name = 'more'"), "0");
-    EXPECT_EQ(askSql(path(), "SELECT max(number) FROM migrations"), "2");
+    EXPECT_EQ(askSql(path(), "SELECT max(number) FROM migrations"), "3");
     EXPECT_EQ(backups().size(), 1U);
     EXPECT_TRUE(openWith(stepsWith({kNotes})));
 }
@@ -125,13 +125,13 @@ TEST_F(Migrating, whatWasAppliedMustBeWhatTheProgramHolds) {
     auto edited = steps;
     edited.back().sql = "CREATE TABLE notes (other TEXT) STRICT;";
     const std::string before = hearth::testing::readFile(path());
-    EXPECT_EQ(openWith(edited).error(), (Error{ErrorCode::MigrationChanged, {"2"}}));
+    EXPECT_EQ(openWith(edited).error(), (Error{ErrorCode::MigrationChanged, {"3"}}));
     EXPECT_EQ(hearth::testing::readFile(path()), before);
 }
 
 TEST_F(Migrating, isNotDoneWithoutABackup) {
     // A folder by the backup's name is in its way.
-    const fs::path part = path().parent_path() / "firm-schema1-20261125T094600Z.hearth.part";
+    const fs::path part = path().parent_path() / "firm-schema2-20261125T094600Z.hearth.part";
     fs::create_directories(part / "in the way");
     const std::string before = hearth::testing::readFile(path());
     EXPECT_EQ(errorOf(openWith(stepsWith({kNotes}))), ErrorCode::BackupFailed);

@@ -95,7 +95,7 @@ TEST_F(Opening, leavesAloneAnotherProgramsDatabase) {
 TEST_F(Opening, leavesANewerStoreAsItIs) {
     store.reset();
     ASSERT_EQ(sqlOn(path(), "UPDATE store SET min_reader = 9; PRAGMA user_version = 9"), "");
-    const Error newer{ErrorCode::StoreNewer, {path().string(), "9", "1"}};
+    const Error newer{ErrorCode::StoreNewer, {path().string(), "9", "2"}};
     expectRefused(newer);
     expectRefused(newer, Access::WriteOrRead);
     expectRefused(newer, Access::Read);
@@ -107,7 +107,7 @@ TEST_F(Opening, leavesANewerStoreAsItIs) {
 TEST_F(Opening, readsANewerStoreThatAllowsItAndNeverWrites) {
     const Sample sample = putSample(*store);
     store.reset();
-    ASSERT_EQ(sqlOn(path(), "PRAGMA user_version = 9"), "");  // min_reader is still 1
+    ASSERT_EQ(sqlOn(path(), "PRAGMA user_version = 9"), "");  // min_reader is still 2
     const std::string before = readFile(path());
     EXPECT_EQ(errorOf(Store::open(path(), Access::Write, clock)), ErrorCode::StoreNewer);
     const auto reader = valueOf(Store::open(path(), Access::WriteOrRead, clock));

@@ -1,0 +1,162 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/record/register_fields.h"
+
+/// The fields of appliances and of what is done around premises, named once (see register_fields.h).
+///     owner(name, UuidBytes)       the key of a row of whatever table
+///     instant(name, Instant or optional Instant)
+namespace hearth::record {
+
+#define HEARTH_CODE(Type, toText, fromText)                                                \
+    template <>                                                                            \
+    struct CodeOf<Type> {                                                                  \
+        static std::string_view text(Type value) { return toText(value); }                 \
+        static std::optional<Type> value(std::string_view code) { return fromText(code); } \
+    }
+HEARTH_CODE(reg::Owner, reg::codeOf, reg::ownerFromCode);
+HEARTH_CODE(reg::FlueType, reg::codeOf, reg::flueTypeFromCode);
+HEARTH_CODE(reg::Channel, reg::codeOf, reg::channelFromCode);
+HEARTH_CODE(reg::BookingState, reg::codeOf, reg::bookingStateFromCode);
+HEARTH_CODE(reg::Danger, reg::codeOf, reg::dangerFromCode);
+#undef HEARTH_CODE
+
+template <class Archive, Is<reg::Appliance> Value>
+void describe(Archive& archive, Value& appliance) {
+    archive.id("id", appliance.id);
+    archive.link("installation", appliance.installation);
+    archive.number("position", appliance.position);
+    archive.text("kind", appliance.kind);
+    archive.text("make", appliance.make);
+    archive.text("model", appliance.model);
+    archive.text("serial", appliance.serial);
+    archive.text("gc_number", appliance.gcNumber);
+    archive.text("place", appliance.place);
+    archive.code("flue", appliance.flue);
+    archive.code("gas", appliance.gas);
+    archive.typed("net_input", appliance.netInput);
+    archive.typed("gross_input", appliance.grossInput);
+    archive.date("installed_on", appliance.installedOn);
+    archive.text("installed_on_text", appliance.installedOnText);
+    archive.code("owner", appliance.owner);
+    archive.typed("maker_ratio", appliance.makerRatio);
+    archive.typed("maker_co", appliance.makerCo);
+    archive.typed("maker_inlet_least", appliance.makerInletLeast);
+    archive.typed("maker_inlet_most", appliance.makerInletMost);
+    archive.typed("maker_burner_least", appliance.makerBurnerLeast);
+    archive.typed("maker_burner_most", appliance.makerBurnerMost);
+    archive.typed("maker_tolerance", appliance.makerTolerance);
+    archive.text("maker_source", appliance.makerSource);
+    archive.date("removed_on", appliance.removedOn);
+    archive.text("removed_on_text", appliance.removedOnText);
+    archive.text("notes", appliance.notes);
+}
+
+template <class Archive, Is<reg::Competence> Value>
+void describe(Archive& archive, Value& competence) {
+    archive.id("id", competence.id);
+    archive.link("engineer", competence.engineer);
+    archive.text("category", competence.category);
+    archive.date("expires", competence.expires);
+    archive.text("expires_text", competence.expiresText);
+}
+
+template <class Archive, Is<reg::AccessAttempt> Value>
+void describe(Archive& archive, Value& attempt) {
+    archive.id("id", attempt.id);
+    archive.link("premises", attempt.premises);
+    archive.instant("at", attempt.at);
+    archive.text("who", attempt.who);
+    archive.code("channel", attempt.channel);
+    archive.text("what_was_left", attempt.left);
+    archive.text("response", attempt.response);
+    archive.text("next_step", attempt.nextStep);
+    archive.date("next_on", attempt.nextOn);
+}
+
+template <class Archive, Is<reg::Letter> Value>
+void describe(Archive& archive, Value& letter) {
+    archive.id("id", letter.id);
+    archive.link("premises", letter.premises);
+    archive.link("party", letter.party);
+    archive.text("kind", letter.kind);
+    archive.code("channel", letter.channel);
+    archive.text("sent_to", letter.sentTo);
+    archive.text("text", letter.text);
+    archive.instant("at", letter.at);
+    archive.text("result", letter.result);
+}
+
+template <class Archive, Is<reg::Booking> Value>
+void describe(Archive& archive, Value& booking) {
+    archive.id("id", booking.id);
+    archive.link("premises", booking.premises);
+    archive.link("visit", booking.visit);
+    archive.link("engineer", booking.engineer);
+    archive.date("date", booking.date);
+    archive.text("from_time", booking.from);
+    archive.text("until_time", booking.until);
+    archive.code("state", booking.state);
+    archive.text("note", booking.note);
+    archive.number("sequence", booking.sequence);
+}
+
+template <class Archive, Is<reg::Situation> Value>
+void describe(Archive& archive, Value& situation) {
+    archive.id("id", situation.id);
+    archive.link("premises", situation.premises);
+    archive.link("installation", situation.installation);
+    archive.link("appliance", situation.appliance);
+    archive.link("visit", situation.visit);
+    archive.instant("found_at", situation.foundAt);
+    archive.code("danger", situation.danger);
+    archive.text("what", situation.what);
+    archive.text("place", situation.where);
+    archive.instant("closed_at", situation.closedAt);
+}
+
+template <class Archive, Is<reg::SituationEvent> Value>
+void describe(Archive& archive, Value& event) {
+    archive.id("id", event.id);
+    archive.link("situation", event.situation);
+    archive.instant("at", event.at);
+    archive.text("kind", event.kind);
+    archive.text("text", event.text);
+    archive.text("by", event.by);
+}
+
+template <class Archive, Is<reg::EmergencyContact> Value>
+void describe(Archive& archive, Value& contact) {
+    archive.id("id", contact.id);
+    archive.code("country", contact.country);
+    archive.code("gas", contact.gas);
+    archive.text("name", contact.name);
+    archive.text("number", contact.number);
+}
+
+template <class Archive, Is<reg::Attachment> Value>
+void describe(Archive& archive, Value& attachment) {
+    archive.id("id", attachment.id);
+    archive.text("owner_table", attachment.ownerTable);
+    archive.owner("owner", attachment.owner);
+    archive.text("name", attachment.name);
+    archive.text("media_type", attachment.mediaType);
+    archive.number("size", attachment.size);
+    archive.text("digest", attachment.digest);
+    archive.instant("added_at", attachment.addedAt);
+    archive.text("added_by", attachment.addedBy);
+    archive.flag("place_kept", attachment.placeKept);
+    archive.text("note", attachment.note);
+}
+
+template <class Archive, Is<reg::Binned> Value>
+void describe(Archive& archive, Value& binned) {
+    archive.id("id", binned.id);
+    archive.text("table_name", binned.table);
+    archive.owner("row", binned.row);
+    archive.text("label", binned.label);
+    archive.instant("at", binned.at);
+    archive.text("by", binned.by);
+}
+
+}  // namespace hearth::record
