@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/judging/readings.h"
 
+#include "core/judging/typed_numbers.h"
 #include "core/quantity/units.h"
 
 #include <algorithm>
@@ -28,39 +29,12 @@ std::optional<UnitCode> unitWithin(UnitFamily family, UnitCode unit) {
     return fits ? std::optional(unit) : std::nullopt;
 }
 
-struct Number {
-    Decimal value;
-    UnitCode unit;
-};
-
-Given<Number> numberOf(std::string_view text, UnitCode typedUnit, UnitFamily family) {
-    const auto value = Decimal::parse(text);
-    if (!value && value.error().code == ErrorCode::NumberMissing) {
-        return {};
-    }
-    const auto unit = unitWithin(family, typedUnit);
-    return value && unit ? Given<Number>(Number{*value, *unit}) : Given<Number>::unusable();
-}
-
 template <class Amount, class UnitOf>
 Given<Amount> amountOf(const Given<Number>& number, UnitOf unitOf) {
     if (!number) {
         return number.unreadable ? Given<Amount>::unusable() : Given<Amount>();
     }
     return Amount(number->value.toDouble(), unitOf(number->unit));
-}
-
-/// What an entry holds: its canonical decimal; typed but not canonical is unreadable.
-Given<Number> numberOf(const reg::Entry* entry, UnitFamily family) {
-    if (entry == nullptr) {
-        return {};
-    }
-    const auto typed = numberOf(entry->text, entry->unit, family);
-    if (!typed.isEntered()) {
-        return {};
-    }
-    return entry->canonical.empty() ? Given<Number>::unusable()
-                                    : numberOf(entry->canonical, entry->unit, family);
 }
 
 /// Seconds since midnight of a canonical "HH:MM" or "HH:MM:SS".
@@ -73,6 +47,27 @@ std::optional<int> secondsOfDay(std::string_view text) {
 }
 
 }  // namespace
+
+Given<Number> numberOf(std::string_view text, UnitCode typedUnit, UnitFamily family) {
+    const auto value = Decimal::parse(text);
+    if (!value && value.error().code == ErrorCode::NumberMissing) {
+        return {};
+    }
+    const auto unit = unitWithin(family, typedUnit);
+    return value && unit ? Given<Number>(Number{*value, *unit}) : Given<Number>::unusable();
+}
+
+Given<Number> numberOf(const reg::Entry* entry, UnitFamily family) {
+    if (entry == nullptr) {
+        return {};
+    }
+    const auto typed = numberOf(entry->text, entry->unit, family);
+    if (!typed.isEntered()) {
+        return {};
+    }
+    return entry->canonical.empty() ? Given<Number>::unusable()
+                                    : numberOf(entry->canonical, entry->unit, family);
+}
 
 Readings::Readings(std::span<const reg::Entry> entries, const reg::SubjectRef& subject) {
     m_entries.reserve(entries.size());
