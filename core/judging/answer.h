@@ -13,10 +13,82 @@ namespace hearth::judging {
 
 /// What is worked out on the way to a finding, each with words of its own (ui/words).
 enum class Derived {
+    // --- gas_rate
     GasFlow,
     HeatInputGross,
     HeatInputNet,
+    TwoMinuteShortcut,
     TimeForTwoPercent,
+    MeterCorrection,
+    // --- end of gas_rate
+    // --- pressures
+    DropToAppliance,
+    // --- end of pressures
+    // --- combustion
+    RatioHigh,
+    RatioLow,
+    LambdaExact,
+    LambdaSimple,
+    ExcessAir,
+    Co2FromOxygen,
+    CoAirFree,
+    CoAtThreePercent,
+    CoMassNet,
+    CoMassGross,
+    SiegertLoss,
+    SiegertEfficiency,
+    DryGasLoss,
+    WaterVapourLoss,
+    UnburnedLoss,
+    LossesEfficiency,
+    FlueDewPoint,
+    Recirculation,
+    // --- end of combustion
+    // --- hot_water
+    HotWaterOutput,
+    HotWaterExpectedFlow,
+    HeatBalance,
+    // --- end of hot_water
+    // --- ventilation
+    VentNeed,
+    VentNeedHigh,
+    VentNeedLow,
+    VentThere,
+    // --- end of ventilation
+    // --- room_co
+    CoPeak,
+    CoMeanAll,
+    CoMeanQuarter,
+    CoChange,
+    // --- end of room_co
+    // --- pipes
+    VolumeWhole,
+    DropWorst,
+    // --- end of pipes
+    // --- purge
+    PurgeVolume,
+    PurgeTime,
+    PurgeFlowLeast,
+    // --- end of purge
+    // --- larger
+    TestTimeNeeded,
+    LargerLeak,
+    StrengthPressureNeeded,
+    // --- end of larger
+    // --- gas
+    GrossHeat,
+    NetHeat,
+    GrossOverNet,
+    RelativeDensity,
+    WobbeGross,
+    WobbeNet,
+    AirNeeded,
+    DryProducts,
+    WetProducts,
+    Co2Max,
+    StoichiometricDewPoint,
+    CondensateGross,
+    // --- end of gas
 };
 /// Every value, in order; for the test that each has its words.
 [[nodiscard]] std::span<const Derived> allDerived();

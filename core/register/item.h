@@ -164,6 +164,10 @@ enum class Item {
     MakerRatio,
     InletO2,
     InletCo2,
+    AnalyserComputes,
+    AnalyserZeroed,
+    MakerCo2Least,
+    MakerCo2Most,
     // appliance: hot water
     HotWaterFlow,
     HotWaterCold,
@@ -279,16 +283,20 @@ inline constexpr std::string_view kMercury = "mercury";
 inline constexpr std::string_view kFuelGas = "fuel_gas";
 inline constexpr std::string_view kAirOrNitrogen = "air_or_nitrogen";
 inline constexpr std::string_view kCondensingBoiler = "condensing_boiler";
-inline constexpr std::string_view kBoiler = "boiler";
+inline constexpr std::string_view kNonCondensingBoiler = "non_condensing_boiler";
+inline constexpr std::string_view kWarmAirHeater = "warm_air_heater";
 inline constexpr std::string_view kBackBoiler = "back_boiler";
-inline constexpr std::string_view kWarmAir = "warm_air";
-inline constexpr std::string_view kFire = "fire";
-inline constexpr std::string_view kWaterHeater = "water_heater";
-inline constexpr std::string_view kFluelessHeater = "flueless_heater";
+inline constexpr std::string_view kBackBoilerFire = "back_boiler_fire";
+inline constexpr std::string_view kGasFire = "gas_fire";
+inline constexpr std::string_view kOpenFluedWaterHeater = "open_flued_water_heater";
+inline constexpr std::string_view kRoomSealedWaterHeater = "room_sealed_water_heater";
+inline constexpr std::string_view kFluelessSpaceHeater = "flueless_space_heater";
 inline constexpr std::string_view kFluelessWaterHeater = "flueless_water_heater";
 inline constexpr std::string_view kOven = "oven";
 inline constexpr std::string_view kGrill = "grill";
 inline constexpr std::string_view kHotplate = "hotplate";
+inline constexpr std::string_view kRangeCooker = "range_cooker";
+inline constexpr std::string_view kTumbleDryer = "tumble_dryer";
 inline constexpr std::string_view kOther = "other";
 inline constexpr std::string_view kRoomSealed = "room_sealed";
 inline constexpr std::string_view kOpenFlued = "open_flued";

@@ -13,9 +13,8 @@ namespace choice = reg::choice;
 constexpr std::array kWorkItemTexts{
     ItemText{Item::GasFamily, QT_TRANSLATE_NOOP("Words", "Gas"), ""},
     ItemText{Item::GasMix, QT_TRANSLATE_NOOP("Words", "Composition"),
-             QT_TRANSLATE_NOOP("Words",
-                               "The network's gas varies from day to day; a bill or the network's web page "
-                               "gives its calorific value.")},
+             QT_TRANSLATE_NOOP(
+                 "Words", "The network's gas varies from day to day. A bill gives its calorific value.")},
     ItemText{Item::GasMethane, QT_TRANSLATE_NOOP("Words", "Methane"), ""},
     ItemText{Item::GasEthane, QT_TRANSLATE_NOOP("Words", "Ethane"), ""},
     ItemText{Item::GasPropane, QT_TRANSLATE_NOOP("Words", "Propane"), ""},
@@ -103,6 +102,11 @@ constexpr std::array kWorkItemTexts{
     ItemText{Item::MakerRatio, QT_TRANSLATE_NOOP("Words", "Maker's highest ratio"), ""},
     ItemText{Item::InletO2, QT_TRANSLATE_NOOP("Words", "O₂ at the air inlet"), ""},
     ItemText{Item::InletCo2, QT_TRANSLATE_NOOP("Words", "CO₂ at the air inlet"), ""},
+    ItemText{Item::AnalyserComputes, QT_TRANSLATE_NOOP("Words", "The analyser works CO₂ out from O₂"),
+             QT_TRANSLATE_NOOP("Words", "Most do: then CO₂ says nothing that O₂ does not.")},
+    ItemText{Item::AnalyserZeroed, QT_TRANSLATE_NOOP("Words", "Set to fresh air outdoors before"), ""},
+    ItemText{Item::MakerCo2Least, QT_TRANSLATE_NOOP("Words", "Maker's least CO₂, highest rate"), ""},
+    ItemText{Item::MakerCo2Most, QT_TRANSLATE_NOOP("Words", "Maker's most CO₂, highest rate"), ""},
     ItemText{Item::HotWaterFlow, QT_TRANSLATE_NOOP("Words", "Hot water flow"), ""},
     ItemText{Item::HotWaterCold, QT_TRANSLATE_NOOP("Words", "Cold water in"), ""},
     ItemText{Item::HotWaterHot, QT_TRANSLATE_NOOP("Words", "Hot water out"), ""},
