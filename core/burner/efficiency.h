@@ -3,6 +3,7 @@
 
 #include "core/base/result.h"
 #include "core/burner/analyser.h"
+#include "core/gas/composition.h"
 #include "core/quantity/quantity.h"
 #include "core/rulebook/finding.h"
 #include "core/rulebook/standard.h"
@@ -26,15 +27,15 @@ struct SiegertCoefficients {
 
 /// What: flue loss, share of the net heat input, dry flue, nothing condensed.
 /// Formula: qA % = (tA - tL)(A1/CO2 + B), temperatures in degrees C, CO2 in per cent.
-/// Valid for: tA >= tL, 0 < CO2 <= 20 %. Source: 1. BImSchV, as a burner maker's start-up page and a German
-/// energy glossary print it (facts: combustion 2.5). Rounding: none.
-/// Checked: tests/core/burner/efficiency_test.cpp.
+/// Valid for: tA >= tL, 0 < CO2, a loss of at most 100 %. Source: 1. BImSchV, as a burner maker's start-up
+/// page and a German energy glossary print it (facts: combustion 2.5). Rounding: none. Checked:
+/// tests/core/burner/efficiency_test.cpp.
 [[nodiscard]] Result<quantity::Share> siegertLossByCarbonDioxide(quantity::Temperature flue,
                                                                  quantity::Temperature air,
                                                                  quantity::Share carbonDioxide,
                                                                  const SiegertCoefficients& fuel);
 /// What: the same from O2. Formula: qA % = (tA - tL)(A2/(21 - O2) + B).
-/// Valid for: tA >= tL, 0 <= O2 < 21 %. Source: the same. Rounding: none.
+/// Valid for: tA >= tL, 0 <= O2 < 21 %, a loss of at most 100 %. Source: the same. Rounding: none.
 /// Checked: tests/core/burner/efficiency_test.cpp.
 [[nodiscard]] Result<quantity::Share> siegertLossByOxygen(quantity::Temperature flue,
                                                           quantity::Temperature air, quantity::Share oxygen,
@@ -47,15 +48,15 @@ struct Bs845Fuel {
     double hydrogen;   // per cent by mass
     double grossHeat;  // kJ/kg
 };
-/// Natural gas, propane, butane; nothing for LPG/air, whose mixture its supplier knows.
-/// Source: K and k1 BS 845-1:1987 from memory (butane: derived, k1 the larger of 38 and 39); hydrogen and
-/// heat derived from ISO 6976:1995 (natural gas: CH4 92.6, C2H6 3.6, C3H8 0.8, C4H10 0.2, N2 2.6, CO2 0.2 %);
-/// facts: combustion 1.3, 1.4, 2.6. Checked: tests/core/burner/efficiency_test.cpp.
-[[nodiscard]] std::optional<Bs845Fuel> bs845Fuel(rulebook::Gas gas);
+/// Natural gas, propane, butane; nothing for LPG/air. Hydrogen and heat are the composition's own.
+/// Source: K and k1 BS 845-1:1987 from memory (natural gas high, LPG medium; butane derived, k1 the larger of
+/// 38 and 39); hydrogen and heat by ISO 6976 (core/gas); facts: combustion 2.6.
+/// Checked: tests/core/burner/efficiency_test.cpp.
+[[nodiscard]] std::optional<Bs845Fuel> bs845Fuel(rulebook::Gas gas, const gas::Composition& composition);
 
 /// What: loss by the heat of the dry products, gross basis. Formula: L1 % = K (t3 - ta)/CO2.
-/// Valid for: t3 >= ta, 0 < CO2 <= 20 %. Source: BS 845-1:1987, from memory (high; facts: combustion 2.6).
-/// Rounding: none. Checked: tests/core/burner/efficiency_test.cpp.
+/// Valid for: t3 >= ta, 0 < CO2, a loss of at most 100 %. Source: BS 845-1:1987, from memory (high; facts:
+/// combustion 2.6). Rounding: none. Checked: tests/core/burner/efficiency_test.cpp.
 [[nodiscard]] Result<quantity::Share> dryGasLoss(quantity::Temperature flue, quantity::Temperature air,
                                                  quantity::Share carbonDioxide, const Bs845Fuel& fuel);
 /// What: loss by the water vapour of the products, gross basis. Formula: L2 % = 9 H (2488 - 4.2 ta + 2.1
@@ -81,9 +82,9 @@ struct EfficiencyInput {
     rulebook::Given<quantity::Temperature> flue;
     rulebook::Given<quantity::Temperature> air;
     rulebook::Gas gas = rulebook::Gas::NaturalGas;
+    /// Of the gas; without it only the Siegert formula is used.
+    const gas::Composition* composition = nullptr;
     std::optional<quantity::Temperature> dewPoint = {};
-    std::optional<quantity::GrossHeatValue> grossHeat = {};
-    std::optional<quantity::NetHeatValue> netHeat = {};
 };
 
 /// The efficiencies in words, each with its basis and method, for the notes of a finding: information that

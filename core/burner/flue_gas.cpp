@@ -109,17 +109,18 @@ Result<double> milligramsPerCubicMetre(Share carbonMonoxide, quantity::Temperatu
            (kGasConstant * kelvin);
 }
 
-Result<double> milligramsPerKilowattHour(Share airFreeCarbonMonoxide, double dryFlue,
+Result<double> milligramsPerKilowattHour(Share airFree, double molarMass, double dryFlue,
                                          double kilowattHoursPerMole) {
     constexpr double kMilligrams = 1000.0;
-    if (airFreeCarbonMonoxide < kNone) {
-        return outOfRange(airFreeCarbonMonoxide.in(kPpm), "0", "");
+    if (airFree < kNone) {
+        return outOfRange(airFree.in(kPpm), "0", "");
     }
-    if (dryFlue <= 0.0 || kilowattHoursPerMole <= 0.0) {
-        return outOfRange(dryFlue <= 0.0 ? dryFlue : kilowattHoursPerMole, "0", "");
+    for (const double positive : {molarMass, dryFlue, kilowattHoursPerMole}) {
+        if (positive <= 0.0) {
+            return outOfRange(positive, "0", "");
+        }
     }
-    return airFreeCarbonMonoxide.in(quantity::kOne)*dryFlue * kMolarMassCarbonMonoxide * kMilligrams /
-           kilowattHoursPerMole;
+    return airFree.in(quantity::kOne)*dryFlue * molarMass * kMilligrams / kilowattHoursPerMole;
 }
 
 }  // namespace hearth::burner

@@ -16,6 +16,8 @@ inline constexpr quantity::Share kOxygenInAir{gas::kOxygenInAir, quantity::kOne}
 inline constexpr quantity::Share kOxygenOnDisplay{20.9, quantity::kPercent};
 /// Molar mass of CO, g/mol. Source: ISO 6976:1995.
 inline constexpr double kMolarMassCarbonMonoxide = 28.010;
+/// Molar mass of NO2, as which NOx is counted, g/mol. Source: textbook.
+inline constexpr double kMolarMassNitrogenDioxide = 46.0055;
 
 /// What: CO2 that goes with an O2 reading in complete combustion.
 /// Formula: CO2 = CO2max (20.95 - O2)/20.95, per cent, dry.
@@ -71,12 +73,12 @@ inline constexpr double kMolarMassCarbonMonoxide = 28.010;
 [[nodiscard]] Result<double> milligramsPerCubicMetre(quantity::Share carbonMonoxide,
                                                      quantity::Temperature at);
 
-/// What: mass of CO per heat of the fuel burned, mg/kWh; net or gross as the molar heat is.
-/// Formula: C V dry M/H; C free of air, V dry in mol per mol of fuel, M 28.010 g/mol, H in kWh/mol.
-/// Valid for: C >= 0, V dry > 0, H > 0. Source: derived from stoichiometry; EN 15502 and EN 676 print such
-/// constants (from memory; facts: combustion 2.1). Rounding: none.
+/// What: mass of a trace gas per heat of the fuel burned, mg/kWh; net or gross as the molar heat is.
+/// Formula: C V dry M/H; C free of air, M in g/mol (NOx as NO2), V dry in mol per mol of fuel, H in kWh/mol.
+/// Valid for: C >= 0, M > 0, V dry > 0, H > 0. Source: derived from stoichiometry; EN 15502 and EN 676 print
+/// such constants (from memory; facts: combustion 2.1). Rounding: none.
 /// Checked: tests/core/burner/flue_gas_test.cpp.
-[[nodiscard]] Result<double> milligramsPerKilowattHour(quantity::Share airFreeCarbonMonoxide, double dryFlue,
-                                                       double kilowattHoursPerMole);
+[[nodiscard]] Result<double> milligramsPerKilowattHour(quantity::Share airFree, double molarMass,
+                                                       double dryFlue, double kilowattHoursPerMole);
 
 }  // namespace hearth::burner

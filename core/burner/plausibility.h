@@ -8,7 +8,6 @@
 #include "core/rulebook/rules_in_force.h"
 
 #include <optional>
-#include <span>
 
 /// Can these readings be true together? What is found here is never graver than "look again".
 namespace hearth::burner {
@@ -26,18 +25,21 @@ struct FuelLine {
 [[nodiscard]] Result<quantity::Share> offLine(quantity::Share oxygen, quantity::Share carbonDioxide,
                                               quantity::Share co2Max);
 
+/// The line of the composition that stands for a gas; nothing for LPG/air, which only its supplier knows.
+/// Source: core/gas/named_gases.h, stoichiometry.h. Checked: tests/core/burner/plausibility_test.cpp.
+[[nodiscard]] std::optional<FuelLine> usualFuelLine(rulebook::Gas gas);
+
 struct PlausibilityInput {
     FlueReadings readings;
     Analyser analyser;
     FuelLine fuel;
-    /// The fuels that the analyser may have been set to by mistake.
-    std::span<const FuelLine> others;
     rulebook::Given<quantity::Temperature> flue = {};
     rulebook::Given<quantity::Temperature> air = {};
 };
 
 /// O2 and CO2 against the fuel's line, with the likely causes where they are off it: the analyser not set to
-/// fresh air, another fuel set, a decimal point shifted, the two exchanged.
+/// fresh air, another fuel set (natural gas, propane and butane
+/// are tried), a decimal point shifted, the two exchanged.
 /// What it can't see: air that leaks into the hose or past the probe moves both along the line; and where the
 /// analyser works CO2 out from O2 only a wrong fuel shows.
 /// Source: derived (facts: combustion 2.2). Checked: tests/core/burner/plausibility_test.cpp.
