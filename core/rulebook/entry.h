@@ -139,6 +139,75 @@ enum class Rule {
     CombustionPlausibleGap,    // percentage points: how far O2 and CO2 may be from what the fuel allows
     // --- end of combustion
     // --- air
+    VentAdventitiousInput,     // kW net: deducted once from the open-flued total
+    VentOpenFluedPerKilowatt,  // cm2/kW
+    VentScopeInput,            // kW net, most: the domestic standard's scope
+    VentThroughWallFactor,     // times: vents through an inside wall
+    VentTightPerKilowatt,      // cm2/kW in a tight dwelling: shipped empty
+    VentSeveralGroups,         // how many groups' needs are added, greatest first
+    VentDecorativeFire,        // cm2
+    VentDecorativeInputMost,   // kW net, most
+    VentFireInputWithout,      // kW net, most: fires that need no vent
+    VentMakersArea,            // cm2: the appliance maker's; kept with the appliance
+    VentOpenToRoomHigh,        // cm2/kW: compartments
+    VentOpenToRoomLow,
+    VentOpenOutsideHigh,
+    VentOpenOutsideLow,
+    VentSealedToRoomHigh,
+    VentSealedToRoomLow,
+    VentSealedOutsideHigh,
+    VentSealedOutsideLow,
+    VentCookerVolumeSmall,          // m3: below it the larger vent
+    VentCookerVolumeMedium,         // m3: up to it the smaller vent
+    VentCookerSmall,                // cm2
+    VentCookerMedium,               // cm2
+    VentCookerBedSit,               // m3, least
+    VentCookerBasement,             // cm2: advised whatever the volume
+    VentWaterHeaterInputMost,       // kW net, most
+    VentWaterHeaterVolumeLeast,     // m3, least
+    VentWaterHeaterVolumeMedium,    // m3: up to it the larger vent
+    VentWaterHeaterVolumeLarge,     // m3: up to it the smaller vent
+    VentWaterHeaterSmall,           // cm2
+    VentWaterHeaterMedium,          // cm2
+    VentHeaterWattsRoom,            // W/m3, most
+    VentHeaterWattsInternal,        // W/m3, most
+    VentHeaterBase,                 // cm2
+    VentHeaterInputRoom,            // kW net covered by the first vent
+    VentHeaterPerKilowattRoom,      // cm2/kW above it
+    VentHeaterInputInternal,        // kW net covered by the first vent
+    VentHeaterPerKilowattInternal,  // cm2/kW above it
+    VentCabinetWattsRoom,           // W/m3, most
+    VentCabinetWattsInternal,       // W/m3, most
+    VentCabinetVolumeLeast,         // m3, more than
+    VentCabinetPerKilowatt,         // cm2/kW, at high and at low level
+    VentCabinetLeast,               // cm2, at high and at low level
+    VentDryer,                      // cm2: shipped empty
+    PlantInputMost,                 // kW net, most: scope of the standard for larger boilers
+    PlantRoomLow,                   // cm2/kW, to outside
+    PlantRoomHigh,                  // cm2/kW
+    PlantEnclosureLowHalf,          // cm2/kW, used below half of the summer
+    PlantEnclosureHighHalf,
+    PlantEnclosureLowMost,  // half to three quarters
+    PlantEnclosureHighMost,
+    PlantEnclosureLowAll,  // more
+    PlantEnclosureHighAll,
+    PlantSummerMost,          // cm2/kW added at each level: half to three quarters
+    PlantSummerAll,           // cm2/kW added at each level: more
+    PlantTemperatureFloor,    // degrees C at 100 mm above the floor, most
+    PlantTemperatureMiddle,   // at 1.5 m
+    PlantTemperatureCeiling,  // at 100 mm below the ceiling
+    RoomCoShortLimit,         // ppm, most: mean of 15 min at work
+    RoomCoLongLimit,          // ppm, most: mean of 8 h at work
+    RoomCoDangerFrom,         // ppm: any reading from here warns to leave
+    RoomCoRaisedFrom,         // ppm: any reading from here warns to find the source
+    RoomCoNoActionMost,       // ppm, most, steady: shipped empty
+    RoomCoLeaveFrom,          // ppm: shipped empty
+    RoomCoCookerPeakMost,     // ppm, most, short and falling: shipped empty
+    RoomCoSampleHeight,       // m: shipped empty
+    RoomCoSampleDistance,     // m, least, from the appliance: shipped empty
+    RoomCoTimeFlued,          // least: shipped empty
+    RoomCoTimeFlueless,       // least: shipped empty
+    RoomCoBloodLimit,         // % carboxyhaemoglobin: for the warning
     // --- end of air
     // --- deadlines
     // --- end of deadlines

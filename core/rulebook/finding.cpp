@@ -74,6 +74,21 @@ constexpr auto kKinds = std::to_array<Code<FindingKind>>({
     {FindingKind::RatioAgrees, "ratio_agrees"},
     // --- end of combustion
     // --- air
+    {FindingKind::VentScope, "vent_scope"},
+    {FindingKind::VentFreeArea, "vent_free_area"},
+    {FindingKind::VentHighLevel, "vent_high_level"},
+    {FindingKind::VentLowLevel, "vent_low_level"},
+    {FindingKind::VentOpening, "vent_opening"},
+    {FindingKind::VentAllowed, "vent_allowed"},
+    {FindingKind::VentSound, "vent_sound"},
+    {FindingKind::VentBasement, "vent_basement"},
+    {FindingKind::PlantTemperature, "plant_temperature"},
+    {FindingKind::RoomCoBackground, "room_co_background"},
+    {FindingKind::RoomCoLevel, "room_co_level"},
+    {FindingKind::RoomCoShortMean, "room_co_short_mean"},
+    {FindingKind::RoomCoLongMean, "room_co_long_mean"},
+    {FindingKind::RoomCoSampling, "room_co_sampling"},
+    {FindingKind::RoomCoBlood, "room_co_blood"},
     // --- end of air
     // --- deadlines
     // --- end of deadlines

@@ -77,6 +77,21 @@ enum class FindingKind {
     RatioAgrees,
     // --- end of combustion
     // --- air
+    VentScope,
+    VentFreeArea,
+    VentHighLevel,
+    VentLowLevel,
+    VentOpening,
+    VentAllowed,
+    VentSound,
+    VentBasement,
+    PlantTemperature,
+    RoomCoBackground,
+    RoomCoLevel,
+    RoomCoShortMean,
+    RoomCoLongMean,
+    RoomCoSampling,
+    RoomCoBlood,
     // --- end of air
     // --- deadlines
     // --- end of deadlines

@@ -237,6 +237,103 @@ enum class Say {
     EfficiencyLatentCeiling,      // share
     // --- end of combustion
     // --- air
+    VentStepOpenFlued,        // total input, deducted, cm2 a kW, area
+    VentStepPerKilowatt,      // input, cm2 a kW, area
+    VentStepHeater,           // first vent, input, served, cm2 a kW, area
+    VentStepCabinet,          // input, cm2 a kW, least, area
+    VentStepCooker,           // room volume, area
+    VentStepWaterHeater,      // room volume, area
+    VentStepDecorative,       // area
+    VentStepFire,             // input, most
+    VentStepDryer,            // area
+    VentStepMaker,            // area
+    VentStepSealed,           // - : takes its air from outside
+    VentStepSeveral,          // flueless heaters, open-flued heaters, largest other, area
+    VentStepThroughWall,      // area, factor, counted area
+    VentStepGross,            // gross input, gross over net, net input
+    VentDecorativeAdded,      // - : the standard's way is not known
+    VentNeedIs,               // area
+    VentEnough,               // there, needed
+    VentTooSmall,             // there, needed
+    VentNear,                 // there, needed, uncertainty
+    VentNotNeeded,            // - : no vent is asked for
+    VentInputMissing,         // -
+    VentKindMissing,          // -
+    VentVolumeMissing,        // -
+    VentInternalMissing,      // -
+    VentVentsMissing,         // -
+    VentLeadsMissing,         // -
+    VentLevelMissing,         // -
+    VentAppliancesMissing,    // -
+    VentDoorMissing,          // -
+    VentTightMissing,         // - : more may be needed
+    VentTightMore,            // - : more may be needed; the rule is empty
+    VentFluelessThroughWall,  // area straight to outside, needed
+    VentMixedDestinations,    // -
+    VentCompartmentRoom,      // - : the room needs a vent too
+    VentCompartmentMixed,     // - : the open-flued row is taken
+    VentOpeningThere,         // -
+    VentOpeningMissing,       // - : none there
+    VentOpeningUnknown,       // -
+    VentIsSound,              // -
+    VentBlocked,              // -
+    VentClosable,             // -
+    VentFlyScreen,            // -
+    VentNotSleeved,           // -
+    VentStateUnknown,         // -
+    VentWithinScope,          // input, limit
+    VentNearScope,            // input, limit
+    VentBeyondScope,          // input, limit
+    VentPlantBeyond,          // input, limit
+    VentRoomLargeEnough,      // volume, least
+    VentRoomTooSmall,         // volume, least
+    VentRoomNear,             // volume, least
+    VentBedSitUnknown,        // -
+    VentInputAllowed,         // input, most
+    VentInputTooLarge,        // input, most
+    VentInputNear,            // input, most
+    VentBasementEnough,       // there, advised
+    VentBasementAdvised,      // there, advised
+    PlantTemperatureGood,     // temperature, most
+    PlantTemperatureHigh,     // temperature, most
+    PlantTemperatureNear,     // temperature, most
+    CoDanger,                 // reading, limit
+    CoRaised,                 // reading, limit
+    CoLevelsMissing,          // peak
+    CoNoAction,               // peak, most
+    CoNearAction,             // peak, most
+    CoInvestigate,            // peak, most
+    CoLeave,                  // peak, limit
+    CoShortPeak,              // peak, most, latest
+    CoStillRising,            // -
+    CoTrendUnknown,           // -
+    CoTrendRising,            // change, time, uncertainty
+    CoTrendSteady,            // change, time, uncertainty
+    CoTrendFalling,           // change, time, uncertainty
+    CoMeanWithin,             // mean, limit, time
+    CoMeanNear,               // mean, limit, time
+    CoMeanBeyond,             // mean, limit, time
+    CoMeanPartial,            // mean, measured time, full time
+    CoMeanPartialHigh,        // mean, measured time, full time, limit
+    CoMeanPartialSpent,       // mean, measured time, full time, limit
+    CoGap,                    // time
+    CoGuideline,              // guideline, time
+    CoGuidelineAbove,         // mean, guideline, time
+    CoAlarmWithin,            // reading, level, time
+    CoBackgroundNoted,        // reading
+    CoBackgroundRaised,       // reading
+    CoBackgroundMissing,      // -
+    CoBackgroundLate,         // -
+    CoRoomMissing,            // -
+    CoReadAtDistance,         // -
+    CoSamplingWithin,         // height, distance, time
+    CoSamplingHeight,         // height, asked
+    CoSamplingNearAppliance,  // distance, least
+    CoSamplingShort,          // time, least
+    CohbNotAnAllClear,        // -
+    CohbWithinAnHour,         // reading, share
+    CohbDangerous,            // share
+    CohbSensitive,            // -
     // --- end of air
     // --- deadlines
     // --- end of deadlines

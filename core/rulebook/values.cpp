@@ -2,6 +2,7 @@
 #include "core/rulebook/values.h"
 
 #include "core/rulebook/finding.h"
+#include "core/rulebook/values_air.h"
 
 #include <algorithm>
 
@@ -24,6 +25,9 @@ std::optional<Amount> amountOf(const Entry& entry, UnitOf unitOf) {
 }  // namespace
 
 UnitFamily unitFamilyOf(Rule rule) {
+    if (const auto family = airFamilyOf(rule)) {
+        return *family;
+    }
     switch (rule) {
         case Rule::LetByTime:
         case Rule::SettleTime:

@@ -70,6 +70,22 @@ constexpr std::array kTitles{
     Title{FindingKind::RatioAgrees, QT_TRANSLATE_NOOP("Words", "Ratio as printed and as worked out")},
     // --- end of combustion
     // --- air
+    Title{FindingKind::VentScope, QT_TRANSLATE_NOOP("Words", "Scope of the ventilation standard")},
+    Title{FindingKind::VentFreeArea, QT_TRANSLATE_NOOP("Words", "Free area of the vents")},
+    Title{FindingKind::VentHighLevel, QT_TRANSLATE_NOOP("Words", "Vents at high level")},
+    Title{FindingKind::VentLowLevel, QT_TRANSLATE_NOOP("Words", "Vents at low level")},
+    Title{FindingKind::VentOpening, QT_TRANSLATE_NOOP("Words", "Openable window or door")},
+    Title{FindingKind::VentAllowed, QT_TRANSLATE_NOOP("Words", "Appliance allowed in this room")},
+    Title{FindingKind::VentSound, QT_TRANSLATE_NOOP("Words", "State of the vents")},
+    Title{FindingKind::VentBasement, QT_TRANSLATE_NOOP("Words", "Cooker in a basement")},
+    Title{FindingKind::PlantTemperature, QT_TRANSLATE_NOOP("Words", "Boiler room temperature")},
+    Title{FindingKind::RoomCoBackground, QT_TRANSLATE_NOOP("Words", "Carbon monoxide outdoors")},
+    Title{FindingKind::RoomCoLevel, QT_TRANSLATE_NOOP("Words", "Carbon monoxide in the room")},
+    Title{FindingKind::RoomCoShortMean, QT_TRANSLATE_NOOP("Words", "Carbon monoxide, 15 minutes")},
+    Title{FindingKind::RoomCoLongMean, QT_TRANSLATE_NOOP("Words", "Carbon monoxide, 8 hours")},
+    Title{FindingKind::RoomCoSampling, QT_TRANSLATE_NOOP("Words", "How the room was sampled")},
+    Title{FindingKind::RoomCoBlood,
+          QT_TRANSLATE_NOOP("Words", "What the carbon monoxide could do to the blood")},
     // --- end of air
     // --- deadlines
     // --- end of deadlines

@@ -33,6 +33,7 @@ TEST(SayCodes, AreAllThereAndAllDifferent) {
         Say::EfficiencyLatentCeiling,
         // --- end of combustion
         // --- air
+        Say::CohbSensitive,
         // --- end of air
         // --- deadlines
         // --- end of deadlines

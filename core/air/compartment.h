@@ -1,0 +1,52 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/air/vent_need.h"
+
+/// Compartments (BS 5440-2) and boiler rooms (BS 6644): high and low vents by the kilowatt.
+namespace hearth::air {
+
+/// What is asked for at high and at low level.
+struct LevelNeed {
+    std::optional<quantity::Area> high;
+    std::optional<quantity::Area> low;
+    std::vector<rulebook::Sentence> steps = {};
+    std::vector<rulebook::Entry> entries = {};
+    std::vector<rulebook::Sentence> missing = {};
+};
+
+/// By the whole net input, nothing deducted; with an open-flued appliance among them its row holds for all.
+/// Source: BS 5440-2:2000 and :2009 (suppliers' quick guides). Checked: compartment_test.cpp.
+[[nodiscard]] LevelNeed compartmentNeed(const Compartment& compartment, bool toOutside,
+                                        const rulebook::RulesInForce& rules);
+
+/// Findings: scope, high level, low level, state of the vents.
+/// Source: as compartmentNeed. Checked: compartment_test.cpp.
+[[nodiscard]] std::vector<rulebook::Finding> compartmentVentilation(const Compartment& compartment,
+                                                                    const rulebook::RulesInForce& rules);
+
+enum class PlantSpace { BoilerRoom, Enclosure };
+/// How much of the summer the boilers run.
+enum class SummerUse { UpToHalf, HalfToThreeQuarters, More };
+
+/// Boilers of more than the domestic standard's scope, open-flued, with natural vents straight to outside.
+struct Plant {
+    Given<quantity::NetPower> input;
+    std::optional<PlantSpace> space;
+    std::optional<SummerUse> summer;
+    std::optional<std::vector<Vent>> vents;
+    Given<quantity::Temperature> atFloor;    // 100 mm above it
+    Given<quantity::Temperature> atMiddle;   // 1.5 m
+    Given<quantity::Temperature> atCeiling;  // 100 mm below it
+};
+
+/// Source: BS 6644 (boiler makers' pages; suppliers' quick guides to the 2005 edition). Checked:
+/// compartment_test.cpp.
+[[nodiscard]] LevelNeed plantNeed(const Plant& plant, const rulebook::RulesInForce& rules);
+
+/// Findings: scope, high level, low level, state of the vents, temperatures that were read.
+/// Source: as plantNeed; temperatures: an article on BS 6644:2005. Checked: compartment_test.cpp.
+[[nodiscard]] std::vector<rulebook::Finding> plantVentilation(const Plant& plant,
+                                                              const rulebook::RulesInForce& rules);
+
+}  // namespace hearth::air
