@@ -114,6 +114,17 @@ function(hearth_folder folder)
   hearth_precompile(hearth_${name} ${folder} "${ARG_WIDGETS}")
 endfunction()
 
+# The tests that can leave lines for the table of agreement (tests/support/agreement.h): those of core that link
+# Hearth::tests_support. Each also leaves its report, so that the table knows whether all of them ran to their end.
+function(hearth_agrees test name)
+  set_property(GLOBAL APPEND PROPERTY HEARTH_AGREEING_TESTS ${test})
+  set_property(
+    TEST ${test}
+    APPEND
+    PROPERTY ENVIRONMENT "GTEST_OUTPUT=xml:${CMAKE_BINARY_DIR}/agreement/ran/${name}.xml")
+  set_tests_properties(${test} PROPERTIES FIXTURES_REQUIRED agreement)
+endfunction()
+
 # hearth_test(core/quantity SOURCES decimal_test.cpp ... [LINKS ...] [WIDGETS] [LABELS ...])
 # Defines and registers the test binary of one folder, linked to that folder's library and what LINKS names.
 # GUI tests are run offscreen; a test binary has TIMEOUT seconds (60 unless said).
@@ -143,6 +154,9 @@ function(hearth_test folder)
   add_test(NAME ${folder} COMMAND test_${name})
   set_tests_properties(${folder} PROPERTIES ENVIRONMENT "QT_QPA_PLATFORM=offscreen" TIMEOUT ${ARG_TIMEOUT}
                                             LABELS "${ARG_LABELS}")
+  if("Hearth::tests_support" IN_LIST ARG_LINKS AND folder MATCHES "^core/")
+    hearth_agrees(${folder} ${name})
+  endif()
   if("bench" IN_LIST ARG_LABELS)
     set_tests_properties(${folder} PROPERTIES RUN_SERIAL ON) # a figure measured beside other tests says nothing
   endif()
