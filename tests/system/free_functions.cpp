@@ -70,6 +70,7 @@ std::string withoutAngles(std::string_view head) {
 
 /// The name of the function that a declaration's head declares; empty when it declares something else.
 std::string functionName(std::string_view head) {
+    head = head.substr(0, head.find('{'));  // what stands in braces are members, values or default arguments
     static const std::regex operatorHead(R"(\boperator\s*(\(\)|[^\s(]+|\s\w+)\s*\()");
     static const std::regex other(R"(^\s*(using|typedef|static_assert|friend|class|struct|union|enum)\b)");
     static const std::regex named(R"(([A-Za-z_]\w*)\s*$)");

@@ -48,6 +48,7 @@ std::vector<std::string> namesOf(std::string_view header) {
 TEST(FreeFunctions, areToldFromAllElse) {
     using Names = std::vector<std::string>;
     EXPECT_EQ(namesOf("int f();\nint g(int (*h)(int));\n"), (Names{"f", "g"}));
+    EXPECT_EQ(namesOf("int f(A a = {}, B b = {1, 2});\nA operator-(A a = {});\n"), (Names{"f", "operator-"}));
     EXPECT_EQ(namesOf("#pragma once\n#include <a.h>\nnamespace a::b {\n[[nodiscard]] int f(int a = {},\n"
                       "      int b = 3);\n}\nnamespace { void g(); }\n"),
               (Names{"f", "g"}));
@@ -101,6 +102,7 @@ TEST(FenceSourceLine, letsPassTheRest) {
              "/// All of the file. Source: GUM.\nnamespace a {\nint f();\n\nint g();\n}\n",
              "/// Source: textbook.\ninline int f() {\n    return 1;\n}\n",
              "/// Source: textbook.\ntemplate <class T>\nint f(T t);\n",
+             "struct A {\n    int a;\n    bool operator==(const A&) const = default;\n};\n",
              "struct A {\n    int member();\n    int b() { return 1; }\n};\n",
          }) {
         EXPECT_EQ(sourceSlips({"core/a/a.h", std::string(text)}), std::vector<std::string>{}) << text;
