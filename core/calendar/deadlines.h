@@ -62,6 +62,7 @@ enum class DeadlineReason {
     CheckedInWindow,       // 12 months from the deadline that the check counts for
     CheckedEarly,          // 12 months from a check before the window
     CheckedAtWindowsEdge,  // in the window or not, by the reading: both dates are given
+    CheckedBeforeLease,    // shortly before the lease: whether it counts from the lease was not read; both
     CheckedInTime,         // 12 months from the check: no window in this law
     CheckedLate,           // 12 months from a check after its deadline
     Extended,              // a new appliance's first check put off, once, to come with the others'
