@@ -105,6 +105,18 @@ constexpr auto kRules = std::to_array<Code<Rule>>({
     {Rule::StrengthFallHigh, "strength_fall_high"},
     // --- end of larger
     // --- burner
+    {Rule::MeterAccuracy, "meter_accuracy"},
+    {Rule::TimingByHand, "timing_by_hand"},
+    {Rule::MeteringFactor, "metering_factor"},
+    {Rule::HeatInputOver, "heat_input_over"},
+    {Rule::HeatInputUnder, "heat_input_under"},
+    {Rule::InletPressure, "inlet_pressure"},
+    {Rule::BurnerPressure, "burner_pressure"},
+    {Rule::MeterAverage, "meter_average"},
+    {Rule::MeterAverageTime, "meter_average_time"},
+    {Rule::HotWaterOutput, "hot_water_output"},
+    {Rule::HotWaterFlow, "hot_water_flow"},
+    {Rule::HeatBalance, "heat_balance"},
     // --- end of burner
     // --- combustion
     {Rule::CombustionRatioCondensing, "combustion_ratio_condensing"},

@@ -114,6 +114,18 @@ enum class Rule {
     StrengthFallHigh,
     // --- end of larger
     // --- burner
+    MeterAccuracy,     // %, half-width; how far a meter itself may be off
+    TimingByHand,      // s, half-width; slip of the hand at the start and again at the stop
+    MeteringFactor,    // metered volume to standard conditions, as on bills
+    HeatInputOver,     // % above the plate, most
+    HeatInputUnder,    // % below the plate, most
+    InletPressure,     // range, mbar at the appliance, working
+    BurnerPressure,    // range, mbar: the maker's alone
+    MeterAverage,      // range, mbar at the meter outlet, average
+    MeterAverageTime,  // s, least
+    HotWaterOutput,    // kW, least: the maker's alone
+    HotWaterFlow,      // l/min at the maker's rise, least: the maker's alone
+    HeatBalance,       // range, hot water output over net heat input
     // --- end of burner
     // --- combustion
     CombustionRatioCondensing,           // ratio CO/CO2, most: condensing boilers where the maker gives none

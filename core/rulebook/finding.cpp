@@ -59,6 +59,15 @@ constexpr auto kKinds = std::to_array<Code<FindingKind>>({
     {FindingKind::Strength, "strength"},
     // --- end of larger
     // --- burner
+    {FindingKind::GasRate, "gas_rate"},
+    {FindingKind::HeatInput, "heat_input"},
+    {FindingKind::InletDrop, "inlet_drop"},
+    {FindingKind::InletPressure, "inlet_pressure"},
+    {FindingKind::BurnerPressure, "burner_pressure"},
+    {FindingKind::MeterAverage, "meter_average"},
+    {FindingKind::HotWater, "hot_water"},
+    {FindingKind::HeatBalance, "heat_balance"},
+    {FindingKind::Regulation26, "regulation26"},
     // --- end of burner
     // --- combustion
     {FindingKind::CombustionRatioMaximum, "combustion_ratio_maximum"},

@@ -62,6 +62,15 @@ enum class FindingKind {
     Strength,
     // --- end of larger
     // --- burner
+    GasRate,
+    HeatInput,
+    InletDrop,
+    InletPressure,
+    BurnerPressure,
+    MeterAverage,
+    HotWater,
+    HeatBalance,
+    Regulation26,
     // --- end of burner
     // --- combustion
     CombustionRatioMaximum,

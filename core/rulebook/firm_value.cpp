@@ -64,6 +64,12 @@ ValueShape shapeOf(Rule rule) {
         case Rule::WorkingPressure:
         case Rule::NetworkHeatValueSeen:
         case Rule::CombustionCarbonDioxide:
+        // --- burner
+        case Rule::InletPressure:
+        case Rule::BurnerPressure:
+        case Rule::MeterAverage:
+        case Rule::HeatBalance:
+            // --- end of burner
             return ValueShape::Range;
         case Rule::DropByVolume:
             return ValueShape::Bands;

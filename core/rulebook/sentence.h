@@ -186,6 +186,76 @@ enum class Say {
     StrengthPartsOn,            // -
     // --- end of larger
     // --- burner
+    RateGood,       // rate, uncertainty
+    RateCoarse,     // rate, uncertainty, aim, time to take
+    RateTooCoarse,  // rate, uncertainty: no timing is long enough
+    RateNoMeter,    // - : heat input can't be taken; read the operating pressure, or where that can't be read
+                    // combustion
+    RateTimeWrong,  // -
+    RateIndexBackwards,         // start, end
+    RateNothingPassed,          // -
+    RateAbsurd,                 // - : a slip of the decimal point or the unit
+    RateDialUnknown,            // - : a turn of 1, 2, 5 or 10 ft3
+    RateOthersOn,               // - : the rate is not this appliance's alone
+    RateNotFull,                // -
+    RateCold,                   // - : a cold appliance passes more gas
+    RateConditionsNotSaid,      // - : others off, full rate, warm
+    RateAboveMeter,             // rate, the meter's most
+    RateBelowMeterRange,        // rate, least for which the meter's accuracy is known
+    RateMeterCounted,           // accuracy
+    RateMeterNotCounted,        // accuracy
+    HeatInputWithin,            // deviation, limit, uncertainty
+    HeatInputNear,              // deviation, limit, uncertainty: time it longer
+    HeatInputOverRated,         // deviation, limit, uncertainty: pressure, injector, maker
+    HeatInputUnderRated,        // deviation, limit, uncertainty: likewise
+    HeatInputGross,             // gross heat input, plate
+    HeatInputNet,               // net heat input, plate
+    HeatInputWorkedOut,         // gross heat input, net
+    HeatInputGrossOnly,         // gross heat input: net needs the gas's ratio
+    HeatInputNoCalorific,       // -
+    HeatInputNoPlate,           // -
+    HeatInputPlateKindNotSaid,  // - : gross or net
+    HeatInputShortcut,          // gross heat input by the two-minute shortcut
+    CorrectionNone,             // -
+    CorrectionFixed,            // factor
+    CorrectionMeasured,         // factor
+    InletDropGood,              // drop, limit, uncertainty
+    InletDropAtLess,            // drop, limit: repeat at the high load
+    InletDropHigh,              // drop, limit, uncertainty: the pipes or a valve
+    InletLoadNotSaid,           // -
+    InletStandingBelow,         // standing, working: read both again
+    InletNotFull,               // -
+    NearEndOfRange,             // measured, least, most: too near an end to tell
+    BurnerPressureNoMaker,      // -
+    MeterAverageInside,         // average, least, most
+    MeterAverageOutside,        // average, least, most
+    MeterAverageTooShort,       // time, least
+    MeterAverageProposal,       // - : a proposal of 2019; it conflicts with the usual range
+    HotWaterGood,               // measured, maker's, uncertainty
+    HotWaterLow,                // measured, maker's, uncertainty
+    HotWaterNoMaker,            // output
+    HotWaterNotFull,            // - : whether the burner was at its maximum
+    HotWaterGives,              // output
+    BalanceGood,                // ratio, least, most
+    BalanceOutside,             // ratio, least, most: read flow and temperatures again
+    Reg26Satisfied,             // -
+    Reg26FlueNot,               // -
+    Reg26FlueWrong,             // -
+    Reg26AirNot,                // -
+    Reg26AirWrong,              // -
+    Reg26PressureOrHeat,        // - : neither was read
+    Reg26BothNeeded,            // - : one of the two is missing
+    Reg26ReadingFails,          // -
+    Reg26ReadingOpen,           // - : a reading has no verdict yet
+    Reg26ReadingLook,           // - : a reading asks for another look
+    Reg26NoReason,              // - : combustion in place of pressure and heat input, without saying why
+    Reg26ReasonWords,           // - : the reason is to be written down
+    Reg26CombustionNot,         // -
+    Reg26CombustionInstead,     // - : with its reason, combustion stands in
+    Reg26OperationNot,          // -
+    Reg26OperationWrong,        // -
+    Reg26TellDefect,            // - : tell the responsible person and the owner
+    Reg26DoesNotApply,          // - : 26(10), from memory
     // --- end of burner
     // --- combustion
     CombustionRatioWithin,        // ratio, limit, uncertainty

@@ -105,6 +105,20 @@ UnitFamily unitFamilyOf(Rule rule) {
             return UnitFamily::Flow;
         // --- end of larger
         // --- burner
+        case Rule::MeterAccuracy:
+        case Rule::HeatInputOver:
+        case Rule::HeatInputUnder:
+            return UnitFamily::Share;
+        case Rule::TimingByHand:
+        case Rule::MeterAverageTime:
+            return UnitFamily::Time;
+        case Rule::MeteringFactor:
+        case Rule::HeatBalance:
+            return UnitFamily::None;
+        case Rule::HotWaterOutput:
+            return UnitFamily::Power;
+        case Rule::HotWaterFlow:
+            return UnitFamily::Flow;
         // --- end of burner
         // --- combustion
         case Rule::CombustionRatioCondensing:
@@ -168,6 +182,10 @@ quantity::UnitCode usualUnitOf(Rule rule) {
         case Rule::StrengthHoldMiddle:
         case Rule::StrengthHoldHigh:
             return quantity::UnitCode::Minute;
+        // --- burner
+        case Rule::HotWaterFlow:
+            return quantity::UnitCode::LitrePerMinute;
+        // --- end of burner
         default:
             break;
     }

@@ -183,6 +183,19 @@ constexpr std::array kRules{
         QT_TRANSLATE_NOOP("Words", "Strength test, share of the pressure that it may fall by, high band")},
     // --- end of larger
     // --- burner
+    RuleTitle{Rule::MeterAccuracy, QT_TRANSLATE_NOOP("Words", "Meter accuracy")},
+    RuleTitle{Rule::TimingByHand, QT_TRANSLATE_NOOP("Words", "Slip of the hand at a stopwatch")},
+    RuleTitle{Rule::MeteringFactor,
+              QT_TRANSLATE_NOOP("Words", "Metered volume to standard conditions, fixed factor")},
+    RuleTitle{Rule::HeatInputOver, QT_TRANSLATE_NOOP("Words", "Heat input above the plate")},
+    RuleTitle{Rule::HeatInputUnder, QT_TRANSLATE_NOOP("Words", "Heat input below the plate")},
+    RuleTitle{Rule::InletPressure, QT_TRANSLATE_NOOP("Words", "Working pressure at the appliance")},
+    RuleTitle{Rule::BurnerPressure, QT_TRANSLATE_NOOP("Words", "Burner pressure")},
+    RuleTitle{Rule::MeterAverage, QT_TRANSLATE_NOOP("Words", "Average pressure at the meter")},
+    RuleTitle{Rule::MeterAverageTime, QT_TRANSLATE_NOOP("Words", "Time for the average at the meter")},
+    RuleTitle{Rule::HotWaterOutput, QT_TRANSLATE_NOOP("Words", "Hot water output")},
+    RuleTitle{Rule::HotWaterFlow, QT_TRANSLATE_NOOP("Words", "Hot water flow")},
+    RuleTitle{Rule::HeatBalance, QT_TRANSLATE_NOOP("Words", "Hot water output over net heat input")},
     // --- end of burner
     // --- combustion
     RuleTitle{Rule::CombustionRatioCondensing, QT_TRANSLATE_NOOP("Words", "CO/CO₂ ratio, condensing boiler")},

@@ -55,6 +55,15 @@ constexpr std::array kTitles{
     Title{FindingKind::Strength, QT_TRANSLATE_NOOP("Words", "Strength")},
     // --- end of larger
     // --- burner
+    Title{FindingKind::GasRate, QT_TRANSLATE_NOOP("Words", "Gas rate")},
+    Title{FindingKind::HeatInput, QT_TRANSLATE_NOOP("Words", "Heat input")},
+    Title{FindingKind::InletDrop, QT_TRANSLATE_NOOP("Words", "Drop from meter to appliance")},
+    Title{FindingKind::InletPressure, QT_TRANSLATE_NOOP("Words", "Working pressure at the appliance")},
+    Title{FindingKind::BurnerPressure, QT_TRANSLATE_NOOP("Words", "Burner pressure")},
+    Title{FindingKind::MeterAverage, QT_TRANSLATE_NOOP("Words", "Average pressure at the meter")},
+    Title{FindingKind::HotWater, QT_TRANSLATE_NOOP("Words", "Hot water output")},
+    Title{FindingKind::HeatBalance, QT_TRANSLATE_NOOP("Words", "Hot water against heat input")},
+    Title{FindingKind::Regulation26, QT_TRANSLATE_NOOP("Words", "Examinations after work, regulation 26(9)")},
     // --- end of burner
     // --- combustion
     Title{FindingKind::CombustionRatioMaximum, QT_TRANSLATE_NOOP("Words", "CO/CO₂ ratio at maximum rate")},

@@ -28,6 +28,7 @@ TEST(SayCodes, AreAllThereAndAllDifferent) {
         Say::StrengthPartsOn,
         // --- end of larger
         // --- burner
+        Say::Reg26DoesNotApply,
         // --- end of burner
         // --- combustion
         Say::EfficiencyLatentCeiling,
