@@ -8,6 +8,7 @@
 #include "ui/rulebook/rulebook_place.h"
 #include "ui/visit/visits_place.h"
 #include "ui/words/pseudo_translator.h"
+#include "ui/workings/workings_place.h"
 
 #include <QApplication>
 #include <QIcon>
@@ -22,7 +23,7 @@ std::unique_ptr<ui::shell::MainWindow> makeMainWindow(store::Store& store, const
     const auto& context = window->context();
     window->setPlaces({new ui::visit::VisitsPlace(context), new ui::premises::PremisesPlace(context),
                        new ui::records::RecordsPlace(context), new ui::rules::RuleBookPlace(context),
-                       new ui::firm::FirmPlace(context)});
+                       new ui::firm::FirmPlace(context), new ui::workings::WorkingsPlace(context)});
     return window;
 }
 

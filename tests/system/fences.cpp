@@ -55,6 +55,7 @@ const std::map<std::string, Folders>& layers() {
         {"ui/records", placeNeeds},
         {"ui/rulebook", placeNeeds},
         {"ui/firm", placeNeeds},
+        {"ui/workings", placeNeeds},
         {"ui", {}},
     };
     return table;

@@ -19,6 +19,17 @@ namespace {
 constexpr int kRowPad = 6;
 constexpr int kShape = 16;
 
+constexpr int kLeftPad = 12;
+constexpr int kRightPad = 10;
+
+/// Of a title that may take several lines, in a row of that width.
+int titleHeight(const Line& line, int width) {
+    const int room = width - kLeftPad - kRightPad - (line.outcome ? kShape + look::kGap : 0);
+    return QFontMetrics(look::font(look::TypeRole::Body))
+        .boundingRect(QRect(0, 0, qMax(room, 1), 10000), Qt::TextWordWrap, line.title)
+        .height();
+}
+
 int rowHeight(const Line& line) {
     const int first = QFontMetrics(look::font(look::TypeRole::Body)).height();
     const int second = QFontMetrics(look::font(look::TypeRole::Small)).height();
@@ -80,7 +91,11 @@ class LineList::Delegate : public QStyledItemDelegate {
     Delegate(const Model& model, LineList* list) : QStyledItemDelegate(list), m_model(model), m_list(list) {}
 
     [[nodiscard]] QSize sizeHint(const QStyleOptionViewItem&, const QModelIndex& index) const override {
-        return {100, rowHeight(m_model.at(index.row()))};
+        const Line& line = m_model.at(index.row());
+        if (m_list->wordWrap()) {
+            return {100, 2 * kRowPad + titleHeight(line, m_list->viewport()->width())};
+        }
+        return {100, rowHeight(line)};
     }
 
     void paint(QPainter* painter, const QStyleOptionViewItem& option,
@@ -99,7 +114,7 @@ class LineList::Delegate : public QStyledItemDelegate {
         }
         painter->setPen(look::colour(look::Role::Line, scheme));
         painter->drawLine(option.rect.bottomLeft(), option.rect.bottomRight());
-        paintWords(*painter, option.rect.adjusted(12, kRowPad, -10, -kRowPad), line);
+        paintWords(*painter, option.rect.adjusted(kLeftPad, kRowPad, -kRightPad, -kRowPad), line);
         painter->restore();
     }
 
@@ -113,6 +128,10 @@ class LineList::Delegate : public QStyledItemDelegate {
         }
         painter.setFont(look::font(look::TypeRole::Body));
         painter.setPen(look::colour(look::Role::Ink, scheme));
+        if (m_list->wordWrap()) {
+            painter.drawText(box, Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap, line.title);
+            return;
+        }
         paintPair(painter, box, line.title, line.right);
         box.setTop(box.top() + QFontMetrics(painter.font()).height());
         painter.setFont(look::font(look::TypeRole::Small));
@@ -197,6 +216,11 @@ void LineList::setGrowing(bool growing) {
     m_growing = growing;
     setVerticalScrollBarPolicy(growing ? Qt::ScrollBarAlwaysOff : Qt::ScrollBarAsNeeded);
     setSizePolicy(QSizePolicy::Expanding, growing ? QSizePolicy::Fixed : QSizePolicy::Expanding);
+}
+
+void LineList::setWrapping(bool wrapping) {
+    setWordWrap(wrapping);
+    setResizeMode(wrapping ? Adjust : Fixed);
 }
 
 QSize LineList::sizeHint() const {

@@ -42,6 +42,8 @@ class LineList : public QListView {
     bool setCurrentKey(const QString& key);
     /// As high as its lines, for a list within a sheet.
     void setGrowing(bool growing);
+    /// Titles take as many lines as they need, and nothing else is shown of a line but its outcome.
+    void setWrapping(bool wrapping);
 
     [[nodiscard]] QSize sizeHint() const override;
     [[nodiscard]] QSize minimumSizeHint() const override;

@@ -291,6 +291,10 @@ void MainWindow::undo() {
     Place* place = placeInView();
     if (place != nullptr) {
         place->commit();
+        if (place->takeBack()) {
+            watchField(QApplication::focusWidget());
+            return;
+        }
     }
     const auto undone = m_parts.store.undo();
     if (!undone) {

@@ -52,7 +52,7 @@ struct Context {
     look::Scheme scheme = look::Scheme::Light;
 };
 
-/// One place of the window: Visits, Premises, Records, Rule book, Firm. Its constructor makes no widgets: it
+/// One place of the window: Visits, Premises, Records, Rule book, Firm, Workings. Its constructor makes no widgets: it
 /// builds them on the first refresh(), so that the window's first paint costs one place.
 class Place : public QWidget {
     Q_OBJECT
@@ -63,6 +63,9 @@ class Place : public QWidget {
     virtual void refresh() = 0;
     /// Commits the field under the cursor; called before leaving, closing or undoing.
     virtual void commit() {}
+    /// Takes back the newest change that only the place itself knows; false: there is none, and the store's
+    /// newest is meant.
+    virtual bool takeBack() { return false; }
     /// Where the keyboard starts.
     virtual void takeFocus() = 0;
     /// The gas of what is on screen, for what to do first.

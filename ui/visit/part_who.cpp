@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/input/item_editor.h"
 #include "ui/look/look.h"
 #include "ui/shell/kit.h"
 #include "ui/visit/joined.h"
@@ -66,7 +67,7 @@ void WhoPart::addPeople() {
     const FieldKey engineerKey{std::nullopt, Field::EngineerName, reg::subject(model().file().visit.id)};
     addField(fields, new SheetField(engineer, engineerKey, visitEngineer(model()), words()), tr("Engineer"),
              3);
-    auto* date = input::makeDateEditor(fields, todayOf(context().window.clock));
+    auto* date = input::makeDateEditor(fields, input::todayOf(context().window.clock));
     const FieldKey dateKey{std::nullopt, Field::VisitDate, reg::subject(model().file().visit.id)};
     addField(fields, new SheetField(date, dateKey, visitDate(model(), context().window.clock), words()),
              tr("Date"), 3);

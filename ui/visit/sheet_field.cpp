@@ -1,27 +1,16 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/visit/sheet_field.h"
 
+#include "ui/input/item_editor.h"
+
 #include <algorithm>
 
 namespace hearth::ui::visit {
 
 using input::ChoiceItem;
 using reg::Item;
-using reg::ItemKind;
 
 namespace {
-
-constexpr std::size_t kMostButtons = 4;
-constexpr int kLongTextLines = 3;
-
-std::vector<ChoiceItem> choicesOf(Item item, const words::Words& words) {
-    std::vector<ChoiceItem> choices;
-    for (const reg::Choice& choice : reg::infoOf(item).choices) {
-        const std::string code(choice.code);
-        choices.push_back({QString::fromStdString(code), words.choice(item, code)});
-    }
-    return choices;
-}
 
 /// The firm's pressure gauges; another instrument only where it was chosen before.
 std::vector<ChoiceItem> gaugeChoices(const reg::VisitFile& file) {
@@ -38,11 +27,6 @@ std::vector<ChoiceItem> gaugeChoices(const reg::VisitFile& file) {
         }
     }
     return choices;
-}
-
-input::Editor* makeChoice(QWidget* parent, const std::vector<ChoiceItem>& choices) {
-    return choices.size() <= kMostButtons ? input::makeChoiceEditor(parent, choices)
-                                          : input::makeListEditor(parent, choices);
 }
 
 }  // namespace
@@ -91,36 +75,11 @@ FieldBinding itemBinding(VisitSheetModel& model, const reg::SubjectRef& subject,
         }};
 }
 
-input::Now nowOf(const Clock& clock) {
-    return [&clock] {
-        return QTime::fromString(QString::fromStdString(wallTimeText(clock.now())), QStringLiteral("HH:mm"));
-    };
-}
-
-input::Today todayOf(const Clock& clock) {
-    return [&clock] { return clock.today(); };
-}
-
 input::Editor* makeItemEditor(QWidget* parent, Item item, const SheetContext& context) {
-    const reg::ItemInfo& info = reg::infoOf(item);
-    switch (info.kind) {
-        case ItemKind::Number:
-            return input::makeQuantityEditor(parent, info.units);
-        case ItemKind::Choice:
-        case ItemKind::YesNo:
-            return makeChoice(parent, choicesOf(item, context.window.words));
-        case ItemKind::LongText:
-            return input::makeLongTextEditor(parent, kLongTextLines);
-        case ItemKind::Time:
-            return input::makeTimeEditor(parent, nowOf(context.window.clock));
-        case ItemKind::Date:
-            return input::makeDateEditor(parent, todayOf(context.window.clock));
-        case ItemKind::Instrument:
-            return input::makeListEditor(parent, gaugeChoices(context.model.file()));
-        case ItemKind::Text:
-            break;
+    if (reg::infoOf(item).kind == reg::ItemKind::Instrument) {
+        return input::makeListEditor(parent, gaugeChoices(context.model.file()));
     }
-    return input::makeTextEditor(parent);
+    return input::makeItemEditor(parent, item, context.window.words, context.window.clock);
 }
 
 QString testContext(const SheetContext& context, const reg::SubjectRef& subject) {

@@ -68,10 +68,6 @@ class SheetField : public QObject {
 /// The editor that an item's kind, units and choices call for: a few choices are buttons, more a list.
 [[nodiscard]] input::Editor* makeItemEditor(QWidget* parent, reg::Item item, const SheetContext& context);
 
-/// "n" in a time and "t" in a date, by the program's clock.
-[[nodiscard]] input::Now nowOf(const Clock& clock);
-[[nodiscard]] input::Today todayOf(const Clock& clock);
-
 /// What tells the fields of one test from those of another in their names, where a visit has several tests;
 /// else empty.
 [[nodiscard]] QString testContext(const SheetContext& context, const reg::SubjectRef& subject);

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/visit/sheet_paper.h"
 
+#include "ui/input/margin_layout.h"
 #include "ui/look/look.h"
 #include "ui/shell/kit.h"
-#include "ui/visit/margin_layout.h"
 #include "ui/visit/parts.h"
 #include "ui/visit/wanted.h"
 
@@ -178,12 +178,12 @@ int SheetPaper::marginWidth() const {
 void SheetPaper::arrangePart(PartView* part) {
     const auto notes = notesOf(part);
     const int noteWidth = marginWidth() - kMarginPad;
-    std::vector<NoteBox> boxes;
+    std::vector<input::NoteBox> boxes;
     for (const FindingNote* note : notes) {
         boxes.push_back(
             {part->anchorOf(note->judged())->mapTo(part, QPoint(0, 0)).y(), note->heightForWidth(noteWidth)});
     }
-    const std::vector<int> tops = placeNotes(boxes, 0, kNoteGap);
+    const std::vector<int> tops = input::placeNotes(boxes, 0, kNoteGap);
     const int partTop = part->y();
     for (std::size_t index = 0; index < notes.size(); ++index) {
         notes[index]->setGeometry(width() - marginWidth(), partTop + tops[index], noteWidth,

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "ui/visit/margin_layout.h"
+#include "ui/input/margin_layout.h"
 
 #include <algorithm>
 
-namespace hearth::ui::visit {
+namespace hearth::ui::input {
 
 std::vector<int> placeNotes(const std::vector<NoteBox>& notes, int top, int gap) {
     std::vector<int> tops;
@@ -16,4 +16,4 @@ std::vector<int> placeNotes(const std::vector<NoteBox>& notes, int top, int gap)
     return tops;
 }
 
-}  // namespace hearth::ui::visit
+}  // namespace hearth::ui::input

@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "ui/visit/margin_layout.h"
+#include "ui/input/margin_layout.h"
 
 #include <algorithm>
 #include <gtest/gtest.h>
 #include <random>
 
-namespace hearth::ui::visit {
+namespace hearth::ui::input {
 namespace {
 
 TEST(MarginLayout, ANoteWithRoomStandsAtItsReading) {
@@ -48,4 +48,4 @@ TEST(MarginLayout, NotesNeverMeetWhateverTheirHeights) {
 }
 
 }  // namespace
-}  // namespace hearth::ui::visit
+}  // namespace hearth::ui::input

@@ -3,7 +3,7 @@
 
 #include <vector>
 
-namespace hearth::ui::visit {
+namespace hearth::ui::input {
 
 /// A note that wants to stand at the height of the reading that it judges. Logical pixels.
 struct NoteBox {
@@ -16,4 +16,4 @@ struct NoteBox {
 /// anchors.
 [[nodiscard]] std::vector<int> placeNotes(const std::vector<NoteBox>& notes, int top, int gap);
 
-}  // namespace hearth::ui::visit
+}  // namespace hearth::ui::input

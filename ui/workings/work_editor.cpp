@@ -1,0 +1,171 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/workings/work_editor.h"
+
+#include "core/pipework/tube.h"
+#include "ui/input/item_editor.h"
+#include "ui/shell/kit.h"
+
+#include <QCoreApplication>
+#include <QFontMetrics>
+
+#include <algorithm>
+
+namespace hearth::ui::workings {
+
+using input::ChoiceItem;
+using reg::Item;
+using reg::ItemKind;
+
+namespace {
+
+// In columns of a form on the smallest window, where one with its gap is this wide.
+constexpr int kColumnWidth = 36;
+constexpr int kHalf = FlowGrid::kColumns / 2;
+constexpr int kNumberSpan = 3;
+constexpr int kDateSpan = 4;
+constexpr int kTubeSpan = 5;
+constexpr int kSegmentPad = 3 * look::kGap;
+
+bool isTube(Item item) {
+    return item == Item::SectionTube;
+}
+
+bool isMeter(Item item) {
+    return item == Item::PurgeMeter;
+}
+
+std::vector<ChoiceItem> tubeChoices(const words::Words& words) {
+    std::vector<ChoiceItem> choices;
+    for (const pipework::Tube& tube : pipework::tubes()) {
+        choices.push_back({shell::coded(tube.code), words.tube(tube)});
+    }
+    return choices;
+}
+
+std::vector<ChoiceItem> meterChoices(const words::Words& words) {
+    std::vector<ChoiceItem> choices;
+    for (const pipework::Meter& meter : pipework::meters()) {
+        choices.push_back({shell::coded(meter.code), words.meter(meter)});
+    }
+    return choices;
+}
+
+bool isChoice(Item item) {
+    const ItemKind kind = reg::infoOf(item).kind;
+    return kind == ItemKind::Choice || kind == ItemKind::YesNo;
+}
+
+/// What the choices need side by side.
+int widthOfButtons(Item item, const words::Words& words) {
+    const QFontMetrics metrics(look::font(look::TypeRole::Body));
+    int width = 0;
+    for (const ChoiceItem& choice : input::choicesOf(item, words)) {
+        width += metrics.horizontalAdvance(choice.label) + kSegmentPad;
+    }
+    return width;
+}
+
+int widthOfColumns(int columns) {
+    return columns * kColumnWidth;
+}
+
+/// Buttons where they stand in one line of the form; else a list.
+bool hasButtons(Item item, const words::Words& words) {
+    constexpr std::size_t kMost = 4;
+    return reg::infoOf(item).choices.size() <= kMost &&
+           widthOfButtons(item, words) <= widthOfColumns(FlowGrid::kColumns);
+}
+
+int spanOfKind(Item item, const words::Words& words, Room room) {
+    if (isTube(item)) {
+        return kTubeSpan;
+    }
+    switch (reg::infoOf(item).kind) {
+        case ItemKind::Number:
+        case ItemKind::Time:
+            return kNumberSpan;
+        case ItemKind::Date:
+            return kDateSpan;
+        case ItemKind::LongText:
+            return FlowGrid::kColumns;
+        case ItemKind::Choice:
+        case ItemKind::YesNo:
+            if (room == Room::Form && hasButtons(item, words)) {
+                const int width = widthOfButtons(item, words);
+                return width <= widthOfColumns(kDateSpan) ? kDateSpan
+                       : width <= widthOfColumns(kHalf)   ? kHalf
+                                                          : FlowGrid::kColumns;
+            }
+            return room == Room::Form ? kHalf : kDateSpan;
+        case ItemKind::Text:
+        case ItemKind::Instrument:
+            break;
+    }
+    return kHalf;
+}
+
+}  // namespace
+
+input::Editor* makeWorkEditor(QWidget* parent, Item item, const shell::Context& context, Room room) {
+    if (isTube(item)) {
+        return input::makeListEditor(parent, tubeChoices(context.words));
+    }
+    if (isMeter(item)) {
+        return input::makeListEditor(parent, meterChoices(context.words));
+    }
+    const bool asButtons = room == Room::Form && isChoice(item) && hasButtons(item, context.words);
+    return input::makeItemEditor(parent, item, context.words, context.clock,
+                                 asButtons ? input::FewChoices::Buttons : input::FewChoices::List);
+}
+
+int spanOf(Item item, const words::Words& words, Room room) {
+    const int label = QFontMetrics(look::font(look::TypeRole::Label)).horizontalAdvance(words.item(item));
+    const int ofLabel = (label + kColumnWidth - 1) / kColumnWidth;
+    return std::max(spanOfKind(item, words, room), std::min(ofLabel, kHalf));
+}
+
+int stretchOf(Item item) {
+    return reg::infoOf(item).kind == ItemKind::Number ? 2 : 3;
+}
+
+QString problemOf(Item item, const QString& text, const words::Words& words) {
+    if (text.trimmed().isEmpty()) {
+        return {};
+    }
+    const auto canonical = reg::canonicalOf(item, text.toStdString());
+    return canonical ? QString() : words.error(canonical.error());
+}
+
+QString fieldName(const FieldAt& at) {
+    const QString code = shell::coded(reg::infoOf(at.item).code);
+    return at.group == judging::Group::Once
+               ? code
+               : QStringLiteral("%1-%2-%3").arg(static_cast<int>(at.group)).arg(at.row + 1).arg(code);
+}
+
+QString spokenValue(const reg::Entry& entry, const words::Words& words) {
+    const QString typed = words::qstring(entry.text).simplified();
+    if (isTube(entry.item)) {
+        const pipework::Tube* tube = pipework::tubeByCode(entry.text);
+        return tube == nullptr ? typed : words.tube(*tube);
+    }
+    if (isMeter(entry.item)) {
+        const pipework::Meter* meter = pipework::meterByCode(entry.text);
+        return meter == nullptr ? typed : words.meter(*meter);
+    }
+    if (entry.canonical.empty()) {
+        return QCoreApplication::translate("hearth::ui::workings::GroupView", "%1 (can't be read)")
+            .arg(typed);
+    }
+    if (isChoice(entry.item)) {
+        return words.choice(entry.item, entry.canonical);
+    }
+    if (reg::infoOf(entry.item).kind == ItemKind::Date) {
+        const auto date = calendar::fromIso(entry.canonical);
+        return date ? words.date(*date) : typed;
+    }
+    const QString unit = words.unit(entry.unit);
+    return unit.isEmpty() ? typed : typed + QChar(0xA0) + unit;
+}
+
+}  // namespace hearth::ui::workings

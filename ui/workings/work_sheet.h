@@ -1,0 +1,53 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "ui/workings/work_paper.h"
+
+#include <QScrollArea>
+
+namespace hearth::ui::workings {
+
+/// The paper of the question that is chosen, and the keys that go over it.
+///
+/// Enter goes to the next field, Ctrl+M into the margin and back, F1 opens the source of what is judged at
+/// the field, Page Up and Page Down move the paper, Escape goes back to the questions.
+class WorkSheet : public QScrollArea {
+    Q_OBJECT
+    Q_DISABLE_COPY_MOVE(WorkSheet)
+  public:
+    WorkSheet(WorkingsModel& model, const shell::Context& context, QWidget* parent);
+    ~WorkSheet() override;
+
+    void takeFocus();
+    [[nodiscard]] WorkPaper* paper() const { return m_paper; }
+
+  Q_SIGNALS:
+    /// Escape: back to the questions.
+    void left();
+    /// The order of the Tab key is to be set again.
+    void stopsChanged();
+
+  protected:
+    void keyPressEvent(QKeyEvent* event) override;
+    void changeEvent(QEvent* event) override;
+    bool eventFilter(QObject* watched, QEvent* event) override;
+
+  private:
+    void rebuild();
+    void refilled();
+    void watchStops();
+    void follow(QWidget* focus);
+    void turn(int by);
+    [[nodiscard]] std::vector<input::FindingNote*> notesOfFocus() const;
+    void openSources(const std::vector<input::FindingNote*>& notes);
+    void goToMargin();
+    void stepInMargin(int by);
+    bool answerKey(QKeyEvent* event);
+
+    WorkingsModel& m_model;
+    const shell::Context& m_context;
+    WorkPaper* m_paper = nullptr;
+    judging::Question m_builtFor;
+};
+
+}  // namespace hearth::ui::workings
