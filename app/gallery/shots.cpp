@@ -4,6 +4,7 @@
 #include "app/issue.h"
 #include "ui/visit/sheet.h"
 #include "ui/visit/visits_place.h"
+#include "ui/workings/workings_place.h"
 
 #include <QApplication>
 #include <QKeyEvent>
@@ -30,7 +31,7 @@ constexpr std::array<std::pair<PartKind, const char*>, 7> kParts{
      {PartKind::HandOver, "6-hand-over"},
      {PartKind::Records, "7-records"}}};
 
-enum Places { kVisits, kPremises, kRecords, kRuleBook, kFirm };
+enum Places { kVisits, kPremises, kRecords, kRuleBook, kFirm, kWorkings };
 
 void press(QWidget* widget, int key, Qt::KeyboardModifiers modifiers = Qt::NoModifier) {
     QWidget* target = QApplication::focusWidget() != nullptr ? QApplication::focusWidget() : widget;
@@ -106,6 +107,58 @@ void addPanels(std::vector<Shot>& shots) {
     shots.push_back({QStringLiteral("about"), [](Scene& scene) { scene.window.showAbout(); }});
 }
 
+/// What somebody typed for a question: the field's name on the sheet, and the text.
+struct Typed {
+    const char* field;
+    const char* text;
+};
+
+/// A question's sheet with invented readings, the keyboard in its next field.
+void showWorkings(Scene& scene, judging::Question question, const std::vector<Typed>& typed) {
+    scene.window.showPlace(kWorkings);
+    auto* place = dynamic_cast<ui::workings::WorkingsPlace*>(scene.window.placeInView());
+    if (place == nullptr) {
+        return;
+    }
+    place->openQuestion(question);
+    for (const auto& [field, text] : typed) {
+        if (auto* editor = place->findChild<ui::input::Editor*>(QString::fromLatin1(field))) {
+            editor->setText(QString::fromLatin1(text));
+            Q_EMIT editor->committed(editor->text());
+        }
+    }
+    place->takeField();
+}
+
+void addWorkings(std::vector<Shot>& shots) {
+    using judging::Question;
+    const std::vector<Typed> gasRate{{"gas.family", "natural_gas"},
+                                     {"rate.meter", "metric"},
+                                     {"rate.index_start", "1204.318"},
+                                     {"rate.index_end", "1204.395"},
+                                     {"rate.time", "120"},
+                                     {"rate.correction", "none"},
+                                     {"appliance.input", "24.6"},
+                                     {"appliance.input_basis", "net"}};
+    const std::vector<Typed> roomCo{
+        {"4-1-room_co.at", "0"},  {"4-1-room_co.place", "outdoors"},  {"4-1-room_co.reading", "0"},
+        {"4-2-room_co.at", "2"},  {"4-2-room_co.place", "room"},      {"4-2-room_co.reading", "4"},
+        {"4-3-room_co.at", "5"},  {"4-3-room_co.place", "room"},      {"4-3-room_co.reading", "9"},
+        {"4-4-room_co.at", "10"}, {"4-4-room_co.place", "appliance"}, {"4-4-room_co.reading", "14"}};
+    const std::vector<Typed> pipes{{"gas.family", "natural_gas"},     {"1-1-section.tube", "copper_28"},
+                                   {"1-1-section.length", "6.5"},     {"1-1-section.elbows", "3"},
+                                   {"1-2-section.tube", "copper_22"}, {"1-2-section.length", "4"},
+                                   {"1-2-section.after", "1"},        {"1-2-section.demand", "24.6"}};
+    const auto sheet = [&shots](const char* name, Question question, const std::vector<Typed>& typed) {
+        shots.push_back({QString::fromLatin1(name),
+                         [question, typed](Scene& scene) { showWorkings(scene, question, typed); }});
+    };
+    sheet("workings-gas-rate", Question::GasRate, gasRate);
+    sheet("workings-room-co", Question::RoomCo, roomCo);
+    sheet("workings-pipes", Question::Pipes, pipes);
+    sheet("workings-empty", Question::Ventilation, {});
+}
+
 /// A running stage, a quarter of its time gone.
 void runClock(Scene& scene, reg::VisitId visit) {
     showPart(scene, visit, PartKind::Tightness);
@@ -128,6 +181,7 @@ Result<std::vector<Shot>> shotsOf(const store::Store& store) {
                          scene.window.openRule({rulebook::Rule::DropByVolume, rulebook::Edition::Up1bEd4,
                                                 rulebook::Gas::NaturalGas});
                      }});
+    addWorkings(shots);
     addPanels(shots);
     if (chosen->unfinished) {
         shots.push_back({QStringLiteral("visit-clock-running"),

@@ -3,31 +3,25 @@
 
 #include "ui/look/look.h"
 
-#include <QGridLayout>
+#include <QWidget>
 
 namespace hearth::ui::workings {
 
-FlowGrid::FlowGrid(QWidget* parent) : QWidget(parent), m_grid(new QGridLayout(this)) {
-    m_grid->setContentsMargins(0, 0, 0, 0);
-    m_grid->setHorizontalSpacing(look::kGap + look::kGap / 2);
-    m_grid->setVerticalSpacing(look::kGap + look::kGap / 2);
+FlowGrid::FlowGrid() {
+    setContentsMargins(0, 0, 0, 0);
+    setHorizontalSpacing(look::kGap + look::kGap / 2);
+    setVerticalSpacing(look::kGap + look::kGap / 2);
     for (int column = 0; column < kColumns; ++column) {
-        m_grid->setColumnStretch(column, 1);
-        m_grid->setColumnMinimumWidth(column, 1);
+        setColumnStretch(column, 1);
+        setColumnMinimumWidth(column, 1);
     }
 }
 
-void FlowGrid::add(QWidget* field, int span) {
-    m_cells.push_back({field, span});
-}
-
-void FlowGrid::arrange() {
-    while (QLayoutItem* item = m_grid->takeAt(0)) {
-        delete item;  // the field itself stays
-    }
+void FlowGrid::place(const std::vector<Cell>& cells) {
+    emptyOut(this);
     int row = 0;
     int column = 0;
-    for (const Cell& cell : m_cells) {
+    for (const Cell& cell : cells) {
         if (cell.field->isHidden()) {
             continue;
         }
@@ -35,8 +29,14 @@ void FlowGrid::arrange() {
             ++row;
             column = 0;
         }
-        m_grid->addWidget(cell.field, row, column, 1, cell.span, Qt::AlignTop);
+        addWidget(cell.field, row, column, 1, cell.span, Qt::AlignTop);
         column += cell.span;
+    }
+}
+
+void emptyOut(QGridLayout* grid) {
+    while (QLayoutItem* item = grid->takeAt(0)) {
+        delete item;
     }
 }
 

@@ -1,32 +1,28 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include <QWidget>
+#include <QGridLayout>
 
 #include <vector>
-
-class QGridLayout;
 
 namespace hearth::ui::workings {
 
 /// Fields side by side in twelve equal columns, one line after another. What is hidden leaves no gap.
-class FlowGrid : public QWidget {
+class FlowGrid : public QGridLayout {
   public:
-    explicit FlowGrid(QWidget* parent);
-    /// `span`: of the twelve columns.
-    void add(QWidget* field, int span);
-    /// After fields were shown or hidden.
-    void arrange();
-
     static constexpr int kColumns = 12;
 
-  private:
     struct Cell {
         QWidget* field;
-        int span;
+        int span;  // of the twelve columns
     };
-    QGridLayout* m_grid;
-    std::vector<Cell> m_cells;
+
+    FlowGrid();
+    /// Instead of what it holds.
+    void place(const std::vector<Cell>& cells);
 };
+
+/// Takes everything out; the widgets themselves stay.
+void emptyOut(QGridLayout* grid);
 
 }  // namespace hearth::ui::workings

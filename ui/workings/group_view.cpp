@@ -6,7 +6,6 @@
 #include "ui/workings/work_editor.h"
 
 #include <QApplication>
-#include <QFontMetrics>
 #include <QGridLayout>
 
 #include <algorithm>
@@ -17,8 +16,9 @@ using judging::Group;
 
 namespace {
 
-constexpr std::size_t kMostColumns = 4;  // of a table: more would be too narrow on a small screen
+constexpr std::size_t kMostColumns = 5;  // of a table
 constexpr int kNumberWidth = 22;
+constexpr int kBetween = look::kGap + look::kGap / 2;
 
 QString groupHeading(Group group) {
     switch (group) {
@@ -46,95 +46,91 @@ GroupView::GroupView(WorkingsModel& model, const shell::Context& context, const 
     if (!isOnce()) {
         m_lines->addSpacing(look::kGap);
         m_lines->addWidget(shell::headingText(groupHeading(group.group), this));
-    }
-    if (isTable()) {
         addHeads();
     }
     refill();
 }
 
-bool GroupView::isTable() const {
-    return !isOnce() && m_group.items.size() <= kMostColumns;
-}
-
 void GroupView::addHeads() {
     m_table = new QGridLayout;
-    m_table->setHorizontalSpacing(look::kGap + look::kGap / 2);
+    m_table->setHorizontalSpacing(kBetween);
     m_table->setVerticalSpacing(look::kGap / 2);
-    m_table->setColumnMinimumWidth(0, kNumberWidth);
     int column = 0;
     for (const reg::Item item : m_group.items) {
         auto* head =
             new shell::Text(m_context.words.item(item), look::TypeRole::Label, look::Role::SoftInk, this);
         head->setWordWrap(true);
+        head->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Minimum);
         head->setToolTip(m_context.words.itemHelp(item));
-        ++column;
-        m_table->addWidget(head, 0, column, Qt::AlignBottom);
-        m_table->setColumnStretch(column, stretchOf(item));
+        m_table->setColumnStretch(++column, columnWidth(item, m_context.words));
         m_heads.push_back(head);
     }
     m_lines->addLayout(m_table);
 }
 
-input::Editor* GroupView::addField(QWidget* parent, int row, reg::Item item) {
-    const FieldAt at{m_group.group, row, item};
-    auto* editor = makeWorkEditor(parent, item, m_context, isOnce() ? Room::Form : Room::Row);
-    const QString label = m_context.words.item(item);
-    const QString name = isOnce() ? QString() : words::rowName(m_context.words, m_group.group, row);
-    if (isTable()) {
-        editor->setLabel({}, name + QStringLiteral(", ") + label);
-    } else {
-        editor->setLabel(label, name);
+void GroupView::setRoom(int width) {
+    int wanted = kNumberWidth;
+    for (const reg::Item item : m_group.items) {
+        wanted += kBetween + columnWidth(item, m_context.words);
     }
+    const bool isTable = !isOnce() && m_group.items.size() <= kMostColumns && wanted <= width;
+    if (isTable == m_isTable) {
+        return;
+    }
+    m_isTable = isTable;
+    for (const WorkField& field : m_fields) {
+        nameField(field);
+    }
+    for (std::size_t i = 0; i < m_rows.size(); ++i) {
+        m_rows[i].name->setText(rowName(static_cast<int>(i)));
+    }
+    arrange();
+}
+
+QString GroupView::rowName(int row) const {
+    return m_isTable ? QString::number(row + 1) : words::rowName(m_context.words, m_group.group, row);
+}
+
+void GroupView::nameField(const WorkField& field) {
+    const QString label = m_context.words.item(field.at.item);
+    const QString row = isOnce() ? QString() : words::rowName(m_context.words, m_group.group, field.at.row);
+    if (m_isTable) {
+        field.editor->setLabel({}, row + QStringLiteral(", ") + label);
+    } else {
+        field.editor->setLabel(label, row);
+    }
+}
+
+void GroupView::addField(Row& row, int number, reg::Item item) {
+    const FieldAt at{m_group.group, number, item};
+    auto* editor = makeWorkEditor(this, item, m_context, isOnce() ? Room::Form : Room::Row);
     editor->setToolTip(m_context.words.itemHelp(item));
     editor->setObjectName(fieldName(at));
+    editor->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Minimum);  // as wide as its columns
+    if (number > 0) {
+        // Who reads one length in feet reads the next in feet too.
+        editor->setUnit(m_rows.back().editors[row.editors.size()]->unit());
+    }
     connect(editor, &input::Editor::committed, this, [this, at, editor] { keep(at, editor); });
+    row.editors.push_back(editor);
     m_fields.push_back({at, editor});
-    return editor;
+    nameField(m_fields.back());
+    editor->show();  // now: the focus may go there at once
 }
 
 void GroupView::addRow() {
     const int number = static_cast<int>(m_rows.size());
     Row row;
-    if (isTable()) {
-        row.name =
-            new shell::Text(QString::number(number + 1), look::TypeRole::Body, look::Role::SoftInk, this);
-        row.name->setContentsMargins(0, look::kGap / 2 + 2, 0, 0);
-        m_table->addWidget(row.name, number + 1, 0, Qt::AlignTop | Qt::AlignRight);
-    } else if (!isOnce()) {
-        row.name = new shell::Text(words::rowName(m_context.words, m_group.group, number),
-                                   look::TypeRole::Body, look::Role::Key, this);
-        row.name->setFont(shell::strongFont());
-        row.name->setContentsMargins(0, number == 0 ? 0 : look::kGap, 0, 0);
-        m_lines->addWidget(row.name);
-    }
-    if (!isTable()) {
-        row.form = new FlowGrid(this);
-        m_lines->addWidget(row.form);
-    }
-    for (const reg::Item item : m_group.items) {
-        auto* editor = addField(row.form != nullptr ? static_cast<QWidget*>(row.form) : this, number, item);
-        row.editors.push_back(editor);
-        if (row.form != nullptr) {
-            row.form->add(editor, spanOf(item, m_context.words, isOnce() ? Room::Form : Room::Row));
-        } else {
-            m_table->addWidget(editor, number + 1, static_cast<int>(row.editors.size()), Qt::AlignTop);
-        }
-        if (number > 0 && editor->text().isEmpty()) {
-            // Who reads one length in feet reads the next in feet too.
-            editor->setUnit(m_rows.back().editors[row.editors.size() - 1]->unit());
-        }
-    }
-    m_rows.push_back(row);
-    for (auto* editor : row.editors) {
-        editor->show();  // now: the focus may go there at once
-    }
-    if (row.form != nullptr) {
-        row.form->show();
-    }
-    if (row.name != nullptr) {
+    if (!isOnce()) {
+        row.name = new shell::Text(rowName(number), look::TypeRole::Body, look::Role::SoftInk, this);
         row.name->show();
     }
+    row.form = new FlowGrid;
+    m_lines->addLayout(row.form);
+    for (const reg::Item item : m_group.items) {
+        addField(row, number, item);
+    }
+    m_rows.push_back(row);
 }
 
 bool GroupView::lastRowMayGo() const {
@@ -156,12 +152,13 @@ void GroupView::removeLastRow() {
         editor->disconnect(this);
         editor->deleteLater();
     }
-    for (QWidget* rest : {static_cast<QWidget*>(row.name), static_cast<QWidget*>(row.form)}) {
-        if (rest != nullptr) {
-            rest->hide();
-            rest->deleteLater();
-        }
+    if (row.name != nullptr) {
+        row.name->hide();
+        row.name->deleteLater();
     }
+    emptyOut(row.form);
+    m_lines->removeItem(row.form);
+    delete row.form;
 }
 
 void GroupView::refill() {
@@ -180,7 +177,11 @@ bool GroupView::refresh() {
     while (m_rows.size() > wanted && lastRowMayGo()) {
         removeLastRow();
     }
-    return showAsked() || before != m_rows.size();
+    const bool changed = showAsked() || before != m_rows.size();
+    if (changed) {
+        arrange();
+    }
+    return changed;
 }
 
 bool GroupView::showAsked() {
@@ -190,17 +191,60 @@ bool GroupView::showAsked() {
         changed = changed || field.editor->isHidden() == isAsked;
         field.editor->setVisible(isAsked);
     }
+    return changed;
+}
+
+void GroupView::arrange() {
+    if (m_table != nullptr) {
+        emptyOut(m_table);
+    }
+    for (const Row& row : m_rows) {
+        emptyOut(row.form);
+    }
+    for (QLabel* head : m_heads) {
+        head->setVisible(m_isTable);
+    }
+    if (m_isTable) {
+        arrangeTable();
+        return;
+    }
+    for (const Row& row : m_rows) {
+        arrangeForm(row);
+    }
+}
+
+void GroupView::arrangeTable() {
+    m_table->setColumnMinimumWidth(0, kNumberWidth);
     for (std::size_t column = 0; column < m_heads.size(); ++column) {
         m_heads[column]->setVisible(std::any_of(m_rows.begin(), m_rows.end(), [column](const Row& row) {
             return !row.editors[column]->isHidden();
         }));
+        m_table->addWidget(m_heads[column], 0, static_cast<int>(column) + 1, Qt::AlignBottom);
     }
+    int line = 0;
     for (const Row& row : m_rows) {
-        if (row.form != nullptr) {
-            row.form->arrange();
+        ++line;
+        row.name->setContentsMargins(0, look::kGap - 1, 0, 0);
+        m_table->addWidget(row.name, line, 0, Qt::AlignTop | Qt::AlignRight);
+        int column = 0;
+        for (auto* editor : row.editors) {
+            m_table->addWidget(editor, line, ++column, Qt::AlignTop);
         }
     }
-    return changed;
+}
+
+void GroupView::arrangeForm(const Row& row) {
+    std::vector<FlowGrid::Cell> cells;
+    if (row.name != nullptr) {
+        row.name->setContentsMargins(0, row.name == m_rows.front().name ? 0 : look::kGap, 0, 0);
+        cells.push_back({row.name, FlowGrid::kColumns});
+    }
+    std::size_t column = 0;
+    for (auto* editor : row.editors) {
+        cells.push_back(
+            {editor, spanOf(m_group.items[column++], m_context.words, isOnce() ? Room::Form : Room::Row)});
+    }
+    row.form->place(cells);
 }
 
 void GroupView::show(const WorkField& field) {

@@ -20,9 +20,9 @@ struct WorkField {
     input::Editor* editor;
 };
 
-/// The fields of one group of a question, made from the catalogue: those asked once as a form; rows of few
-/// fields as a table with its heads; rows of many as a form each. An empty row stands below those that hold
-/// something.
+/// The fields of one group of a question, made from the catalogue: those asked once as a form; rows as a
+/// table with its heads where it is wide enough for that, else as a form each. An empty row stands below
+/// those that hold something.
 class GroupView : public QWidget {
     Q_OBJECT
   public:
@@ -35,30 +35,36 @@ class GroupView : public QWidget {
     /// After something was typed: rows come and go, fields that are of no use hide. True when the stops of
     /// the Tab key are others now.
     bool refresh();
+    /// How wide the fields may be together.
+    void setRoom(int width);
 
   private:
-    /// A row of the table or a form of its own.
     struct Row {
-        QLabel* name = nullptr;
-        FlowGrid* form = nullptr;  // none in a table
+        QLabel* name = nullptr;  // none where there is but one
+        FlowGrid* form = nullptr;
         std::vector<input::Editor*> editors;
     };
     void addHeads();
     void addRow();
     void removeLastRow();
     [[nodiscard]] bool lastRowMayGo() const;
-    input::Editor* addField(QWidget* parent, int row, reg::Item item);
+    void addField(Row& row, int number, reg::Item item);
+    void nameField(const WorkField& field);
     void show(const WorkField& field);
     void keep(const FieldAt& at, input::Editor* editor);
     bool showAsked();
-    [[nodiscard]] bool isTable() const;
+    void arrange();
+    void arrangeTable();
+    void arrangeForm(const Row& row);
+    [[nodiscard]] QString rowName(int row) const;
     [[nodiscard]] bool isOnce() const { return m_group.group == judging::Group::Once; }
 
     WorkingsModel& m_model;
     const shell::Context& m_context;
     judging::AskedGroup m_group;
     QVBoxLayout* m_lines;
-    QGridLayout* m_table = nullptr;
+    QGridLayout* m_table = nullptr;  // empty while each row is a form
+    bool m_isTable = false;
     std::vector<QLabel*> m_heads;
     std::vector<Row> m_rows;
     std::vector<WorkField> m_fields;

@@ -50,6 +50,13 @@ std::vector<ChoiceItem> meterChoices(const words::Words& words) {
     return choices;
 }
 
+/// Of a choice, a tube or a meter; none of another item.
+std::vector<ChoiceItem> choicesFor(Item item, const words::Words& words) {
+    return isTube(item)    ? tubeChoices(words)
+           : isMeter(item) ? meterChoices(words)
+                           : input::choicesOf(item, words);
+}
+
 bool isChoice(Item item) {
     const ItemKind kind = reg::infoOf(item).kind;
     return kind == ItemKind::Choice || kind == ItemKind::YesNo;
@@ -107,11 +114,8 @@ int spanOfKind(Item item, const words::Words& words, Room room) {
 }  // namespace
 
 input::Editor* makeWorkEditor(QWidget* parent, Item item, const shell::Context& context, Room room) {
-    if (isTube(item)) {
-        return input::makeListEditor(parent, tubeChoices(context.words));
-    }
-    if (isMeter(item)) {
-        return input::makeListEditor(parent, meterChoices(context.words));
+    if (isTube(item) || isMeter(item)) {
+        return input::makeListEditor(parent, choicesFor(item, context.words));
     }
     const bool asButtons = room == Room::Form && isChoice(item) && hasButtons(item, context.words);
     return input::makeItemEditor(parent, item, context.words, context.clock,
@@ -124,8 +128,18 @@ int spanOf(Item item, const words::Words& words, Room room) {
     return std::max(spanOfKind(item, words, room), std::min(ofLabel, kHalf));
 }
 
-int stretchOf(Item item) {
-    return reg::infoOf(item).kind == ItemKind::Number ? 2 : 3;
+int columnWidth(Item item, const words::Words& words) {
+    constexpr int kNumber = 104;
+    constexpr int kListAround = 48;  // its arrow and edges
+    if (reg::infoOf(item).kind == ItemKind::Number) {
+        return kNumber;
+    }
+    const QFontMetrics metrics(look::font(look::TypeRole::Body));
+    int width = kNumber;
+    for (const ChoiceItem& choice : choicesFor(item, words)) {
+        width = std::max(width, metrics.horizontalAdvance(choice.label) + kListAround);
+    }
+    return width;
 }
 
 QString problemOf(Item item, const QString& text, const words::Words& words) {

@@ -15,11 +15,11 @@ enum class Room { Form, Row };
                                             Room room);
 /// How many of a form's twelve columns the editor and its label want.
 [[nodiscard]] int spanOf(reg::Item item, const words::Words& words, Room room);
-/// How wide an item's column of a table is, against the others.
-[[nodiscard]] int stretchOf(reg::Item item);
+/// How wide an item's column of a table is.
+[[nodiscard]] int columnWidth(reg::Item item, const words::Words& words);
 /// Why a text can't be used; empty: it can.
 [[nodiscard]] QString problemOf(reg::Item item, const QString& text, const words::Words& words);
-/// The name of a field for code: "room.co_distance"; of a row its group and number stand before it.
+/// The name of a field for code: "room_co.distance"; of a row its group and number stand before it.
 [[nodiscard]] QString fieldName(const FieldAt& at);
 /// What was typed, as it is read out: with its unit, a choice by its label.
 [[nodiscard]] QString spokenValue(const reg::Entry& entry, const words::Words& words);

@@ -179,8 +179,14 @@ void WorkPaper::showNotes() {
     m_hint->setVisible(m_notes.empty());
 }
 
-int WorkPaper::marginWidth() const {
-    return std::clamp(width() * 3 / 10, kLeastMargin, kMostMargin);
+int WorkPaper::marginOf(int width) {
+    return std::clamp(width * 3 / 10, kLeastMargin, kMostMargin);
+}
+
+void WorkPaper::setRoom(int width) {
+    for (GroupView* group : m_groups) {
+        group->setRoom(width - marginOf(width) - 2 * kEdge);
+    }
 }
 
 int WorkPaper::anchorTop(const Judged& judged) const {

@@ -33,6 +33,8 @@ class WorkPaper : public QWidget {
     /// The field that a finding stands beside; none: beside the question itself.
     [[nodiscard]] input::Editor* anchorOf(const judging::Judged& judged) const;
 
+    /// How wide the whole paper may be.
+    void setRoom(int width);
     void refill();
     /// After answering: rows, notes, figures.
     void refresh();
@@ -54,7 +56,8 @@ class WorkPaper : public QWidget {
     void showCaution();
     void showNotes();
     void arrange();
-    [[nodiscard]] int marginWidth() const;
+    [[nodiscard]] int marginWidth() const { return marginOf(width()); }
+    [[nodiscard]] static int marginOf(int width);
     [[nodiscard]] int anchorTop(const judging::Judged& judged) const;
     input::FindingNote* takeNote(std::vector<input::FindingNote*>& from, const judging::Judged& judged);
 

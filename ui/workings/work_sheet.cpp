@@ -49,6 +49,7 @@ void WorkSheet::rebuild() {
         m_paper->deleteLater();  // what was pressed may stand on it
     }
     m_paper = new WorkPaper(m_model, m_context, nullptr);
+    m_paper->setRoom(viewport()->width());
     setWidget(m_paper);
     m_paper->show();
     connect(m_paper, &WorkPaper::noteChosen, this,
@@ -98,6 +99,12 @@ void WorkSheet::takeFocus() {
                                     [](const WorkField& field) { return field.editor->text().isEmpty(); });
     if (!fields.empty()) {
         shell::focusOn(empty == fields.end() ? fields.front().editor : empty->editor);
+    }
+}
+
+void WorkSheet::takeFirst() {
+    if (const auto fields = m_paper->fields(); !fields.empty()) {
+        shell::focusOn(fields.front().editor);
     }
 }
 
@@ -197,6 +204,11 @@ void WorkSheet::keyPressEvent(QKeyEvent* event) {
     if (!answerKey(event)) {
         QWidget::keyPressEvent(event);
     }
+}
+
+void WorkSheet::resizeEvent(QResizeEvent* event) {
+    m_paper->setRoom(viewport()->width());
+    QScrollArea::resizeEvent(event);
 }
 
 void WorkSheet::changeEvent(QEvent* event) {

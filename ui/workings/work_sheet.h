@@ -18,7 +18,9 @@ class WorkSheet : public QScrollArea {
     WorkSheet(WorkingsModel& model, const shell::Context& context, QWidget* parent);
     ~WorkSheet() override;
 
+    /// To the first empty field.
     void takeFocus();
+    void takeFirst();
     [[nodiscard]] WorkPaper* paper() const { return m_paper; }
 
   Q_SIGNALS:
@@ -30,6 +32,7 @@ class WorkSheet : public QScrollArea {
   protected:
     void keyPressEvent(QKeyEvent* event) override;
     void changeEvent(QEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
     bool eventFilter(QObject* watched, QEvent* event) override;
 
   private:

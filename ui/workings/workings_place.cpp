@@ -80,6 +80,9 @@ void WorkingsPlace::addSide(QWidget* side) {
             return;
         }
         commit();
+        if (m_sheet->isAncestorOf(QApplication::focusWidget())) {
+            m_sheet->takeFirst();  // a row with the keyboard in it would stay
+        }
         m_model->clear();
         m_context.navigator.say(tr("Cleared. Ctrl+Z brings it back."));
     });
@@ -155,6 +158,10 @@ void WorkingsPlace::openQuestion(judging::Question question) {
     commit();
     showSheet();
     m_model->choose(question);
+    takeField();
+}
+
+void WorkingsPlace::takeField() {
     m_sheet->takeFocus();
 }
 

@@ -35,6 +35,8 @@ class WorkingsPlace : public shell::Place {
     void takeFound() override;
     /// Shows a question's sheet, the keyboard in its first empty field.
     void openQuestion(judging::Question question);
+    /// The keyboard goes to the first empty field.
+    void takeField();
 
   protected:
     void keyPressEvent(QKeyEvent* event) override;
