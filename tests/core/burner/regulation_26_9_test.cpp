@@ -79,7 +79,7 @@ TEST(Regulation26, PressureOrHeatInputOrBoth) {
     const Reg26Case cases[] = {
         {"neither", [](Reg26A& a) { a.operatingPressure = {}; }, kReg26Yet, kReg26None,
          Say::Reg26PressureOrHeat},
-        {"pressure fails", [](Reg26A& a) { a.operatingPressure = Outcome::Fail; }, kReg26No, fail,
+        {"pressure fails", [](Reg26A& a) { a.operatingPressure = Outcome::Fail; }, kReg26No, kReg26Fail,
          Say::Reg26ReadingFails},
         {"pressure fails, heat input does not",
          [](Reg26A& a) {
@@ -87,8 +87,8 @@ TEST(Regulation26, PressureOrHeatInputOrBoth) {
              a.heatInput = Outcome::Pass;
          },
          kReg26No, kReg26Fail, Say::Reg26ReadingFails},
-        {"pressure not judged", [](Reg26A& a) { a.operatingPressure = Outcome::NoVerdict; }, kReg26Yet, none,
-         Say::Reg26ReadingOpen},
+        {"pressure not judged", [](Reg26A& a) { a.operatingPressure = Outcome::NoVerdict; }, kReg26Yet,
+         kReg26None, Say::Reg26ReadingOpen},
         {"pressure not judged, heat input is",
          [](Reg26A& a) {
              a.operatingPressure = Outcome::NoVerdict;
@@ -96,7 +96,7 @@ TEST(Regulation26, PressureOrHeatInputOrBoth) {
          },
          kReg26Yes, kReg26Pass, Say::Reg26Satisfied},
         {"pressure asks for a look", [](Reg26A& a) { a.operatingPressure = Outcome::LookAgain; }, kReg26Yes,
-         look, Say::Reg26Satisfied},
+         kReg26Look, Say::Reg26Satisfied},
         {"both needed", [](Reg26A& a) { a.bothNecessary = true; }, kReg26Yet, kReg26None,
          Say::Reg26BothNeeded},
         {"both needed and there",
@@ -112,7 +112,7 @@ TEST(Regulation26, PressureOrHeatInputOrBoth) {
          },
          kReg26Yet, kReg26None, Say::Reg26ReadingOpen},
         {"combustion fails beside a good pressure", [](Reg26A& a) { a.combustion = Outcome::Fail; }, kReg26No,
-         fail, Say::Reg26ReadingFails},
+         kReg26Fail, Say::Reg26ReadingFails},
         {"a defect before what is missing",
          [](Reg26A& a) {
              a.flue = {};
