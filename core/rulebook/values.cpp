@@ -5,6 +5,7 @@
 #include "core/rulebook/values_air.h"
 
 #include <algorithm>
+#include <array>
 
 namespace hearth::rulebook {
 
@@ -22,137 +23,123 @@ std::optional<Amount> amountOf(const Entry& entry, UnitOf unitOf) {
     return Amount(figure->value.toDouble(), unitOf(figure->unit));
 }
 
+struct Family {
+    Rule rule;
+    UnitFamily family;
+};
+// What is not named here is a pressure.
+constexpr auto kFamilies = std::to_array<Family>({
+    {Rule::LetByTime, UnitFamily::Time},
+    {Rule::SettleTime, UnitFamily::Time},
+    {Rule::TestTime, UnitFamily::Time},
+    {Rule::ScopeVolume, UnitFamily::Volume},
+    {Rule::PurgeVolumeSmall, UnitFamily::Volume},
+    {Rule::PurgeOpenBurnerAbove, UnitFamily::Volume},
+    {Rule::ScopePipe, UnitFamily::Length},
+    {Rule::ScopeMeter, UnitFamily::Flow},
+    {Rule::PurgeVolumeFactor, UnitFamily::None},
+    {Rule::FittingsShare, UnitFamily::None},
+    {Rule::AssumedTemperatureChange, UnitFamily::TemperatureChange},
+    // --- gas
+    {Rule::WorkingHeatValue, UnitFamily::HeatValue},
+    {Rule::NetworkWobbeLeast, UnitFamily::HeatValue},
+    {Rule::NetworkWobbeMost, UnitFamily::HeatValue},
+    {Rule::NetworkHeatValueSeen, UnitFamily::HeatValue},
+    {Rule::NetworkDensityMost, UnitFamily::None},
+    // --- end of gas
+    // --- pipework
+    // --- end of pipework
+    // --- larger
+    {Rule::Up1aVolume, UnitFamily::Volume},
+    {Rule::LargeRoomLeast, UnitFamily::Volume},
+    {Rule::Up1aPipe, UnitFamily::Length},
+    {Rule::LongestWater, UnitFamily::Time},
+    {Rule::LongestDense, UnitFamily::Time},
+    {Rule::LongestMercury, UnitFamily::Time},
+    {Rule::LongestOneDecimal, UnitFamily::Time},
+    {Rule::LongestTwoDecimals, UnitFamily::Time},
+    {Rule::LongestOneDecimalWide, UnitFamily::Time},
+    {Rule::LongestNoDecimal, UnitFamily::Time},
+    {Rule::LargerLeastTime, UnitFamily::Time},
+    {Rule::LargerLetByTime, UnitFamily::Time},
+    {Rule::LargerSettleTime, UnitFamily::Time},
+    {Rule::StrengthSettleLow, UnitFamily::Time},
+    {Rule::StrengthSettleMiddle, UnitFamily::Time},
+    {Rule::StrengthSettleHigh, UnitFamily::Time},
+    {Rule::StrengthHoldLow, UnitFamily::Time},
+    {Rule::StrengthHoldMiddle, UnitFamily::Time},
+    {Rule::StrengthHoldHigh, UnitFamily::Time},
+    {Rule::TimeFactorGas, UnitFamily::None},
+    {Rule::TimeFactorAir, UnitFamily::None},
+    {Rule::TimeFactorRoom, UnitFamily::None},
+    {Rule::TimeFactorLargeRoom, UnitFamily::None},
+    {Rule::LeakFactorGas, UnitFamily::None},
+    {Rule::LeakFactorAir, UnitFamily::None},
+    {Rule::LeakTypeB, UnitFamily::None},
+    {Rule::LargerLetByShare, UnitFamily::None},
+    {Rule::LargerTestShare, UnitFamily::None},
+    {Rule::StrengthIncidental, UnitFamily::None},
+    {Rule::StrengthOperatingLow, UnitFamily::None},
+    {Rule::StrengthOperatingMiddle, UnitFamily::None},
+    {Rule::StrengthOperatingHigh, UnitFamily::None},
+    {Rule::StrengthFallLow, UnitFamily::None},
+    {Rule::StrengthFallMiddle, UnitFamily::None},
+    {Rule::StrengthFallHigh, UnitFamily::None},
+    {Rule::LeakNew, UnitFamily::Flow},
+    {Rule::LeakTypeA, UnitFamily::Flow},
+    {Rule::LeakTypeC, UnitFamily::Flow},
+    {Rule::LeakOutside, UnitFamily::Flow},
+    {Rule::LeakBuried, UnitFamily::Flow},
+    // --- end of larger
+    // --- burner
+    {Rule::MeterAccuracy, UnitFamily::Share},
+    {Rule::HeatInputOver, UnitFamily::Share},
+    {Rule::HeatInputUnder, UnitFamily::Share},
+    {Rule::TimingByHand, UnitFamily::Time},
+    {Rule::MeterAverageTime, UnitFamily::Time},
+    {Rule::MeteringFactor, UnitFamily::None},
+    {Rule::HeatBalance, UnitFamily::None},
+    {Rule::HotWaterOutput, UnitFamily::Power},
+    {Rule::HotWaterFlow, UnitFamily::Flow},
+    // --- end of burner
+    // --- combustion
+    {Rule::CombustionRatioCondensing, UnitFamily::None},
+    {Rule::CombustionRatioNonCondensing, UnitFamily::None},
+    {Rule::CombustionRatioWarmAir, UnitFamily::None},
+    {Rule::CombustionRatioBackBoiler, UnitFamily::None},
+    {Rule::CombustionRatioBackBoilerFire, UnitFamily::None},
+    {Rule::CombustionRatioFire, UnitFamily::None},
+    {Rule::CombustionRatioOpenFluedWater, UnitFamily::None},
+    {Rule::CombustionRatioRoomSealedWater, UnitFamily::None},
+    {Rule::CombustionRatioFluelessSpace, UnitFamily::None},
+    {Rule::CombustionRatioFluelessWater, UnitFamily::None},
+    {Rule::CombustionRatioOven, UnitFamily::None},
+    {Rule::CombustionRatioGrill, UnitFamily::None},
+    {Rule::CombustionRatioRangeCooker, UnitFamily::None},
+    {Rule::CombustionRatioDryer, UnitFamily::None},
+    {Rule::CombustionRatio, UnitFamily::None},
+    {Rule::CombustionCarbonMonoxideCondensing, UnitFamily::Trace},
+    {Rule::CombustionCarbonMonoxide, UnitFamily::Trace},
+    {Rule::CombustionCarbonDioxide, UnitFamily::Share},
+    {Rule::AirInletOxygen, UnitFamily::Share},
+    {Rule::AirInletCarbonDioxide, UnitFamily::Share},
+    {Rule::CombustionPlausibleGap, UnitFamily::Share},
+    // --- end of combustion
+    // --- air
+    // --- end of air
+    // --- deadlines
+    // --- end of deadlines
+});
+
 }  // namespace
 
 UnitFamily unitFamilyOf(Rule rule) {
     if (const auto family = airFamilyOf(rule)) {
         return *family;
     }
-    switch (rule) {
-        case Rule::LetByTime:
-        case Rule::SettleTime:
-        case Rule::TestTime:
-            return UnitFamily::Time;
-        case Rule::ScopeVolume:
-        case Rule::PurgeVolumeSmall:
-        case Rule::PurgeOpenBurnerAbove:
-            return UnitFamily::Volume;
-        case Rule::ScopePipe:
-            return UnitFamily::Length;
-        case Rule::ScopeMeter:
-            return UnitFamily::Flow;
-        case Rule::PurgeVolumeFactor:
-        case Rule::FittingsShare:
-            return UnitFamily::None;
-        case Rule::AssumedTemperatureChange:
-            return UnitFamily::TemperatureChange;
-        // --- gas
-        case Rule::WorkingHeatValue:
-        case Rule::NetworkWobbeLeast:
-        case Rule::NetworkWobbeMost:
-        case Rule::NetworkHeatValueSeen:
-            return UnitFamily::HeatValue;
-        case Rule::NetworkDensityMost:
-            return UnitFamily::None;
-        // --- end of gas
-        // --- pipework
-        // --- end of pipework
-        // --- larger
-        case Rule::Up1aVolume:
-        case Rule::LargeRoomLeast:
-            return UnitFamily::Volume;
-        case Rule::Up1aPipe:
-            return UnitFamily::Length;
-        case Rule::LongestWater:
-        case Rule::LongestDense:
-        case Rule::LongestMercury:
-        case Rule::LongestOneDecimal:
-        case Rule::LongestTwoDecimals:
-        case Rule::LongestOneDecimalWide:
-        case Rule::LongestNoDecimal:
-        case Rule::LargerLeastTime:
-        case Rule::LargerLetByTime:
-        case Rule::LargerSettleTime:
-        case Rule::StrengthSettleLow:
-        case Rule::StrengthSettleMiddle:
-        case Rule::StrengthSettleHigh:
-        case Rule::StrengthHoldLow:
-        case Rule::StrengthHoldMiddle:
-        case Rule::StrengthHoldHigh:
-            return UnitFamily::Time;
-        case Rule::TimeFactorGas:
-        case Rule::TimeFactorAir:
-        case Rule::TimeFactorRoom:
-        case Rule::TimeFactorLargeRoom:
-        case Rule::LeakFactorGas:
-        case Rule::LeakFactorAir:
-        case Rule::LeakTypeB:
-        case Rule::LargerLetByShare:
-        case Rule::LargerTestShare:
-        case Rule::StrengthIncidental:
-        case Rule::StrengthOperatingLow:
-        case Rule::StrengthOperatingMiddle:
-        case Rule::StrengthOperatingHigh:
-        case Rule::StrengthFallLow:
-        case Rule::StrengthFallMiddle:
-        case Rule::StrengthFallHigh:
-            return UnitFamily::None;
-        case Rule::LeakNew:
-        case Rule::LeakTypeA:
-        case Rule::LeakTypeC:
-        case Rule::LeakOutside:
-        case Rule::LeakBuried:
-            return UnitFamily::Flow;
-        // --- end of larger
-        // --- burner
-        case Rule::MeterAccuracy:
-        case Rule::HeatInputOver:
-        case Rule::HeatInputUnder:
-            return UnitFamily::Share;
-        case Rule::TimingByHand:
-        case Rule::MeterAverageTime:
-            return UnitFamily::Time;
-        case Rule::MeteringFactor:
-        case Rule::HeatBalance:
-            return UnitFamily::None;
-        case Rule::HotWaterOutput:
-            return UnitFamily::Power;
-        case Rule::HotWaterFlow:
-            return UnitFamily::Flow;
-        // --- end of burner
-        // --- combustion
-        case Rule::CombustionRatioCondensing:
-        case Rule::CombustionRatioNonCondensing:
-        case Rule::CombustionRatioWarmAir:
-        case Rule::CombustionRatioBackBoiler:
-        case Rule::CombustionRatioBackBoilerFire:
-        case Rule::CombustionRatioFire:
-        case Rule::CombustionRatioOpenFluedWater:
-        case Rule::CombustionRatioRoomSealedWater:
-        case Rule::CombustionRatioFluelessSpace:
-        case Rule::CombustionRatioFluelessWater:
-        case Rule::CombustionRatioOven:
-        case Rule::CombustionRatioGrill:
-        case Rule::CombustionRatioRangeCooker:
-        case Rule::CombustionRatioDryer:
-        case Rule::CombustionRatio:
-            return UnitFamily::None;
-        case Rule::CombustionCarbonMonoxideCondensing:
-        case Rule::CombustionCarbonMonoxide:
-            return UnitFamily::Trace;
-        case Rule::CombustionCarbonDioxide:
-        case Rule::AirInletOxygen:
-        case Rule::AirInletCarbonDioxide:
-        case Rule::CombustionPlausibleGap:
-            return UnitFamily::Share;
-        // --- end of combustion
-        // --- air
-        // --- end of air
-        // --- deadlines
-        // --- end of deadlines
-        default:
-            return UnitFamily::Pressure;
-    }
+    const auto* found =
+        std::find_if(kFamilies.begin(), kFamilies.end(), [&](const Family& row) { return row.rule == rule; });
+    return found == kFamilies.end() ? UnitFamily::Pressure : found->family;
 }
 
 quantity::UnitCode usualUnitOf(Rule rule) {

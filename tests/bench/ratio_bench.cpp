@@ -94,6 +94,7 @@ template <class Once>
 Million million(Once once) {
     constexpr int kRuns = 5;
     std::vector<double> runs;
+    runs.reserve(kRuns);
     const long before = allocations;
     for (int run = 0; run < kRuns; ++run) {
         const auto start = std::clock();

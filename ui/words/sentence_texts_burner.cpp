@@ -171,50 +171,53 @@ constexpr std::array kBurnerTexts{
     SayText{Say::Reg26Satisfied,
             QT_TRANSLATE_NOOP("Words",
                               "Flue, combustion air, pressure or heat input, and operation were examined.")},
-    SayText{
-        Say::Reg26FlueNot,
-        QT_TRANSLATE_NOOP("Words", "(a) Examine whether the flue is effective, or say that there is none.")},
-    SayText{
-        Say::Reg26FlueWrong,
-        QT_TRANSLATE_NOOP("Words", "(a) The flue is not effective. Leave the appliance off until it is.")},
-    SayText{Say::Reg26AirNot, QT_TRANSLATE_NOOP("Words", "(b) Examine the supply of combustion air.")},
-    SayText{
-        Say::Reg26AirWrong,
-        QT_TRANSLATE_NOOP(
-            "Words", "(b) The supply of combustion air is not right. Leave the appliance off until it is.")},
-    SayText{Say::Reg26PressureOrHeat,
+    SayText{Say::Reg26FlueNot,
             QT_TRANSLATE_NOOP("Words",
-                              "(c) Read the operating pressure or the heat input. Only where neither can "
-                              "reasonably be read does combustion stand in, and then say why.")},
-    SayText{Say::Reg26BothNeeded,
+                              "26(9)(a): Examine whether the flue is effective, or say that there is none.")},
+    SayText{Say::Reg26FlueWrong,
             QT_TRANSLATE_NOOP("Words",
-                              "(c) Both operating pressure and heat input are needed here; one is missing.")},
-    SayText{Say::Reg26ReadingFails,
-            QT_TRANSLATE_NOOP("Words", "(c) A reading is outside its limits: see its own finding.")},
-    SayText{Say::Reg26ReadingOpen,
-            QT_TRANSLATE_NOOP("Words",
-                              "(c) A reading was taken that can not be judged yet: see its own finding.")},
-    SayText{Say::Reg26ReadingLook,
-            QT_TRANSLATE_NOOP("Words", "(c) A reading asks for another look: see its own finding.")},
-    SayText{Say::Reg26NoReason,
-            QT_TRANSLATE_NOOP("Words",
-                              "(ca) Combustion stands in only where neither operating pressure nor heat "
-                              "input can reasonably be read. Say why they can't, or read one of them.")},
-    SayText{Say::Reg26ReasonWords,
+                              "26(9)(a): The flue is not effective. Leave the appliance off until it is.")},
+    SayText{Say::Reg26AirNot, QT_TRANSLATE_NOOP("Words", "26(9)(b): Examine the supply of combustion air.")},
+    SayText{Say::Reg26AirWrong,
             QT_TRANSLATE_NOOP(
-                "Words", "(ca) Write down why neither operating pressure nor heat input could be read.")},
+                "Words",
+                "26(9)(b): The supply of combustion air is not right. Leave the appliance off until it is.")},
     SayText{
-        Say::Reg26CombustionNot,
+        Say::Reg26PressureOrHeat,
+        QT_TRANSLATE_NOOP("Words",
+                          "26(9)(c): Read the operating pressure or the heat input. Only where neither can "
+                          "reasonably be read does combustion stand in, and then say why.")},
+    SayText{
+        Say::Reg26BothNeeded,
         QT_TRANSLATE_NOOP(
-            "Words",
-            "(ca) Neither operating pressure nor heat input could be read: check the combustion instead.")},
-    SayText{Say::Reg26CombustionInstead, QT_TRANSLATE_NOOP("Words",
-                                                           "(ca) Combustion stands in for operating pressure "
-                                                           "and heat input, with the reason written down.")},
+            "Words", "26(9)(c): Both operating pressure and heat input are needed here; one is missing.")},
+    SayText{Say::Reg26ReadingFails,
+            QT_TRANSLATE_NOOP("Words", "26(9)(c): A reading is outside its limits: see its own finding.")},
+    SayText{Say::Reg26ReadingOpen,
+            QT_TRANSLATE_NOOP(
+                "Words", "26(9)(c): A reading was taken that can not be judged yet: see its own finding.")},
+    SayText{Say::Reg26ReadingLook,
+            QT_TRANSLATE_NOOP("Words", "26(9)(c): A reading asks for another look: see its own finding.")},
+    SayText{
+        Say::Reg26NoReason,
+        QT_TRANSLATE_NOOP("Words",
+                          "26(9)(ca): Combustion stands in only where neither operating pressure nor heat "
+                          "input can reasonably be read. Say why they can't, or read one of them.")},
+    SayText{
+        Say::Reg26ReasonWords,
+        QT_TRANSLATE_NOOP(
+            "Words", "26(9)(ca): Write down why neither operating pressure nor heat input could be read.")},
+    SayText{Say::Reg26CombustionNot, QT_TRANSLATE_NOOP("Words",
+                                                       "26(9)(ca): Neither operating pressure nor heat input "
+                                                       "could be read: check the combustion instead.")},
+    SayText{Say::Reg26CombustionInstead,
+            QT_TRANSLATE_NOOP("Words",
+                              "26(9)(ca): Combustion stands in for operating pressure "
+                              "and heat input, with the reason written down.")},
     SayText{Say::Reg26OperationNot,
-            QT_TRANSLATE_NOOP("Words", "(d) Examine its operation, so that it works safely.")},
+            QT_TRANSLATE_NOOP("Words", "26(9)(d): Examine its operation, so that it works safely.")},
     SayText{Say::Reg26OperationWrong,
-            QT_TRANSLATE_NOOP("Words", "(d) It does not work safely. Leave it off until it does.")},
+            QT_TRANSLATE_NOOP("Words", "26(9)(d): It does not work safely. Leave it off until it does.")},
     SayText{
         Say::Reg26TellDefect,
         QT_TRANSLATE_NOOP(
