@@ -132,6 +132,7 @@ constexpr auto kSays = std::to_array<Code<Say>>({
     {Say::NetworkOtherGas, "network_other_gas"},
     {Say::HeatValueUsual, "heat_value_usual"},
     {Say::HeatValueUnusual, "heat_value_unusual"},
+    {Say::NetworkAtLimit, "network_at_limit"},
     // --- end of gas
     // --- pipework
     // --- end of pipework

@@ -146,6 +146,7 @@ enum class Say {
     NetworkOtherGas,     // gas: the network's limits are for natural gas only
     HeatValueUsual,      // calorific value, least, most
     HeatValueUnusual,    // calorific value, least, most: check figure and unit against the bill
+    NetworkAtLimit,      // figure, limit: too near to tell
     // --- end of gas
     // --- pipework
     // --- end of pipework

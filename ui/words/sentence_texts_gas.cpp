@@ -41,6 +41,9 @@ constexpr std::array kGas{
                 "Words",
                 "The calorific value, %1, is unusual: networks are seen at %2 to %3. Check figure and "
                 "unit against the bill.")},
+    SayText{rulebook::Say::NetworkAtLimit,
+            QT_TRANSLATE_NOOP("Words",
+                              "%1 is too near the limit of %2 to tell. Get the figure with more decimals.")},
 };
 
 }  // namespace

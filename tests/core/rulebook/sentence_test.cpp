@@ -20,7 +20,7 @@ TEST(SayCodes, AreAllThereAndAllDifferent) {
     const auto last = std::max({
         Say::PurgeNoSteadyFlame,
         // --- gas
-        Say::HeatValueUnusual,
+        Say::NetworkAtLimit,
         // --- end of gas
         // --- pipework
         // --- end of pipework
