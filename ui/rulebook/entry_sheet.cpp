@@ -34,17 +34,6 @@ QString comparisonWords(Comparison comparison) {
     return {};
 }
 
-QString applies(const Entry& entry, const words::Words& words) {
-    if (entry.appliesFrom && entry.appliesTo) {
-        return EntrySheet::tr("from %1 to %2")
-            .arg(words.date(*entry.appliesFrom), words.date(*entry.appliesTo));
-    }
-    if (entry.appliesFrom) {
-        return EntrySheet::tr("from %1").arg(words.date(*entry.appliesFrom));
-    }
-    return entry.appliesTo ? EntrySheet::tr("up to %1").arg(words.date(*entry.appliesTo)) : QString();
-}
-
 }  // namespace
 
 EntrySheet::EntrySheet(const shell::Context& context, QWidget* parent) : Sheet(parent), m_context(context) {
@@ -125,12 +114,13 @@ void EntrySheet::addHistory() {
 void EntrySheet::show(const Entry& entry) {
     const bool same = m_form->isVisibleTo(this) && entry == m_entry;
     m_entry = entry;
+    m_meantToday = isMeantToday();
     fillFacts();
     fillHistory();
     m_facts->show();
     m_value->show();
     m_historyPart->show();
-    m_form->setVisible(!m_context.store.isReadOnly());
+    m_form->setVisible(!m_context.store.isReadOnly() && m_meantToday);
     if (!same) {
         fillForm();
         ensureVisible(0, 0);
@@ -177,7 +167,7 @@ void EntrySheet::fillFacts() {
     addFact(tr("How"), m_entry.isKnown() ? comparisonWords(m_entry.comparison) : QString());
     addFact(tr("Standard"), qstring(m_entry.standard));
     addFact(tr("Clause"), qstring(m_entry.clause));
-    addFact(tr("Applies"), applies(m_entry, words));
+    addFact(tr("Applies"), shell::ruleTimes(words, m_entry));
     addFact(tr("Known from"), m_entry.isKnown()
                                   ? QStringLiteral("%1: %2").arg(words.provenance(m_entry.provenance),
                                                                  words.provenanceMeaning(m_entry.provenance))
@@ -187,6 +177,16 @@ void EntrySheet::fillFacts() {
     addFact(tr("Confirmed by"), m_entry.confirmedOn ? tr("%1, %2").arg(qstring(m_entry.confirmedBy),
                                                                        words.date(*m_entry.confirmedOn))
                                                     : QString());
+    addFact(tr("Today"), m_meantToday
+                             ? QString()
+                             : tr("Another value of this rule applies. Open that one to confirm it or "
+                                  "to enter your own copy's."));
+}
+
+bool EntrySheet::isMeantToday() const {
+    const auto book = m_context.store.ruleBook();
+    const auto* meant = book ? book->meantOn(m_entry.key, m_context.clock.today("Europe/London")) : nullptr;
+    return meant != nullptr && meant->appliesFrom == m_entry.appliesFrom;
 }
 
 void EntrySheet::fillForm() {

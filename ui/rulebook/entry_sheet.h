@@ -39,9 +39,12 @@ class EntrySheet : public shell::Sheet {
     void saveOther();
     void save(const rulebook::Value& value);
     [[nodiscard]] bool hasName();
+    /// Of several entries of one key for their own times, the firm's word is about the one in force.
+    [[nodiscard]] bool isMeantToday() const;
 
     shell::Context m_context;
     rulebook::Entry m_entry{};
+    bool m_meantToday = true;
     shell::Text* m_title = nullptr;
     shell::Text* m_value = nullptr;
     QWidget* m_facts = nullptr;

@@ -13,15 +13,19 @@
 namespace hearth::ui::rules {
 
 using rulebook::Entry;
+using rulebook::RuleBook;
 using rulebook::RuleKey;
 using words::qstring;
 
 namespace {
 
-QString keyText(const RuleKey& key) {
-    return QStringLiteral("%1/%2/%3")
+/// One line's key. A rule may stand several times, each with its own dates.
+QString keyText(const Entry& entry) {
+    const RuleKey& key = entry.key;
+    return QStringLiteral("%1/%2/%3/%4")
         .arg(shell::coded(rulebook::ruleText(key.rule)), shell::coded(rulebook::editionText(key.edition)),
-             key.gas ? shell::coded(rulebook::gasText(*key.gas)) : QString());
+             key.gas ? shell::coded(rulebook::gasText(*key.gas)) : QString(),
+             entry.appliesFrom ? qstring(calendar::isoText(*entry.appliesFrom)) : QString());
 }
 
 shell::Line lineOf(const Entry& entry, const words::Words& words) {
@@ -32,8 +36,12 @@ shell::Line lineOf(const Entry& entry, const words::Words& words) {
     if (entry.key.gas) {
         where << words.gas(*entry.key.gas);
     }
+    if (const QString times = shell::ruleTimes(words, entry);
+        !times.isEmpty() && entry.key.edition == rulebook::Edition::General) {  // an edition's are known
+        where << times;
+    }
     shell::Line line;
-    line.key = keyText(entry.key);
+    line.key = keyText(entry);
     line.title = words.rule(entry.key.rule);
     line.detail = where.join(QStringLiteral(" · "));
     line.right = words.ruleValue(entry);
@@ -134,7 +142,9 @@ void RuleBookPlace::search(const QString& text) {
 void RuleBookPlace::openRule(const RuleKey& key) {
     m_search.clear();
     fillList();
-    if (m_list->setCurrentKey(keyText(key))) {
+    const RuleBook book(m_entries);
+    const auto* meant = book.meantOn(key, m_context.clock.today("Europe/London"));
+    if (meant != nullptr && m_list->setCurrentKey(keyText(*meant))) {
         m_list->scrollTo(m_list->currentIndex());
     }
     show(m_list->currentRow());

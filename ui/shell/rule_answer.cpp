@@ -31,6 +31,17 @@ QString ruleStanding(const words::Words& words, const rulebook::Entry& entry) {
     return entry.isKnown() ? words.provenance(entry.provenance) : RuleAnswer::tr("for the firm to enter");
 }
 
+QString ruleTimes(const words::Words& words, const rulebook::Entry& entry) {
+    if (entry.appliesFrom && entry.appliesTo) {
+        return RuleAnswer::tr("from %1 to %2")
+            .arg(words.date(*entry.appliesFrom), words.date(*entry.appliesTo));
+    }
+    if (entry.appliesFrom) {
+        return RuleAnswer::tr("from %1").arg(words.date(*entry.appliesFrom));
+    }
+    return entry.appliesTo ? RuleAnswer::tr("up to %1").arg(words.date(*entry.appliesTo)) : QString();
+}
+
 QString ruleHeading(const words::Words& words, const rulebook::RuleKey& key) {
     QStringList parts{words.rule(key.rule)};
     if (key.edition != rulebook::Edition::General) {

@@ -42,6 +42,9 @@ class RuleAnswer : public QWidget {
 /// How an entry is known: its provenance in a word; for an empty one, that the firm has to enter it.
 [[nodiscard]] QString ruleStanding(const words::Words& words, const rulebook::Entry& entry);
 
+/// When an entry applies: "from 6 April 2025"; empty when always.
+[[nodiscard]] QString ruleTimes(const words::Words& words, const rulebook::Entry& entry);
+
 /// Rule, edition and gas in one line, for headings and lists: "Scope: volume · IGEM/UP/1B Edition 4 · natural
 /// gas".
 [[nodiscard]] QString ruleHeading(const words::Words& words, const rulebook::RuleKey& key);

@@ -44,6 +44,8 @@ class RuleBookPlaceTest : public ::testing::Test {
         hearth::testing::activate(window.get());
     }
     [[nodiscard]] shell::LineList* list() const { return child<shell::LineList>(place, "rulesList"); }
+    /// As a person does, so that the sheet follows.
+    void moveTo(int row) const { list()->setCurrentIndex(list()->model()->index(row, 0)); }
     [[nodiscard]] Entry stored(const RuleKey& key) const {
         const auto book = need(bench.store->ruleBook());
         const auto* entry = book.find(key);
@@ -104,14 +106,33 @@ TEST_F(RuleBookPlaceTest, showsEveryEntryWithValueAndProvenance) {
 TEST_F(RuleBookPlaceTest, anEntrySaysWhereItWasReadWhatIsDoubtfulAndWhatItsProvenanceMeans) {
     start();
     const auto book = rulebook::RuleBook::shipped();
-    for (const auto& entry : book.entries()) {
-        window->openRule(entry.key);
+    for (int row = 0; row < list()->count(); ++row) {
+        const Entry& entry = book.entries()[static_cast<std::size_t>(row)];
+        moveTo(row);
         const QString text = shownText();
         EXPECT_EQ(text.contains(bench.words.provenanceMeaning(entry.provenance)), entry.isKnown());
         EXPECT_TRUE(text.contains(words::qstring(entry.source))) << entry.source;
         EXPECT_TRUE(text.contains(words::qstring(entry.doubt))) << entry.doubt;
         EXPECT_TRUE(text.contains(words::qstring(entry.standard))) << entry.standard;
     }
+}
+
+// The lowest Wobbe index of network gas: one value up to 5 April 2025, another from the day after.
+TEST_F(RuleBookPlaceTest, ofSeveralValuesForTheirOwnTimesOnlyTheOneInForceIsConfirmed) {
+    start();
+    const RuleKey key{Rule::NetworkWobbeLeast, rulebook::Edition::General, Gas::NaturalGas};
+    window->openRule(key);
+    EXPECT_EQ(child<QLabel>(place, "entryValue")->text(), bench.words.ruleValue(stored(key)));
+    EXPECT_TRUE(child<QPushButton>(place, "confirmButton")->isVisible());
+    const int inForce = list()->currentRow();
+    moveTo(inForce - 1);
+    EXPECT_EQ(list()->line(inForce - 1).title, bench.words.rule(key.rule));
+    EXPECT_NE(list()->line(inForce - 1).key, list()->line(inForce).key);
+    EXPECT_NE(list()->line(inForce - 1).detail, list()->line(inForce).detail);
+    EXPECT_FALSE(child<QPushButton>(place, "confirmButton")->isVisible());
+    EXPECT_TRUE(shownText().contains(QStringLiteral("Another value of this rule applies")));
+    press(Qt::Key_G, Qt::ControlModifier);
+    EXPECT_TRUE(need(bench.store->ruleHistory(key)).empty());
 }
 
 TEST_F(RuleBookPlaceTest, searchFindsWordsOfTheSheet) {
