@@ -71,6 +71,15 @@ Figure millimetres(double nominal) {
     return {Decimal::rounded(nominal, 1), UnitCode::Millimetre};
 }
 
+Figure minutesOf(quantity::Duration duration) {
+    const double minutes = duration.in(quantity::kMinute);
+    constexpr double kWhole = 1e-6;
+    if (std::abs(minutes - std::round(minutes)) > kWhole) {
+        return figureOf(duration);
+    }
+    return {Decimal::rounded(minutes, 0), UnitCode::Minute};
+}
+
 Figure limitOf(const rulebook::Entry& entry) {
     return rulebook::figureOf(entry).value_or(Figure{});
 }

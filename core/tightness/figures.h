@@ -22,6 +22,8 @@ namespace hearth::tightness {
 [[nodiscard]] quantity::Figure figureOf(quantity::Flow flow);
 [[nodiscard]] quantity::Figure figureOf(quantity::TemperatureChange change);
 [[nodiscard]] quantity::Figure millimetres(double nominal);
+/// Whole minutes as minutes, anything else in whole seconds: 6 min 59 s never reads as 7 min.
+[[nodiscard]] quantity::Figure minutesOf(quantity::Duration duration);
 
 /// An entry's own figure, or an empty one that is never shown when it has none.
 [[nodiscard]] quantity::Figure limitOf(const rulebook::Entry& entry);

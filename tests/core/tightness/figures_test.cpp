@@ -37,6 +37,13 @@ TEST(Figures, OfOtherQuantities) {
     EXPECT_EQ(millimetres(66.7).value.text(), "66.7");
 }
 
+TEST(Figures, OnlyWholeMinutesReadAsMinutes) {
+    EXPECT_EQ(minutesOf(seconds(420)).value.text(), "7");
+    EXPECT_EQ(minutesOf(seconds(420)).unit, quantity::UnitCode::Minute);
+    EXPECT_EQ(minutesOf(seconds(419)).value.text(), "419");
+    EXPECT_EQ(minutesOf(seconds(419)).unit, quantity::UnitCode::Second);
+}
+
 TEST(Figures, AnEntrysOwnIsAsItWasWritten) {
     rulebook::Entry entry;
     entry.value = quantity::Figure{quantity::Decimal(250, 3), quantity::UnitCode::Millibar};

@@ -89,6 +89,13 @@ void empty(RuleBook& book, const rulebook::RuleKey& key) {
     changeEntry(book, key, [](Entry& entry) { entry.value = std::monostate{}; });
 }
 
+void layFigure(RuleBook& book, const rulebook::RuleKey& key, const quantity::Figure& figure) {
+    changeEntry(book, key, [&](Entry& entry) {
+        entry.value = figure;
+        entry.provenance = Provenance::Firm;
+    });
+}
+
 void layBands(RuleBook& book, const rulebook::RuleKey& key) {
     using quantity::Decimal;
     const std::vector<rulebook::Band> bands{{Decimal(1, 2), Decimal(4, 0)}, {Decimal(35, 3), Decimal(2, 0)}};

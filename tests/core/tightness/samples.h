@@ -26,6 +26,8 @@ namespace hearth::tightness::samples {
 /// The same with one rule of an edition and gas given a provenance, or emptied.
 void setProvenance(rulebook::RuleBook& book, const rulebook::RuleKey& key, rulebook::Provenance provenance);
 void empty(rulebook::RuleBook& book, const rulebook::RuleKey& key);
+/// Lays a figure over a key as the firm's own.
+void layFigure(rulebook::RuleBook& book, const rulebook::RuleKey& key, const quantity::Figure& figure);
 /// Lays bands over a key; they are invented and of no standard.
 void layBands(rulebook::RuleBook& book, const rulebook::RuleKey& key);
 
