@@ -61,7 +61,8 @@ enum class Fractions { AsTyped, Normalised };
 [[nodiscard]] Result<Composition> compositionOf(std::span<const Part> parts,
                                                 Fractions fractions = Fractions::AsTyped);
 
-/// Propane diluted with dry air (20.95 % oxygen, argon counted with nitrogen): shares by volume.
+/// Propane diluted with dry air (20.95 % oxygen, argon counted with nitrogen, which makes a mixture of half
+/// air 0.002 too light in relative density): shares by volume.
 /// Valid for: a share of propane above 0 and up to 1; OutOfRange otherwise. Whether the mixture burns, and
 /// what a plant delivers, it does not know.
 /// Source: definition; the oxygen in air as in stoichiometry.h.

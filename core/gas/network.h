@@ -2,19 +2,13 @@
 #pragma once
 
 #include "core/gas/properties.h"
+#include "core/gas/stated.h"
 #include "core/rulebook/finding.h"
 #include "core/rulebook/given.h"
 #include "core/rulebook/rules_in_force.h"
 
 /// Is the gas what a public network may deliver? Limits are the rule book's, of the day.
 namespace hearth::gas {
-
-/// A figure of an analysis or a bill and what its last digit is worth (nought: exact).
-template <class T>
-struct Stated {
-    T value;
-    T digit{};
-};
 
 /// Wobbe index against the least and the greatest that the law allows. Another gas than natural gas, or an
 /// index that was not given, has no verdict.

@@ -78,6 +78,7 @@ constexpr auto kDerived = std::to_array<rulebook::Code<Derived>>({
     // --- gas
     {Derived::GrossHeat, "gross_heat"},
     {Derived::NetHeat, "net_heat"},
+    {Derived::GrossPerMass, "gross_per_mass"},
     {Derived::GrossOverNet, "gross_over_net"},
     {Derived::RelativeDensity, "relative_density"},
     {Derived::WobbeGross, "wobbe_gross"},

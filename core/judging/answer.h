@@ -78,6 +78,7 @@ enum class Derived {
     // --- gas
     GrossHeat,
     NetHeat,
+    GrossPerMass,
     GrossOverNet,
     RelativeDensity,
     WobbeGross,

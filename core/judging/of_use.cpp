@@ -28,6 +28,21 @@ bool isOfUse(const Worksheet& sheet, Group /*group*/, int /*row*/, Item item) {
         case Item::RateGasTemperature:
         case Item::RateAltitude:
             return chosen(sheet, Item::RateCorrection) == choice::kStatutory;
+        case Item::GasMix:
+            return chosen(sheet, Item::GasFamily) != choice::kLpgAir;
+        case Item::GasLpgShare:
+            return chosen(sheet, Item::GasFamily) == choice::kLpgAir;
+        case Item::GasMethane:
+        case Item::GasEthane:
+        case Item::GasPropane:
+        case Item::GasButanes:
+        case Item::GasPentanes:
+        case Item::GasHydrogen:
+        case Item::GasCarbonMonoxide:
+        case Item::GasNitrogen:
+        case Item::GasCarbonDioxide:
+        case Item::GasOxygen:
+            return chosen(sheet, Item::GasMix) == choice::kTyped;
         default:
             return true;
     }

@@ -12,9 +12,18 @@ using quantity::UnitFamily;
 constexpr std::array kYesNoWork{Choice{choice::kYes}, Choice{choice::kNo}};
 constexpr std::array kGasFamilies{Choice{choice::kNaturalGas}, Choice{choice::kPropane},
                                   Choice{choice::kButane}, Choice{choice::kLpgAir}};
-constexpr std::array kGasMixes{Choice{choice::kTypical}, Choice{choice::kTypicalCo2}, Choice{choice::kG20},
-                               Choice{choice::kG21},     Choice{choice::kG23},        Choice{choice::kG25},
-                               Choice{choice::kG30},     Choice{choice::kG31},        Choice{choice::kTyped}};
+/// The codes are those of gas::namedGases(), and "typed".
+constexpr std::array kGasMixes{Choice{choice::kNaturalTypical},
+                               Choice{choice::kNaturalRichInCo2},
+                               Choice{choice::kG20},
+                               Choice{choice::kG21},
+                               Choice{choice::kG23},
+                               Choice{choice::kG25},
+                               Choice{choice::kG30},
+                               Choice{choice::kG31},
+                               Choice{choice::kPropane},
+                               Choice{choice::kButane},
+                               Choice{choice::kTyped}};
 constexpr std::array kAreas{Choice{choice::kAreaA}, Choice{choice::kAreaB}, Choice{choice::kAreaC}};
 constexpr std::array kLargerGauges{Choice{choice::kWater},           Choice{choice::kHeavyFluid},
                                    Choice{choice::kElectronic1},     Choice{choice::kElectronic2},

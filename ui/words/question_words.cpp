@@ -141,6 +141,7 @@ constexpr std::array kDerivedTexts{
     // --- gas
     DerivedText{Derived::GrossHeat, QT_TRANSLATE_NOOP("Words", "Calorific value, gross")},
     DerivedText{Derived::NetHeat, QT_TRANSLATE_NOOP("Words", "Calorific value, net")},
+    DerivedText{Derived::GrossPerMass, QT_TRANSLATE_NOOP("Words", "Calorific value of 1 kg in MJ, gross")},
     DerivedText{Derived::GrossOverNet, QT_TRANSLATE_NOOP("Words", "Gross over net")},
     DerivedText{Derived::RelativeDensity, QT_TRANSLATE_NOOP("Words", "Relative density")},
     DerivedText{Derived::WobbeGross, QT_TRANSLATE_NOOP("Words", "Wobbe index, gross")},
@@ -151,7 +152,7 @@ constexpr std::array kDerivedTexts{
     DerivedText{Derived::Co2Max, QT_TRANSLATE_NOOP("Words", "CO₂ without excess air, dry")},
     DerivedText{Derived::StoichiometricDewPoint, QT_TRANSLATE_NOOP("Words", "Dew point without excess air")},
     DerivedText{Derived::CondensateGross,
-                QT_TRANSLATE_NOOP("Words", "Condensate at most, for each kWh gross")},
+                QT_TRANSLATE_NOOP("Words", "Condensate at most in kg, for each kWh gross")},
     // --- end of gas
 };
 
