@@ -5,7 +5,10 @@
 #include "core/quantity/units.h"
 #include "tests/support/agreement.h"
 
+#include <array>
 #include <gtest/gtest.h>
+#include <limits>
+#include <string>
 
 namespace hearth::gas {
 namespace {
@@ -52,6 +55,53 @@ TEST(BurningByHand, TextbooksWetFlueGasOfMethane) {
                         0.051);
     agreement.hold("CO2", 100.0 * found.carbonDioxide / found.wetFlue, 9.5);
     agreement.hold("water", 100.0 * found.water / found.wetFlue, 19.0);
+}
+
+// 8.55 / 9.55 and 21.87 / 23.87, by hand.
+TEST(DryPerAir, IsTheFactorOfLambda) {
+    EXPECT_NEAR(dryPerAir(burning("g20")), 0.895, 0.0006);
+    EXPECT_NEAR(dryPerAir(burning("propane")), 0.916, 0.0006);
+    EXPECT_DOUBLE_EQ(burning("g20").oxygenInAir(), kOxygenInAir);
+    EXPECT_DOUBLE_EQ(burning("g20", 0.21).oxygenInAir(), 0.21);
+}
+
+// Backwards: burnt with lambda times the air, the dry flue gas holds a (lambda - 1) A of oxygen.
+TEST(LambdaAtOxygen, GivesBackTheAirThatWasGiven) {
+    for (const auto* gas : {"g20", "natural_typical", "propane", "butane"}) {
+        const auto burnt = burning(gas);
+        for (double lambda = 1.0; lambda < 12.0; lambda += 0.1) {
+            const double spare = (lambda - 1.0) * burnt.air;
+            const double oxygen = kOxygenInAir * spare / (burnt.dryFlue + spare);
+            EXPECT_NEAR(lambdaAtOxygen(burnt, {oxygen, quantity::kOne}).value(), lambda, 1e-9) << gas;
+        }
+    }
+}
+
+TEST(LambdaAtOxygen, HasNoAnswerOutsideAir) {
+    const auto burnt = burning("g20");
+    for (const double percent : {-0.1, 20.95, 21.0, 100.0, std::numeric_limits<double>::quiet_NaN()}) {
+        const auto found = lambdaAtOxygen(burnt, {percent, kPercent});
+        ASSERT_FALSE(found) << percent;
+        EXPECT_EQ(found.error().code, ErrorCode::OutOfRange);
+    }
+    EXPECT_DOUBLE_EQ(lambdaAtOxygen(burnt, {0.0, kPercent}).value(), 1.0);
+}
+
+TEST(Burning, NeedsAFuelAndAir) {
+    EXPECT_FALSE(stoichiometry(compositionOf(std::array{Part{Component::N2, 1.0}}).value()));
+    EXPECT_FALSE(stoichiometry(propaneAir({3.0, kPercent}).value())) << "brings more air than it needs";
+    for (const double oxygen : {0.0, -0.2, 1.1, std::numeric_limits<double>::quiet_NaN()}) {
+        EXPECT_FALSE(stoichiometry(namedGas("g20")->composition, oxygen)) << oxygen;
+    }
+    // Hydrogen burns to water alone, carbon monoxide to CO2 alone.
+    const auto hydrogen = stoichiometry(compositionOf(std::array{Part{Component::H2, 1.0}}).value()).value();
+    EXPECT_DOUBLE_EQ(hydrogen.oxygen, 0.5);
+    EXPECT_DOUBLE_EQ(hydrogen.water, 1.0);
+    EXPECT_DOUBLE_EQ(hydrogen.co2Max.base(), 0.0);
+    const auto monoxide = stoichiometry(compositionOf(std::array{Part{Component::CO, 1.0}}).value()).value();
+    EXPECT_DOUBLE_EQ(monoxide.oxygen, 0.5);
+    EXPECT_DOUBLE_EQ(monoxide.water, 0.0);
+    EXPECT_DOUBLE_EQ(monoxide.carbonDioxide, 1.0);
 }
 
 }  // namespace
