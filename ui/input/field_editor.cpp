@@ -84,12 +84,20 @@ void FieldEditor::refreshNames() {
     }
     m_field->setAccessibleName(parts.join(QStringLiteral(", ")));
     QStringList said;
-    for (const QString& part : {m_problem->text(), hint()}) {
+    for (const QString& part : {m_problem->text(), toolTip(), hint()}) {
         if (!part.isEmpty()) {
             said << part;
         }
     }
     m_field->setAccessibleDescription(said.join(QStringLiteral(" ")));
+}
+
+bool FieldEditor::event(QEvent* event) {
+    const bool done = Editor::event(event);
+    if (event->type() == QEvent::ToolTipChange) {
+        refreshNames();
+    }
+    return done;
 }
 
 void FieldEditor::markCommitted() {

@@ -30,7 +30,7 @@ class FieldEditor : public Editor {
     virtual void showText(const QString& text) = 0;
     /// The unit as it stands in the accessible name; empty: none.
     [[nodiscard]] virtual QString unitName() const { return {}; }
-    /// What a screen reader is told beside the problem (a hint on keys); empty: nothing.
+    /// What a screen reader is told beside the problem and the tool tip (a hint on keys); empty: nothing.
     [[nodiscard]] virtual QString hint() const { return {}; }
 
     /// What stands now is what was committed (after setText).
@@ -38,6 +38,7 @@ class FieldEditor : public Editor {
     /// Names and description again (unit or language changed).
     void refreshNames();
 
+    bool event(QEvent* event) override;
     bool eventFilter(QObject* watched, QEvent* event) override;
     void changeEvent(QEvent* event) override;
 

@@ -8,6 +8,7 @@
 #include <QMouseEvent>
 #include <QPainter>
 
+#include <algorithm>
 #include <cmath>
 
 namespace hearth::ui::input {
@@ -47,18 +48,38 @@ void FindingNote::show(const judging::Judged& judged) {
     const QString measured = m_words.measuredAgainst(judged.finding);
     const QString title = noteTitle(judged.finding, m_words);
     setAccessibleName(measured.isEmpty() ? title : title + QStringLiteral(", ") + measured);
-    QString description = m_words.sentence(judged.finding.why);
-    for (const rulebook::Sentence& note : judged.finding.notes) {
-        description += u' ' + m_words.sentence(note);
-    }
-    setAccessibleDescription(description);
+    describe();
     updateGeometry();
     update();
+}
+
+/// What a screen reader says after the name: all that the note shows.
+void FindingNote::describe() {
+    const rulebook::Finding& finding = m_judged.finding;
+    QStringList said{m_words.sentence(finding.why)};
+    for (const rulebook::Sentence& note : finding.notes) {
+        said << m_words.sentence(note);
+    }
+    for (const rulebook::Entry& limit : finding.limits) {
+        if (m_sourceOpen) {
+            said << m_words.rule(limit.key.rule) + QStringLiteral(": ") + m_words.ruleValue(limit)
+                 << m_words.source(limit) << words::qstring(limit.source) << words::qstring(limit.doubt);
+        }
+    }
+    said.removeAll(QString());
+    setAccessibleDescription(said.join(u' '));
+}
+
+std::optional<rulebook::RuleKey> FindingNote::rule() const {
+    const auto& limits = m_judged.finding.limits;
+    const auto found = std::find_if(limits.begin(), limits.end(), isInRuleBook);
+    return found == limits.end() ? std::nullopt : std::optional(found->key);
 }
 
 void FindingNote::setSourceOpen(bool open) {
     if (m_sourceOpen != open) {
         m_sourceOpen = open;
+        describe();
         updateGeometry();
         update();
     }
@@ -99,6 +120,12 @@ void FindingNote::paintEvent(QPaintEvent*) {
 
 void FindingNote::keyPressEvent(QKeyEvent* event) {
     const bool isBare = (event->modifiers() & ~Qt::KeypadModifier) == Qt::NoModifier;
+    if (event->key() == Qt::Key_F1 && event->modifiers() == Qt::ShiftModifier) {
+        if (const auto key = rule()) {
+            Q_EMIT ruleWanted(*key);
+        }
+        return;
+    }
     switch (isBare ? event->key() : 0) {
         case Qt::Key_F1:
             setSourceOpen(!m_sourceOpen);
@@ -127,9 +154,16 @@ void FindingNote::mousePressEvent(QMouseEvent* event) {
     const NotePlan plan = planNote(m_judged, m_words, m_sourceOpen, width());
     if (plan.sourceLine.contains(event->position())) {
         setSourceOpen(!m_sourceOpen);
-    } else {
-        Q_EMIT chosen();
+        return;
     }
+    for (qsizetype i = 0; i < plan.rules.size(); ++i) {
+        const rulebook::Entry& limit = m_judged.finding.limits[static_cast<std::size_t>(i)];
+        if (plan.rules[i].contains(event->position()) && isInRuleBook(limit)) {
+            Q_EMIT ruleWanted(rulebook::RuleKey(limit.key));
+            return;
+        }
+    }
+    Q_EMIT chosen();
 }
 
 }  // namespace hearth::ui::input

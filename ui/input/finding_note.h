@@ -6,6 +6,8 @@
 
 #include <QWidget>
 
+#include <optional>
+
 namespace hearth::ui::input {
 
 /// A finding as it stands in the sheet's margin: shape, title and outcome word, measured against limit on a
@@ -25,9 +27,14 @@ class FindingNote : public QWidget {
     [[nodiscard]] bool hasHeightForWidth() const override { return true; }
     [[nodiscard]] int heightForWidth(int width) const override;
 
+    /// The first of its limits that has a page in the rule book.
+    [[nodiscard]] std::optional<rulebook::RuleKey> rule() const;
+
   Q_SIGNALS:
     /// Pressed or clicked: the sheet goes to the reading.
     void chosen();
+    /// Shift+F1, or a click on a limit: its page in the rule book is wanted.
+    void ruleWanted(const hearth::rulebook::RuleKey& key);
 
   protected:
     void paintEvent(QPaintEvent* event) override;
@@ -35,6 +42,7 @@ class FindingNote : public QWidget {
     void mousePressEvent(QMouseEvent* event) override;
 
   private:
+    void describe();
     const words::Words& m_words;
     judging::Judged m_judged{};
     bool m_sourceOpen = false;

@@ -25,6 +25,11 @@ QString say(const char* text) {
     return QCoreApplication::translate("hearth::ui::input::FindingNote", text);
 }
 
+/// What a key does stays on one line with it.
+QString unbroken(QString text) {
+    return text.replace(u' ', QChar(0xA0));
+}
+
 QFont titleFont() {
     QFont font = look::font(TypeRole::Body);
     font.setBold(true);
@@ -90,18 +95,22 @@ void placeHead(NotePlan& plan, Column& column, const judging::Judged& judged, co
 }
 
 QString sourceLine(const rulebook::Finding& finding, const words::Words& words, bool isOpen) {
-    QString line = finding.limits.empty() ? QString() : words.source(finding.limits.front());
-    const QString key = isOpen ? say(QT_TRANSLATE_NOOP("hearth::ui::input::FindingNote", "less: F1"))
-                               : say(QT_TRANSLATE_NOOP("hearth::ui::input::FindingNote", "why: F1"));
-    if (line.isEmpty()) {
+    if (finding.limits.empty()) {
         return {};
     }
-    return line + QStringLiteral(" · ") + key;
+    QStringList parts{words.source(finding.limits.front())};
+    parts << unbroken(isOpen ? say(QT_TRANSLATE_NOOP("hearth::ui::input::FindingNote", "less: F1"))
+                             : say(QT_TRANSLATE_NOOP("hearth::ui::input::FindingNote", "why: F1")));
+    if (isOpen && std::any_of(finding.limits.begin(), finding.limits.end(), isInRuleBook)) {
+        parts << unbroken(say(QT_TRANSLATE_NOOP("hearth::ui::input::FindingNote", "rule book: Shift+F1")));
+    }
+    parts.removeAll(QString());
+    return parts.join(QStringLiteral(" · "));
 }
 
-void placeSource(Column& column, const rulebook::Entry& entry, const words::Words& words) {
-    column.add(words.rule(entry.key.rule) + QStringLiteral(": ") + words.ruleValue(entry), TypeRole::Small,
-               Role::Ink, 7);
+QRectF placeSource(Column& column, const rulebook::Entry& entry, const words::Words& words) {
+    const QRectF head = column.add(words.rule(entry.key.rule) + QStringLiteral(": ") + words.ruleValue(entry),
+                                   TypeRole::Small, Role::Ink, 7);
     QString standard = words::qstring(entry.standard);
     if (!entry.clause.empty()) {
         standard += QStringLiteral(", ") + words::qstring(entry.clause);
@@ -112,6 +121,7 @@ void placeSource(Column& column, const rulebook::Entry& entry, const words::Word
         TypeRole::Small, Role::SoftInk, 1);
     column.add(words::qstring(entry.source), TypeRole::Small, Role::SoftInk, 1);
     column.add(words::qstring(entry.doubt), TypeRole::Small, Role::LookAgain, 1);
+    return {head.topLeft(), QPointF(head.right(), column.y())};
 }
 
 /// A scale that holds zero (or the range with as much room on each side), the limits and the measured value.
@@ -136,6 +146,10 @@ NoteBar scaled(double measured, double least, double most, bool isRange) {
 }
 
 }  // namespace
+
+bool isInRuleBook(const rulebook::Entry& entry) {
+    return entry.provenance != rulebook::Provenance::Maker;
+}
 
 QString noteTitle(const rulebook::Finding& finding, const words::Words& words) {
     return words.findingTitle(finding.kind) + QStringLiteral(": ") + words.outcome(finding.outcome);
@@ -176,7 +190,7 @@ NotePlan planNote(const judging::Judged& judged, const words::Words& words, bool
     plan.sourceLine = column.add(sourceLine(finding, words, isSourceOpen), TypeRole::Small, Role::SoftInk, 5);
     if (isSourceOpen) {
         for (const rulebook::Entry& entry : finding.limits) {
-            placeSource(column, entry, words);
+            plan.rules.append(placeSource(column, entry, words));
         }
     }
     plan.height = std::ceil(column.y() + kTop);

@@ -36,6 +36,8 @@ struct NotePlan {
     QList<NoteText> texts;
     std::optional<NoteBar> bar;
     QRectF sourceLine;  // clicking here opens the source
+    /// While it is open: where each limit stands. Clicking there goes to the rule book.
+    QList<QRectF> rules;
     double height = 0;
 };
 
@@ -44,6 +46,8 @@ struct NotePlan {
 /// The bar of a finding that measures something against a figure or a range in the same unit; nothing for any
 /// other.
 [[nodiscard]] std::optional<NoteBar> barOf(const rulebook::Finding& finding);
+/// Whether a limit has a page in the rule book: a maker's figure has none.
+[[nodiscard]] bool isInRuleBook(const rulebook::Entry& entry);
 /// "Let-by: pass"
 [[nodiscard]] QString noteTitle(const rulebook::Finding& finding, const words::Words& words);
 

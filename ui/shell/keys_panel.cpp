@@ -43,8 +43,16 @@ std::vector<Keys> everywhere() {
         {QStringLiteral("Esc"),
          text(QT_TRANSLATE_NOOP("hearth::ui::shell::KeysPanel",
                                 "close what lies over the place; from a sheet, back to its list"))},
+        {QStringLiteral("Ctrl+K"),
+         text(QT_TRANSLATE_NOOP("hearth::ui::shell::KeysPanel", "on a sheet: to its parts or questions"))},
+        {QStringLiteral("Ctrl+M"),
+         text(QT_TRANSLATE_NOOP("hearth::ui::shell::KeysPanel", "on a sheet: to what is found, and back"))},
         {QStringLiteral("F1"), text(QT_TRANSLATE_NOOP("hearth::ui::shell::KeysPanel",
                                                       "on a finding: its source; elsewhere: these keys"))},
+        {QStringLiteral("Shift+F1"),
+         text(QT_TRANSLATE_NOOP("hearth::ui::shell::KeysPanel", "on a finding: its limit in the rule book"))},
+        {QStringLiteral("Alt+Down"),
+         text(QT_TRANSLATE_NOOP("hearth::ui::shell::KeysPanel", "in a field with a unit: other units"))},
         {QStringLiteral("Ctrl+Q"), text(QT_TRANSLATE_NOOP("hearth::ui::shell::KeysPanel",
                                                           "close the window; everything is kept already"))},
     };
@@ -62,20 +70,23 @@ KeysPanel::KeysPanel(const QStringList& places, QWidget* parent) : Panel(parent)
     grid->setHorizontalSpacing(3 * look::kGap);
     grid->setVerticalSpacing(look::kGap);
     grid->setColumnStretch(1, 1);
-    int row = 0;
-    const auto add = [&](const QString& keys, const QString& what) {
+    grid->setColumnStretch(3, 1);
+    std::vector<Keys> all;
+    for (const QString& place : places) {
+        all.push_back({QStringLiteral("Ctrl+%1").arg(all.size() + 1), place});
+    }
+    const std::vector<Keys> more = everywhere();
+    all.insert(all.end(), more.begin(), more.end());
+    // Two columns, so that the smallest window shows all of them.
+    const int half = static_cast<int>(all.size() + 1) / 2;
+    int at = 0;
+    for (const auto& [keys, what] : all) {
         auto* key = new Text(keys, look::TypeRole::Body, look::Role::Key, table);
         key->setFont(strongFont());
-        grid->addWidget(key, row, 0, Qt::AlignTop);
-        grid->addWidget(bodyText(what, table), row, 1);
-        ++row;
-    };
-    int number = 0;
-    for (const QString& place : places) {
-        add(QStringLiteral("Ctrl+%1").arg(++number), place);
-    }
-    for (const Keys& keys : everywhere()) {
-        add(keys.keys, keys.what);
+        const int column = at < half ? 0 : 2;
+        grid->addWidget(key, at % half, column, Qt::AlignTop);
+        grid->addWidget(bodyText(what, table), at % half, column + 1, Qt::AlignTop);
+        ++at;
     }
     lines()->addWidget(table);
     m_close = closeButton();

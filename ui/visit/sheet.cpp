@@ -112,6 +112,10 @@ void VisitSheet::rebuild() {
     m_paper = new SheetPaper(m_context, nullptr);
     m_scroll->setWidget(m_paper);
     m_paper->show();
+    connect(
+        m_paper, &SheetPaper::ruleWanted, this,
+        [this](const rulebook::RuleKey& key) { m_context.window.navigator.openRule(key); },
+        Qt::QueuedConnection);
     connect(m_paper, &SheetPaper::noteChosen, this, [this](const judging::Judged& judged) {
         PartView* part =
             m_paper->part(partAt(partOf(judged.finding.kind), judged.subject, m_context.model.file()));
@@ -356,10 +360,13 @@ void VisitSheet::follow(QWidget* focus) {
     }
 }
 
-void VisitSheet::openSources() {
+std::vector<input::FindingNote*> VisitSheet::notesOfFocus() const {
     const SheetField* field = fieldOfFocus();
-    const auto notes =
-        field == nullptr ? std::vector<input::FindingNote*>() : m_paper->notesAbout(field->key());
+    return field == nullptr ? std::vector<input::FindingNote*>() : m_paper->notesAbout(field->key());
+}
+
+void VisitSheet::openSources() {
+    const auto notes = notesOfFocus();
     const bool allOpen =
         std::all_of(notes.begin(), notes.end(), [](auto* note) { return note->isSourceOpen(); });
     for (input::FindingNote* note : notes) {
@@ -370,14 +377,21 @@ void VisitSheet::openSources() {
     }
 }
 
+void VisitSheet::openRuleOf(const std::vector<input::FindingNote*>& notes) {
+    for (const input::FindingNote* note : notes) {
+        if (const auto key = note->rule()) {
+            m_context.window.navigator.openRule(*key);
+            return;
+        }
+    }
+}
+
 void VisitSheet::goToMargin() {
     if (auto* note = qobject_cast<input::FindingNote*>(QApplication::focusWidget())) {
         Q_EMIT m_paper->noteChosen(note->judged());
         return;
     }
-    const SheetField* field = fieldOfFocus();
-    const auto about =
-        field == nullptr ? std::vector<input::FindingNote*>() : m_paper->notesAbout(field->key());
+    const auto about = notesOfFocus();
     const auto& notes = about.empty() ? m_paper->notes() : about;
     if (!notes.empty()) {
         notes.front()->setFocus(Qt::OtherFocusReason);
@@ -434,12 +448,9 @@ bool VisitSheet::answerKey(QKeyEvent* event) {
             }
             return inMargin;
         case Qt::Key_F1: {
-            const SheetField* field = fieldOfFocus();
-            const bool any = field != nullptr && !m_paper->notesAbout(field->key()).empty();
-            if (any) {
-                openSources();
-            }
-            return any;
+            const auto notes = notesOfFocus();
+            event->modifiers() == Qt::ShiftModifier ? openRuleOf(notes) : openSources();
+            return !notes.empty();
         }
         case Qt::Key_Escape:
             inMargin ? goToMargin() : Q_EMIT left();

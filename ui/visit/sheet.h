@@ -22,8 +22,8 @@ class TightnessPart;
 /// The visit sheet: spine, paper, margin; and the keys that go over all of it.
 ///
 /// Enter goes to the next field, PageUp and PageDown to the part before and after, Ctrl+K into the spine,
-/// Ctrl+M into the margin and back, F1 opens the source of what is judged at the field, Ctrl+Enter starts and
-/// stops the timed test, Ctrl+I issues, Escape leaves the sheet.
+/// Ctrl+M into the margin and back, F1 opens the source of what is judged at the field, Shift+F1 its page in
+/// the rule book, Ctrl+Enter starts and stops the timed test, Ctrl+I issues, Escape leaves the sheet.
 class VisitSheet : public QWidget {
     Q_OBJECT
     Q_DISABLE_COPY_MOVE(VisitSheet)
@@ -66,6 +66,8 @@ class VisitSheet : public QWidget {
     void bringToTop(QWidget* widget);
     void step(int by);
     void openSources();
+    void openRuleOf(const std::vector<input::FindingNote*>& notes);
+    [[nodiscard]] std::vector<input::FindingNote*> notesOfFocus() const;
     void goToMargin();
     void stepInMargin(int by);
     bool answerKey(QKeyEvent* event);

@@ -132,6 +132,7 @@ FindingNote* SheetPaper::takeNote(std::vector<FindingNote*>& from, const Judged&
     // Not a stop of the Tab key: Enter goes from reading to reading. Ctrl+M goes to the margin.
     note->setFocusPolicy(Qt::ClickFocus);
     connect(note, &FindingNote::chosen, this, [this, note] { Q_EMIT noteChosen(note->judged()); });
+    connect(note, &FindingNote::ruleWanted, this, &SheetPaper::ruleWanted);
     return note;
 }
 

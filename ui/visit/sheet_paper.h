@@ -39,6 +39,7 @@ class SheetPaper : public QWidget {
 
   Q_SIGNALS:
     void noteChosen(const hearth::judging::Judged& judged);
+    void ruleWanted(const hearth::rulebook::RuleKey& key);
 
   protected:
     bool event(QEvent* event) override;

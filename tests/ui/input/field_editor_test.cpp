@@ -57,6 +57,16 @@ TEST(FieldEditor, tabVisitsEachFieldOnceInBothDirections) {
     EXPECT_TRUE(every.bed.committed.isEmpty());
 }
 
+TEST(FieldEditor, whatHelpsWithTheFieldIsToldToScreenReaders) {
+    Every every;
+    for (Editor* editor : every.editors) {
+        editor->setToolTip(QStringLiteral("What helps."));
+        editor->setProblem(QStringLiteral("What is wrong."));
+        const QString said = editor->focusTarget()->accessibleDescription();
+        EXPECT_TRUE(said.startsWith(QStringLiteral("What is wrong. What helps."))) << said.toStdString();
+    }
+}
+
 TEST(FieldEditor, enterGoesToTheNextField) {
     for (const Qt::Key key : {Qt::Key_Return, Qt::Key_Enter}) {
         Every every;

@@ -9,6 +9,7 @@
 #include <QVBoxLayout>
 
 #include <gtest/gtest.h>
+#include <vector>
 
 namespace hearth::ui::input {
 namespace {
@@ -71,6 +72,43 @@ TEST(FindingNote, aClickOnTheSourceOpensIt) {
     QTest::mouseClick(margin.note, Qt::LeftButton, Qt::NoModifier, QPoint(40, margin.note->height() - 14));
     EXPECT_TRUE(margin.note->isSourceOpen());
     EXPECT_EQ(margin.chosen, 0);
+}
+
+TEST(FindingNote, anOpenSourceIsToldToScreenReaders) {
+    Margin margin;
+    EXPECT_FALSE(margin.note->accessibleDescription().contains(QStringLiteral("a place where it was read")));
+    QTest::keyClick(margin.note, Qt::Key_F1);
+    const QString said = margin.note->accessibleDescription();
+    EXPECT_TRUE(said.contains(QStringLiteral("a place where it was read")));
+    EXPECT_TRUE(said.contains(QStringLiteral("what is doubtful about it")));
+}
+
+TEST(FindingNote, shiftF1AndAClickOnTheLimitAskForItsPageInTheRuleBook) {
+    Margin margin;
+    std::vector<rulebook::RuleKey> wanted;
+    QObject::connect(margin.note, &FindingNote::ruleWanted, &margin.window,
+                     [&](const rulebook::RuleKey& key) { wanted.push_back(key); });
+    const auto key = sampleFinding(Outcome::Pass).limits.front().key;
+    QTest::keyClick(margin.note, Qt::Key_F1, Qt::ShiftModifier);
+    EXPECT_EQ(wanted, std::vector{key});
+    const int closed = margin.note->height();
+    QTest::keyClick(margin.note, Qt::Key_F1);
+    ASSERT_TRUE(QTest::qWaitFor([&] { return margin.note->height() > closed; }));
+    QTest::mouseClick(margin.note, Qt::LeftButton, Qt::NoModifier, QPoint(40, margin.note->height() - 14));
+    EXPECT_EQ(wanted.size(), 2U);
+    EXPECT_EQ(margin.chosen, 0);
+}
+
+TEST(FindingNote, aMakersFigureHasNoPageInTheRuleBook) {
+    Margin margin;
+    auto finding = sampleFinding(Outcome::Pass);
+    finding.limits.front().provenance = rulebook::Provenance::Maker;
+    margin.note->show(judging::Judged{finding, {}, {}});
+    EXPECT_EQ(margin.note->rule(), std::nullopt);
+    bool wanted = false;
+    QObject::connect(margin.note, &FindingNote::ruleWanted, &margin.window, [&] { wanted = true; });
+    QTest::keyClick(margin.note, Qt::Key_F1, Qt::ShiftModifier);
+    EXPECT_FALSE(wanted);
 }
 
 TEST(FindingNote, isHigherWhereItIsNarrower) {

@@ -195,6 +195,20 @@ TEST(SheetKeys, F1OpensTheSourceBesideTheField) {
     EXPECT_FALSE(note->isSourceOpen());
 }
 
+TEST(SheetKeys, ShiftF1GoesToTheLimitInTheRuleBook) {
+    SheetBench bench;
+    bench.fillIn();
+    bench.at(Item::TightEnd);
+    const auto rule = bench.note(FindingKind::Tightness)->rule();
+    ASSERT_TRUE(rule.has_value());
+    SheetBench::press(Qt::Key_F1, Qt::ShiftModifier);
+    ASSERT_EQ(bench.firm.navigator.went.size(), 1U);
+    EXPECT_EQ(bench.firm.navigator.went.front(), "rule " + std::string(rulebook::ruleText(rule->rule)));
+    bench.at(Item::VisitReference);  // nothing is judged there
+    SheetBench::press(Qt::Key_F1, Qt::ShiftModifier);
+    EXPECT_EQ(bench.firm.navigator.went.size(), 1U);
+}
+
 TEST(SheetKeys, TheMarginIsReachedAndLeftByKeys) {
     SheetBench bench;
     bench.enter(Item::SmellOnArrival, "no");
