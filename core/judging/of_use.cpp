@@ -43,6 +43,9 @@ bool isOfUse(const Worksheet& sheet, Group /*group*/, int /*row*/, Item item) {
         case Item::GasCarbonDioxide:
         case Item::GasOxygen:
             return chosen(sheet, Item::GasMix) == choice::kTyped;
+        case Item::WhyNeitherTaken:
+            return chosen(sheet, Item::ExaminedPressure) == choice::kNo &&
+                   chosen(sheet, Item::ExaminedHeatInput) == choice::kNo;
         default:
             return true;
     }

@@ -80,7 +80,7 @@ constexpr std::array kWorkItemTexts{
     ItemText{Item::RateGasTemperature, QT_TRANSLATE_NOOP("Words", "Temperature of the gas"), ""},
     ItemText{Item::RateAltitude, QT_TRANSLATE_NOOP("Words", "Height above the sea"), ""},
     ItemText{Item::MeterWorkingPressure, QT_TRANSLATE_NOOP("Words", "Working at the meter"), ""},
-    ItemText{Item::InletPressure, QT_TRANSLATE_NOOP("Words", "Working pressure at the appliance"), ""},
+    ItemText{Item::InletPressure, QT_TRANSLATE_NOOP("Words", "Working at the appliance"), ""},
     ItemText{Item::InletLeast, QT_TRANSLATE_NOOP("Words", "Maker's least at the inlet"), ""},
     ItemText{Item::InletMost, QT_TRANSLATE_NOOP("Words", "Maker's most at the inlet"), ""},
     ItemText{Item::BurnerPressure, QT_TRANSLATE_NOOP("Words", "Burner pressure"), ""},

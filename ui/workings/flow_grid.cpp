@@ -25,7 +25,7 @@ void FlowGrid::place(const std::vector<Cell>& cells) {
         if (cell.field->isHidden()) {
             continue;
         }
-        if (column + cell.span > kColumns) {
+        if (column > 0 && (cell.startsLine || column + cell.span > kColumns)) {
             ++row;
             column = 0;
         }

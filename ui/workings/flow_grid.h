@@ -15,6 +15,7 @@ class FlowGrid : public QGridLayout {
     struct Cell {
         QWidget* field;
         int span;  // of the twelve columns
+        bool startsLine = false;
     };
 
     FlowGrid();

@@ -241,8 +241,9 @@ void GroupView::arrangeForm(const Row& row) {
     }
     std::size_t column = 0;
     for (auto* editor : row.editors) {
-        cells.push_back(
-            {editor, spanOf(m_group.items[column++], m_context.words, isOnce() ? Room::Form : Room::Row)});
+        const reg::Item item = m_group.items[column++];
+        cells.push_back({editor, spanOf(item, m_context.words, isOnce() ? Room::Form : Room::Row),
+                         isOnce() && startsLine(item)});
     }
     row.form->place(cells);
 }

@@ -4,12 +4,35 @@
 #include "ui/shell/kit.h"
 #include "ui/words/question_words.h"
 
-#include <QHBoxLayout>
+#include <QGridLayout>
+#include <QPainter>
 #include <QVBoxLayout>
 
 namespace hearth::ui::workings {
 
 using judging::Worked;
+
+namespace {
+
+/// Beside what could not be worked out: the shape of no verdict.
+class Mark : public QWidget {
+  public:
+    explicit Mark(QWidget* parent) : QWidget(parent) { setFixedSize(kSize, kSize + kTop); }
+
+  protected:
+    void paintEvent(QPaintEvent*) override {
+        QPainter painter(this);
+        painter.setRenderHint(QPainter::Antialiasing);
+        look::drawOutcome(painter, QRectF(0, kTop, kSize, kSize), rulebook::Outcome::NoVerdict,
+                          shell::currentScheme());
+    }
+
+  private:
+    static constexpr int kSize = 15;
+    static constexpr int kTop = 2;  // level with the first line's letters
+};
+
+}  // namespace
 
 ResultView::ResultView(const words::Words& words, QWidget* parent)
     : QWidget(parent), m_words(words), m_lines(new QVBoxLayout(this)) {
@@ -26,48 +49,48 @@ void ResultView::show(const judging::Answer& answer) {
         return;
     }
     m_page = new QWidget(this);
-    auto* lines = new QVBoxLayout(m_page);
-    lines->setContentsMargins(0, look::kGap, 0, 0);
-    lines->setSpacing(look::kGap);
-    lines->addWidget(shell::hairline(m_page));
-    if (!answer.figures.empty()) {
-        lines->addWidget(shell::headingText(tr("Worked out"), m_page));
-    }
+    m_grid = new QGridLayout(m_page);
+    m_grid->setContentsMargins(0, look::kGap, 0, 0);
+    m_grid->setHorizontalSpacing(2 * look::kGap);
+    m_grid->setVerticalSpacing(look::kGap);
+    m_grid->setColumnStretch(1, 1);
+    m_grid->addWidget(shell::hairline(m_page), 0, 0, 1, 2);
+    m_grid->addWidget(shell::headingText(tr("Worked out"), m_page), 1, 0, 1, 2);
     for (const Worked& worked : answer.figures) {
         addFigure(worked);
     }
     for (const rulebook::Sentence& note : answer.notes) {
-        addSentence(m_words.sentence(note), false);
+        m_grid->addWidget(shell::bodyText(m_words.sentence(note), m_page), m_grid->rowCount(), 0, 1, 2);
     }
     for (const Error& error : answer.errors) {
-        addSentence(m_words.error(error), true);
+        addError(m_words.error(error));
     }
     m_lines->addWidget(m_page);
     m_page->show();
 }
 
+/// The figure first, as in a column of sums; what it is and where its formula stands beside it.
 void ResultView::addFigure(const Worked& worked) {
+    const int row = m_grid->rowCount();
+    auto* value =
+        new shell::Text(figureText(worked, m_words), look::TypeRole::Heading, look::Role::Ink, m_page);
+    value->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    m_grid->addWidget(value, row, 0, Qt::AlignRight | Qt::AlignTop);
     auto* box = new QWidget(m_page);
     auto* lines = new QVBoxLayout(box);
     lines->setContentsMargins(0, 0, 0, 0);
     lines->setSpacing(0);
-    auto* first = new QHBoxLayout;
-    first->setSpacing(2 * look::kGap);
-    first->addWidget(shell::bodyText(words::derived(m_words, worked.what), box), 1);
-    auto* value = new shell::Text(figureText(worked, m_words), look::TypeRole::Heading, look::Role::Ink, box);
-    value->setTextInteractionFlags(Qt::TextSelectableByMouse);
-    first->addWidget(value, 0, Qt::AlignRight | Qt::AlignTop);
-    lines->addLayout(first);
+    lines->addWidget(shell::bodyText(words::derived(m_words, worked.what), box));
     if (!worked.source.empty()) {
         lines->addWidget(shell::softText(shell::coded(worked.source), box));
     }
-    m_page->layout()->addWidget(box);
+    m_grid->addWidget(box, row, 1, Qt::AlignTop);
 }
 
-void ResultView::addSentence(const QString& text, bool isError) {
-    auto* line = shell::bodyText(text, m_page);
-    line->setInk(isError ? look::Role::LookAgain : look::Role::Ink);
-    m_page->layout()->addWidget(line);
+void ResultView::addError(const QString& text) {
+    const int row = m_grid->rowCount();
+    m_grid->addWidget(new Mark(m_page), row, 0, Qt::AlignRight | Qt::AlignTop);
+    m_grid->addWidget(shell::bodyText(text, m_page), row, 1);
 }
 
 QString figureText(const Worked& worked, const words::Words& words) {

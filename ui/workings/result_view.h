@@ -6,6 +6,7 @@
 
 #include <QWidget>
 
+class QGridLayout;
 class QVBoxLayout;
 
 namespace hearth::ui::workings {
@@ -21,11 +22,12 @@ class ResultView : public QWidget {
 
   private:
     void addFigure(const judging::Worked& worked);
-    void addSentence(const QString& text, bool isError);
+    void addError(const QString& text);
 
     const words::Words& m_words;
     QVBoxLayout* m_lines;
     QWidget* m_page = nullptr;
+    QGridLayout* m_grid = nullptr;
 };
 
 /// "5.32 ± 0.06 kW".

@@ -13,6 +13,7 @@
 namespace hearth::ui::workings {
 
 using input::ChoiceItem;
+using quantity::UnitCode;
 using reg::Item;
 using reg::ItemKind;
 
@@ -111,6 +112,22 @@ int spanOfKind(Item item, const words::Words& words, Room room) {
     return kHalf;
 }
 
+/// In what is spoken of on site, where the family's first unit is not it.
+UnitCode usualUnit(Item item) {
+    switch (item) {
+        case Item::HotWaterFlow:
+        case Item::HotWaterMakerFlow:
+            return UnitCode::LitrePerMinute;
+        case Item::PurgePipe:
+            return UnitCode::Millimetre;
+        case Item::LargerTook:
+        case Item::StrengthTook:
+            return UnitCode::Minute;
+        default:
+            return UnitCode::None;
+    }
+}
+
 }  // namespace
 
 input::Editor* makeWorkEditor(QWidget* parent, Item item, const shell::Context& context, Room room) {
@@ -118,14 +135,48 @@ input::Editor* makeWorkEditor(QWidget* parent, Item item, const shell::Context& 
         return input::makeListEditor(parent, choicesFor(item, context.words));
     }
     const bool asButtons = room == Room::Form && isChoice(item) && hasButtons(item, context.words);
-    return input::makeItemEditor(parent, item, context.words, context.clock,
-                                 asButtons ? input::FewChoices::Buttons : input::FewChoices::List);
+    auto* editor = input::makeItemEditor(parent, item, context.words, context.clock,
+                                         asButtons ? input::FewChoices::Buttons : input::FewChoices::List);
+    if (const UnitCode unit = usualUnit(item); unit != UnitCode::None) {
+        editor->setUnit(unit);
+    }
+    return editor;
 }
 
 int spanOf(Item item, const words::Words& words, Room room) {
     const int label = QFontMetrics(look::font(look::TypeRole::Label)).horizontalAdvance(words.item(item));
     const int ofLabel = (label + kColumnWidth - 1) / kColumnWidth;
     return std::max(spanOfKind(item, words, room), std::min(ofLabel, kHalf));
+}
+
+bool startsLine(Item item) {
+    switch (item) {
+        case Item::RateIndexStart:
+        case Item::RateDial:
+        case Item::RateCorrection:
+        case Item::RateMeterPressure:
+        case Item::ApplianceInput:
+        case Item::InletPressure:
+        case Item::BurnerPressure:
+        case Item::MakerCo2Least:
+        case Item::AnalyserZeroed:
+        case Item::InletO2:
+        case Item::FlueCoHigh:
+        case Item::FlueCoLow:
+        case Item::FlueTemperature:
+        case Item::HotWaterMakerFlow:
+        case Item::HotWaterNetInput:
+        case Item::ExaminedPressure:
+        case Item::ExaminedOperation:
+        case Item::GasMethane:
+        case Item::GasHeatValue:
+        case Item::LargerOperatingPressure:
+        case Item::LargerStart:
+        case Item::StrengthStart:
+            return true;
+        default:
+            return false;
+    }
 }
 
 int columnWidth(Item item, const words::Words& words) {

@@ -16,6 +16,8 @@ enum class Room { Form, Row };
 /// How many of a form's twelve columns the editor and its label want.
 [[nodiscard]] int spanOf(reg::Item item, const words::Words& words, Room room);
 /// How wide an item's column of a table is.
+/// Whether a field of a form begins a line, since it begins something new (the readings at the lowest rate).
+[[nodiscard]] bool startsLine(reg::Item item);
 [[nodiscard]] int columnWidth(reg::Item item, const words::Words& words);
 /// Why a text can't be used; empty: it can.
 [[nodiscard]] QString problemOf(reg::Item item, const QString& text, const words::Words& words);

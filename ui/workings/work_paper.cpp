@@ -44,9 +44,7 @@ WorkPaper::WorkPaper(WorkingsModel& model, const shell::Context& context, QWidge
     m_caution->setObjectName(QStringLiteral("workingsCaution"));
     m_lines->addWidget(m_caution);
     m_lines->addStretch(1);
-    m_hint = shell::softText(tr("What is found stands here, beside the field that it judges, as soon as "
-                                "something is typed."),
-                             this);
+    m_hint = shell::softText({}, this);
     m_hint->setObjectName(QStringLiteral("workingsHint"));
     refresh();
 }
@@ -158,6 +156,7 @@ FindingNote* WorkPaper::takeNote(std::vector<FindingNote*>& from, const Judged& 
     // Not a stop of the Tab key: Enter goes from field to field. Ctrl+M goes to the margin.
     note->setFocusPolicy(Qt::ClickFocus);
     connect(note, &FindingNote::chosen, this, [this, note] { Q_EMIT noteChosen(note->judged()); });
+    connect(note, &FindingNote::ruleWanted, this, &WorkPaper::ruleWanted);
     return note;
 }
 
@@ -175,6 +174,20 @@ void WorkPaper::showNotes() {
     for (FindingNote* gone : before) {
         gone->hide();
         gone->deleteLater();
+    }
+    showHint();
+}
+
+void WorkPaper::showHint() {
+    const judging::Answer& answer = m_model.answer();
+    if (m_model.sheet().isEmpty()) {
+        m_hint->setText(
+            tr("What is found stands here, beside the field that it judges, as soon as "
+               "something is typed."));
+    } else if (answer.figures.empty()) {
+        m_hint->setText(tr("Nothing can be found from this yet."));
+    } else {
+        m_hint->setText(tr("Nothing on this sheet is held against a limit yet."));
     }
     m_hint->setVisible(m_notes.empty());
 }

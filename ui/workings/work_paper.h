@@ -43,6 +43,7 @@ class WorkPaper : public QWidget {
 
   Q_SIGNALS:
     void noteChosen(const hearth::judging::Judged& judged);
+    void ruleWanted(const hearth::rulebook::RuleKey& key);
     /// Fields came or went.
     void stopsChanged();
 
@@ -55,6 +56,7 @@ class WorkPaper : public QWidget {
     void addHead();
     void showCaution();
     void showNotes();
+    void showHint();
     void arrange();
     [[nodiscard]] int marginWidth() const { return marginOf(width()); }
     [[nodiscard]] static int marginOf(int width);

@@ -6,6 +6,7 @@
 #include <QApplication>
 #include <QKeyEvent>
 #include <QScrollBar>
+#include <QTimer>
 
 #include <algorithm>
 
@@ -54,6 +55,7 @@ void WorkSheet::rebuild() {
     m_paper->show();
     connect(m_paper, &WorkPaper::noteChosen, this,
             [this](const judging::Judged& judged) { shell::focusOn(m_paper->anchorOf(judged)); });
+    connect(m_paper, &WorkPaper::ruleWanted, this, &WorkSheet::openRule, Qt::QueuedConnection);
     connect(m_paper, &WorkPaper::stopsChanged, this, &WorkSheet::watchStops);
     verticalScrollBar()->setValue(0);
     watchStops();
@@ -110,6 +112,7 @@ void WorkSheet::takeFirst() {
 
 void WorkSheet::follow(QWidget* focus) {
     if (focus == nullptr || !m_paper->isAncestorOf(focus)) {
+        Q_EMIT helped({});
         return;
     }
     QWidget* shown = focus;
@@ -119,6 +122,7 @@ void WorkSheet::follow(QWidget* focus) {
         }
     }
     ensureWidgetVisible(shown, 0, kAround);
+    Q_EMIT helped(shown->toolTip());
 }
 
 std::vector<FindingNote*> WorkSheet::notesOfFocus() const {
@@ -138,6 +142,26 @@ void WorkSheet::openSources(const std::vector<FindingNote*>& notes) {
         note->setSourceOpen(!allOpen);
     }
     m_paper->rearrange();
+    if (!notes.empty() && !allOpen) {
+        // When the notes have taken their new height. The field stays in view whatever the note needs.
+        QTimer::singleShot(0, notes.front(), [this, note = notes.front()] {
+            ensureWidgetVisible(note, 0, look::kGap);
+            follow(QApplication::focusWidget());
+        });
+    }
+}
+
+void WorkSheet::openRule(const rulebook::RuleKey& key) {
+    m_context.navigator.openRule(key);
+}
+
+void WorkSheet::openRuleOf(const std::vector<FindingNote*>& notes) {
+    for (const FindingNote* note : notes) {
+        if (const auto key = note->rule()) {
+            openRule(*key);
+            return;
+        }
+    }
 }
 
 void WorkSheet::goToMargin() {
@@ -182,7 +206,9 @@ bool WorkSheet::answerKey(QKeyEvent* event) {
             return inMargin;
         case Qt::Key_F1: {
             const auto notes = notesOfFocus();
-            if (!notes.empty()) {
+            if (event->modifiers() == Qt::ShiftModifier) {
+                openRuleOf(notes);
+            } else if (!notes.empty()) {
                 openSources(notes);
             }
             return !notes.empty();

@@ -10,7 +10,8 @@ namespace hearth::ui::workings {
 /// The paper of the question that is chosen, and the keys that go over it.
 ///
 /// Enter goes to the next field, Ctrl+M into the margin and back, F1 opens the source of what is judged at
-/// the field, Page Up and Page Down move the paper, Escape goes back to the questions.
+/// the field, Shift+F1 its page in the rule book, Page Up and Page Down move the paper, Escape goes back to
+/// the questions.
 class WorkSheet : public QScrollArea {
     Q_OBJECT
     Q_DISABLE_COPY_MOVE(WorkSheet)
@@ -26,6 +27,8 @@ class WorkSheet : public QScrollArea {
   Q_SIGNALS:
     /// Escape: back to the questions.
     void left();
+    /// The field with the keyboard in it, and what helps with it; empty: nothing does.
+    void helped(const QString& help);
     /// The order of the Tab key is to be set again.
     void stopsChanged();
 
@@ -43,6 +46,8 @@ class WorkSheet : public QScrollArea {
     void turn(int by);
     [[nodiscard]] std::vector<input::FindingNote*> notesOfFocus() const;
     void openSources(const std::vector<input::FindingNote*>& notes);
+    void openRule(const rulebook::RuleKey& key);
+    void openRuleOf(const std::vector<input::FindingNote*>& notes);
     void goToMargin();
     void stepInMargin(int by);
     bool answerKey(QKeyEvent* event);

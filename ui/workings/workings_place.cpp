@@ -40,6 +40,7 @@ void WorkingsPlace::build() {
     row->addWidget(m_pages, 6);
     connect(m_model, &WorkingsModel::answered, this, &WorkingsPlace::showState);
     connect(m_sheet, &WorkSheet::left, this, [this] { m_list->setFocus(Qt::OtherFocusReason); });
+    connect(m_sheet, &WorkSheet::helped, m_help, &QLabel::setText);
     connect(m_sheet, &WorkSheet::stopsChanged, this, &WorkingsPlace::orderTabs);
 }
 
@@ -66,6 +67,11 @@ void WorkingsPlace::addSide(QWidget* side) {
                             static_cast<QWidget*>(m_copy), static_cast<QWidget*>(m_clear)}) {
         lines->addWidget(widget);
     }
+    m_help = shell::bodyText({}, side);
+    m_help->setObjectName(QStringLiteral("fieldHelpText"));
+    m_help->setMinimumHeight(2 * m_help->fontMetrics().lineSpacing());
+    m_help->setAlignment(Qt::AlignBottom | Qt::AlignLeft);
+    lines->addWidget(m_help);
     lines->addWidget(shell::softText(tr("Enter next field, Ctrl+K questions\nF1 why, Ctrl+M margin"), side));
     connect(m_list, &shell::LineList::moved, this, &WorkingsPlace::showQuestion);
     connect(m_list, &shell::LineList::opened, this, [this](int row) {
@@ -209,6 +215,9 @@ void WorkingsPlace::takeOverInto(reg::VisitId visit, const QString& where) {
 
 void WorkingsPlace::commit() {
     shell::commitField(this);
+    if (QWidget* focus = QApplication::focusWidget(); m_sheet != nullptr && isAncestorOf(focus)) {
+        m_before = m_sheet->isAncestorOf(focus) ? focus : nullptr;
+    }
 }
 
 bool WorkingsPlace::takeBack() {
@@ -223,7 +232,9 @@ void WorkingsPlace::takeFocus() {
     if (m_pages->currentWidget() != m_sheet) {
         showSheet();
     }
-    m_list->setFocus(Qt::OtherFocusReason);
+    // Back from another place: on with the field that was left.
+    QWidget* on = m_before != nullptr && m_before->isVisibleTo(this) ? m_before.data() : m_list;
+    on->setFocus(Qt::OtherFocusReason);
 }
 
 void WorkingsPlace::takeFound() {

@@ -4,6 +4,8 @@
 #include "ui/shell/place.h"
 #include "ui/workings/workings_model.h"
 
+#include <QPointer>
+
 class QStackedWidget;
 
 namespace hearth::ui::shell {
@@ -62,6 +64,8 @@ class WorkingsPlace : public shell::Place {
     shell::KeyButton* m_copy = nullptr;
     shell::KeyButton* m_clear = nullptr;
     shell::Text* m_whyNot = nullptr;
+    shell::Text* m_help = nullptr;
+    QPointer<QWidget> m_before;  // the field that another place was opened from
     QStackedWidget* m_pages = nullptr;
     WorkSheet* m_sheet = nullptr;
     VisitChooser* m_chooser = nullptr;

@@ -48,6 +48,25 @@ TEST(Worksheet, asksOnlyWhatTheChoiceNeeds) {
     EXPECT_TRUE(sheet.isAsked(Group::Once, 0, Item::RateIndexStart)) << "what was typed never vanishes";
 }
 
+TEST(Worksheet, asksForAMixtureOnlyWhereOneIsTyped) {
+    Worksheet sheet(Question::Gas, kToday);
+    EXPECT_FALSE(sheet.isAsked(Group::Once, 0, Item::GasMethane));
+    EXPECT_FALSE(sheet.isAsked(Group::Once, 0, Item::GasLpgShare));
+    sheet.put(Group::Once, 0, Item::GasMix, std::string(reg::choice::kTyped));
+    EXPECT_TRUE(sheet.isAsked(Group::Once, 0, Item::GasMethane));
+    EXPECT_TRUE(sheet.isAsked(Group::Once, 0, Item::GasOxygen));
+    sheet.put(Group::Once, 0, Item::GasFamily, std::string(reg::choice::kLpgAir));
+    EXPECT_TRUE(sheet.isAsked(Group::Once, 0, Item::GasLpgShare));
+}
+
+TEST(Worksheet, asksWhyOnlyWhereNeitherPressureNorHeatInputWasTaken) {
+    Worksheet sheet(Question::Regulation26, kToday);
+    sheet.put(Group::Once, 0, Item::ExaminedPressure, std::string(reg::choice::kNo));
+    EXPECT_FALSE(sheet.isAsked(Group::Once, 0, Item::WhyNeitherTaken));
+    sheet.put(Group::Once, 0, Item::ExaminedHeatInput, std::string(reg::choice::kNo));
+    EXPECT_TRUE(sheet.isAsked(Group::Once, 0, Item::WhyNeitherTaken));
+}
+
 // Source: ideal gas; 1.164 mg/m3 a ppm at 20 degrees C (facts' derivation; EH40's 23 and 117 mg/m3 for 20 and
 // 100 ppm).
 TEST(Worksheet, takesAMassOfCarbonMonoxideAtTwentyDegrees) {

@@ -340,6 +340,42 @@ TEST_F(WorkingsPlaceTest, SearchFindsQuestionsByTheirWordsAndTheirFields) {
     EXPECT_EQ(title(), words::question(bench.words, Question::Pipes)) << "the sheet stays";
 }
 
+TEST_F(WorkingsPlaceTest, TheMarginSaysWhyItIsEmpty) {
+    start(Question::RoomCo);
+    const auto hint = [this] { return child<QLabel>(place, "workingsHint")->text(); };
+    const QString before = hint();
+    EXPECT_TRUE(before.contains(QStringLiteral("as soon as something is typed")));
+    fillField(editor(place, "room_co.distance"), QStringLiteral("yes"));
+    fillField(editor(place, "4-1-room_co.place"), QStringLiteral("room"));
+    EXPECT_TRUE(!child<QLabel>(place, "workingsHint")->isVisible() || hint() != before);
+}
+
+TEST_F(WorkingsPlaceTest, WhatHelpsWithAFieldIsShownWhileTheKeyboardIsInIt) {
+    start(Question::GasRate);
+    const auto* help = child<QLabel>(place, "fieldHelpText");
+    enterField(editor(place, "appliance.tolerance"));
+    EXPECT_EQ(help->text(), bench.words.itemHelp(reg::Item::ApplianceTolerance));
+    enterField(editor(place, "rate.time"));
+    EXPECT_EQ(help->text(), QString());
+}
+
+TEST_F(WorkingsPlaceTest, BackInTheWindowTheWorkGoesOnInTheFieldThatWasLeft) {
+    start(Question::GasRate);
+    enterField(editor(place, "rate.time"));
+    window->showPlace(0);
+    EXPECT_EQ(focus(), editor(place, "rate.time")->focusTarget());
+    list()->setFocus();
+    window->showPlace(0);
+    EXPECT_EQ(focus(), list());
+}
+
+TEST_F(WorkingsPlaceTest, WhatIsReadOnSiteHasItsUnitFromTheStart) {
+    start(Question::HotWater);
+    EXPECT_EQ(editor(place, "water.flow")->unit(), quantity::UnitCode::LitrePerMinute);
+    place->openQuestion(Question::Purge);
+    EXPECT_EQ(editor(place, "purge.largest_pipe")->unit(), quantity::UnitCode::Millimetre);
+}
+
 TEST_F(WorkingsPlaceTest, PageKeysChangeNoChoice) {
     start(Question::Pipes);
     auto* tube = editor(place, "1-1-section.tube");
