@@ -43,6 +43,7 @@ constexpr auto kDerived = std::to_array<rulebook::Code<Derived>>({
     {Derived::LossesEfficiency, "losses_efficiency"},
     {Derived::FlueDewPoint, "flue_dew_point"},
     {Derived::Recirculation, "recirculation"},
+    {Derived::LatentCeiling, "latent_ceiling"},
     // --- end of combustion
     // --- hot_water
     {Derived::HotWaterOutput, "hot_water_output"},

@@ -43,6 +43,7 @@ enum class Derived {
     LossesEfficiency,
     FlueDewPoint,
     Recirculation,
+    LatentCeiling,
     // --- end of combustion
     // --- hot_water
     HotWaterOutput,

@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/judging/worksheet.h"
 
+#include <algorithm>
+#include <array>
+
 namespace hearth::judging {
 
 using reg::Item;
@@ -8,47 +11,70 @@ namespace choice = reg::choice;
 
 namespace {
 
-/// The code chosen in the part that is asked once; empty while nothing is.
-std::string_view chosen(const Worksheet& sheet, Item item) {
-    const auto* entry = sheet.find(Group::Once, 0, item);
+/// An item is of use only while the choice that decides it is (or is not) that code; nothing chosen is no
+/// code.
+enum class While { Is, IsNot };
+struct OfUse {
+    Item item;
+    Item decidedBy;
+    While when;
+    std::string_view code;
+};
+
+// What is not named here is always asked. Of several lines of one item all must hold.
+constexpr auto kOfUse = std::to_array<OfUse>({
+    // --- gas_rate
+    {Item::RateIndexStart, Item::RateMeter, While::IsNot, choice::kImperial},
+    {Item::RateIndexStart, Item::RateMeter, While::IsNot, choice::kNone},
+    {Item::RateIndexEnd, Item::RateMeter, While::IsNot, choice::kImperial},
+    {Item::RateIndexEnd, Item::RateMeter, While::IsNot, choice::kNone},
+    {Item::RateDial, Item::RateMeter, While::Is, choice::kImperial},
+    {Item::RateTurns, Item::RateMeter, While::Is, choice::kImperial},
+    {Item::RateTime, Item::RateMeter, While::IsNot, choice::kNone},
+    {Item::RateOthersOff, Item::RateMeter, While::IsNot, choice::kNone},
+    {Item::RateFullRate, Item::RateMeter, While::IsNot, choice::kNone},
+    {Item::RateWarm, Item::RateMeter, While::IsNot, choice::kNone},
+    {Item::RateMeterMost, Item::RateMeter, While::IsNot, choice::kNone},
+    {Item::RateCorrection, Item::RateMeter, While::IsNot, choice::kNone},
+    {Item::RateMeterPressure, Item::RateCorrection, While::Is, choice::kStatutory},
+    {Item::RateGasTemperature, Item::RateCorrection, While::Is, choice::kStatutory},
+    {Item::RateAltitude, Item::RateCorrection, While::Is, choice::kStatutory},
+    // --- end of gas_rate
+    // --- regulation_26_9
+    {Item::WhyNeitherTaken, Item::WhyNeither, While::Is, choice::kOther},
+    // --- end of regulation_26_9
+    // --- gas
+    {Item::GasMix, Item::GasFamily, While::IsNot, choice::kLpgAir},
+    {Item::GasLpgShare, Item::GasFamily, While::Is, choice::kLpgAir},
+    {Item::GasMethane, Item::GasMix, While::Is, choice::kTyped},
+    {Item::GasEthane, Item::GasMix, While::Is, choice::kTyped},
+    {Item::GasPropane, Item::GasMix, While::Is, choice::kTyped},
+    {Item::GasButanes, Item::GasMix, While::Is, choice::kTyped},
+    {Item::GasPentanes, Item::GasMix, While::Is, choice::kTyped},
+    {Item::GasHydrogen, Item::GasMix, While::Is, choice::kTyped},
+    {Item::GasCarbonMonoxide, Item::GasMix, While::Is, choice::kTyped},
+    {Item::GasNitrogen, Item::GasMix, While::Is, choice::kTyped},
+    {Item::GasCarbonDioxide, Item::GasMix, While::Is, choice::kTyped},
+    {Item::GasOxygen, Item::GasMix, While::Is, choice::kTyped},
+    // --- end of gas
+});
+
+/// The code chosen in the row, or in the part that is asked once; empty while nothing is.
+std::string_view chosen(const Worksheet& sheet, Group group, int row, Item item) {
+    const auto* entry = sheet.find(group, row, item);
+    if (entry == nullptr) {
+        entry = sheet.find(Group::Once, 0, item);
+    }
     return entry == nullptr ? std::string_view{} : std::string_view(entry->canonical);
 }
 
 }  // namespace
 
-bool isOfUse(const Worksheet& sheet, Group /*group*/, int /*row*/, Item item) {
-    switch (item) {
-        case Item::RateIndexStart:
-        case Item::RateIndexEnd:
-            return chosen(sheet, Item::RateMeter) != choice::kImperial;
-        case Item::RateDial:
-        case Item::RateTurns:
-            return chosen(sheet, Item::RateMeter) == choice::kImperial;
-        case Item::RateMeterPressure:
-        case Item::RateGasTemperature:
-        case Item::RateAltitude:
-            return chosen(sheet, Item::RateCorrection) == choice::kStatutory;
-        case Item::GasMix:
-            return chosen(sheet, Item::GasFamily) != choice::kLpgAir;
-        case Item::GasLpgShare:
-            return chosen(sheet, Item::GasFamily) == choice::kLpgAir;
-        case Item::GasMethane:
-        case Item::GasEthane:
-        case Item::GasPropane:
-        case Item::GasButanes:
-        case Item::GasPentanes:
-        case Item::GasHydrogen:
-        case Item::GasCarbonMonoxide:
-        case Item::GasNitrogen:
-        case Item::GasCarbonDioxide:
-        case Item::GasOxygen:
-            return chosen(sheet, Item::GasMix) == choice::kTyped;
-        case Item::WhyNeitherTaken:
-            return chosen(sheet, Item::ExaminedPressure) == choice::kNo &&
-                   chosen(sheet, Item::ExaminedHeatInput) == choice::kNo;
-        default:
-            return true;
-    }
+bool isOfUse(const Worksheet& sheet, Group group, int row, Item item) {
+    return std::all_of(kOfUse.begin(), kOfUse.end(), [&](const OfUse& line) {
+        const bool is = chosen(sheet, group, row, line.decidedBy) == line.code;
+        return line.item != item || is == (line.when == While::Is);
+    });
 }
 
 }  // namespace hearth::judging

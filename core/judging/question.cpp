@@ -12,21 +12,22 @@ namespace {
 using reg::Item;
 
 // --- gas_rate
-constexpr std::array kGasRateOnce{Item::GasFamily,          Item::GasHeatValue,
-                                  Item::RateMeter,          Item::RateIndexStart,
-                                  Item::RateIndexEnd,       Item::RateDial,
-                                  Item::RateTurns,          Item::RateTime,
-                                  Item::RateCorrection,     Item::RateMeterPressure,
-                                  Item::RateGasTemperature, Item::RateAltitude,
-                                  Item::ApplianceInput,     Item::ApplianceInputBasis,
+constexpr std::array kGasRateOnce{Item::GasFamily,         Item::GasHeatValue,      Item::RateMeter,
+                                  Item::RateIndexStart,    Item::RateIndexEnd,      Item::RateDial,
+                                  Item::RateTurns,         Item::RateTime,          Item::RateOthersOff,
+                                  Item::RateFullRate,      Item::RateWarm,          Item::RateMeterMost,
+                                  Item::RateCorrection,    Item::RateMeterPressure, Item::RateGasTemperature,
+                                  Item::RateAltitude,      Item::ApplianceInput,    Item::ApplianceInputBasis,
                                   Item::ApplianceTolerance};
 constexpr std::array kGasRate{AskedGroup{Group::Once, kGasRateOnce, 1}};
 // --- end of gas_rate
 
 // --- pressures
 constexpr std::array kPressuresOnce{
-    Item::GasFamily, Item::MeterWorkingPressure, Item::InletPressure, Item::InletLeast,
-    Item::InletMost, Item::BurnerPressure,       Item::BurnerLeast,   Item::BurnerMost};
+    Item::GasFamily,           Item::MeterStandingPressure, Item::MeterWorkingPressure, Item::InletStanding,
+    Item::InletPressure,       Item::InletFullRate,         Item::PressureSameGauge,    Item::InletLeast,
+    Item::InletMost,           Item::BurnerPressure,        Item::BurnerLeast,          Item::BurnerMost,
+    Item::PressureMakerSource, Item::MeterAverage,          Item::MeterAverageTime,     Item::MeterLoad};
 constexpr std::array kPressures{AskedGroup{Group::Once, kPressuresOnce, 1}};
 // --- end of pressures
 
@@ -42,15 +43,17 @@ constexpr std::array kCombustion{AskedGroup{Group::Once, kCombustionOnce, 1}};
 // --- end of combustion
 
 // --- hot_water
-constexpr std::array kHotWaterOnce{Item::HotWaterFlow,      Item::HotWaterCold,      Item::HotWaterHot,
-                                   Item::HotWaterMakerFlow, Item::HotWaterMakerRise, Item::HotWaterNetInput};
+constexpr std::array kHotWaterOnce{Item::HotWaterFlow,     Item::HotWaterCold,      Item::HotWaterHot,
+                                   Item::HotWaterFullRate, Item::HotWaterMakerFlow, Item::HotWaterMakerRise,
+                                   Item::HotWaterNetInput};
 constexpr std::array kHotWater{AskedGroup{Group::Once, kHotWaterOnce, 1}};
 // --- end of hot_water
 
 // --- regulation_26_9
 constexpr std::array kRegulation26Once{
-    Item::ExaminedFlue,       Item::ExaminedAir,     Item::ExaminedPressure, Item::ExaminedHeatInput,
-    Item::ExaminedCombustion, Item::WhyNeitherTaken, Item::ExaminedOperation};
+    Item::ExaminedNotAsked,  Item::ExaminedFlue,     Item::ExaminedAir,        Item::ExaminedPressure,
+    Item::ExaminedHeatInput, Item::ExaminedBoth,     Item::ExaminedCombustion, Item::WhyNeither,
+    Item::WhyNeitherTaken,   Item::ExaminedOperation};
 constexpr std::array kRegulation26{AskedGroup{Group::Once, kRegulation26Once, 1}};
 // --- end of regulation_26_9
 

@@ -141,6 +141,10 @@ enum class Item {
     RateMeterPressure,
     RateGasTemperature,
     RateAltitude,
+    RateOthersOff,
+    RateFullRate,
+    RateWarm,
+    RateMeterMost,
     // appliance: pressures
     MeterWorkingPressure,
     InletPressure,
@@ -149,6 +153,14 @@ enum class Item {
     BurnerPressure,
     BurnerLeast,
     BurnerMost,
+    MeterStandingPressure,
+    InletStanding,
+    InletFullRate,
+    PressureSameGauge,
+    MeterAverage,
+    MeterAverageTime,
+    MeterLoad,
+    PressureMakerSource,
     // appliance: combustion
     FlueCoHigh,
     FlueCo2High,
@@ -175,6 +187,7 @@ enum class Item {
     HotWaterMakerFlow,
     HotWaterMakerRise,
     HotWaterNetInput,
+    HotWaterFullRate,
     // appliance: what the law wants examined
     ExaminedFlue,
     ExaminedAir,
@@ -183,6 +196,9 @@ enum class Item {
     ExaminedCombustion,
     WhyNeitherTaken,
     ExaminedOperation,
+    ExaminedBoth,
+    ExaminedNotAsked,
+    WhyNeither,
     // room
     RoomVolume,
     RoomSpace,
@@ -327,6 +343,20 @@ inline constexpr std::string_view kAppliance = "appliance";
 inline constexpr std::string_view kElsewhere = "elsewhere";
 inline constexpr std::string_view kGreatBritain = "great_britain";
 inline constexpr std::string_view kNorthernIreland = "northern_ireland";
+inline constexpr std::string_view kLoadHigh = "load_high";
+inline constexpr std::string_view kLoadLess = "load_less";
+inline constexpr std::string_view kGood = "good";
+inline constexpr std::string_view kWrong = "wrong";
+inline constexpr std::string_view kNotFitted = "not_fitted";
+inline constexpr std::string_view kInOrder = "in_order";
+inline constexpr std::string_view kLookAgain = "look_again";
+inline constexpr std::string_view kNotTaken = "not_taken";
+inline constexpr std::string_view kDisconnected = "disconnected";
+inline constexpr std::string_view kHarmlessPurging = "harmless_purging";
+inline constexpr std::string_view kAskedAll = "asked";
+inline constexpr std::string_view kNoMeter = "no_meter";
+inline constexpr std::string_view kMeterNotReached = "meter_not_reached";
+inline constexpr std::string_view kDisplayDead = "display_dead";
 // End of those.
 }  // namespace choice
 

@@ -49,7 +49,7 @@ constexpr std::array kApplianceKinds{Choice{choice::kCondensingBoiler},
 constexpr std::array kFlues{Choice{choice::kRoomSealed}, Choice{choice::kOpenFlued},
                             Choice{choice::kFlueless}};
 constexpr std::array kBases{Choice{choice::kNet}, Choice{choice::kGross}};
-constexpr std::array kRateMeters{Choice{choice::kMetric}, Choice{choice::kImperial}};
+constexpr std::array kRateMeters{Choice{choice::kMetric}, Choice{choice::kImperial}, Choice{choice::kNone}};
 constexpr std::array kDials{Choice{choice::kDial1}, Choice{choice::kDial2}, Choice{choice::kDial5},
                             Choice{choice::kDial10}};
 constexpr std::array kCorrections{Choice{choice::kNone}, Choice{choice::kFixed}, Choice{choice::kStatutory}};
@@ -63,6 +63,16 @@ constexpr std::array kCoPlaces{Choice{choice::kOutdoors}, Choice{choice::kRoom},
                                Choice{choice::kElsewhere}};
 constexpr std::array kCheckCountries{Choice{choice::kGreatBritain}, Choice{choice::kNorthernIreland}};
 constexpr std::array kWorkDone{Choice{choice::kExisting}, Choice{choice::kNew}};
+
+constexpr std::array kLoads{Choice{choice::kLoadHigh}, Choice{choice::kLoadLess}};
+constexpr std::array kExaminedFlue{Choice{choice::kGood}, Choice{choice::kWrong}, Choice{choice::kNotFitted}};
+constexpr std::array kExamined{Choice{choice::kGood}, Choice{choice::kWrong}};
+constexpr std::array kReadingTaken{Choice{choice::kInOrder}, Choice{choice::kWrong},
+                                   Choice{choice::kLookAgain}, Choice{choice::kNotTaken}};
+constexpr std::array kNotAskedFor{Choice{choice::kAskedAll}, Choice{choice::kDisconnected},
+                                  Choice{choice::kHarmlessPurging}};
+constexpr std::array kWhyNeither{Choice{choice::kNoMeter}, Choice{choice::kMeterNotReached},
+                                 Choice{choice::kDisplayDead}, Choice{choice::kOther}};
 
 // In the order of the enumeration.
 constexpr std::array kWorkItems{
@@ -300,6 +310,18 @@ constexpr std::array kWorkItems{
              SubjectKind::Appliance,
              UnitFamily::Length,
              {}},
+    ItemInfo{Item::RateOthersOff, "rate.others_off", ItemKind::YesNo, SubjectKind::Appliance,
+             UnitFamily::None, kYesNoWork},
+    ItemInfo{Item::RateFullRate, "rate.full_rate", ItemKind::YesNo, SubjectKind::Appliance, UnitFamily::None,
+             kYesNoWork},
+    ItemInfo{Item::RateWarm, "rate.warm", ItemKind::YesNo, SubjectKind::Appliance, UnitFamily::None,
+             kYesNoWork},
+    ItemInfo{Item::RateMeterMost,
+             "rate.meter_most",
+             ItemKind::Number,
+             SubjectKind::Appliance,
+             UnitFamily::Flow,
+             {}},
     // appliance: pressures
     ItemInfo{Item::MeterWorkingPressure,
              "pressure.meter_working",
@@ -342,6 +364,42 @@ constexpr std::array kWorkItems{
              ItemKind::Number,
              SubjectKind::Appliance,
              UnitFamily::Pressure,
+             {}},
+    ItemInfo{Item::MeterStandingPressure,
+             "pressure.meter_standing",
+             ItemKind::Number,
+             SubjectKind::Appliance,
+             UnitFamily::Pressure,
+             {}},
+    ItemInfo{Item::InletStanding,
+             "pressure.inlet_standing",
+             ItemKind::Number,
+             SubjectKind::Appliance,
+             UnitFamily::Pressure,
+             {}},
+    ItemInfo{Item::InletFullRate, "pressure.full_rate", ItemKind::YesNo, SubjectKind::Appliance,
+             UnitFamily::None, kYesNoWork},
+    ItemInfo{Item::PressureSameGauge, "pressure.same_gauge", ItemKind::YesNo, SubjectKind::Appliance,
+             UnitFamily::None, kYesNoWork},
+    ItemInfo{Item::MeterAverage,
+             "pressure.meter_average",
+             ItemKind::Number,
+             SubjectKind::Appliance,
+             UnitFamily::Pressure,
+             {}},
+    ItemInfo{Item::MeterAverageTime,
+             "pressure.meter_average_time",
+             ItemKind::Number,
+             SubjectKind::Appliance,
+             UnitFamily::LongTime,
+             {}},
+    ItemInfo{Item::MeterLoad, "pressure.meter_load", ItemKind::Choice, SubjectKind::Appliance,
+             UnitFamily::None, kLoads},
+    ItemInfo{Item::PressureMakerSource,
+             "pressure.maker_source",
+             ItemKind::Text,
+             SubjectKind::Appliance,
+             UnitFamily::None,
              {}},
     // appliance: combustion
     ItemInfo{
@@ -427,25 +485,33 @@ constexpr std::array kWorkItems{
              SubjectKind::Appliance,
              UnitFamily::Power,
              {}},
+    ItemInfo{Item::HotWaterFullRate, "water.full_rate", ItemKind::YesNo, SubjectKind::Appliance,
+             UnitFamily::None, kYesNoWork},
     // appliance: what the law wants examined
-    ItemInfo{Item::ExaminedFlue, "examined.flue", ItemKind::YesNo, SubjectKind::Appliance, UnitFamily::None,
-             kYesNoWork},
-    ItemInfo{Item::ExaminedAir, "examined.air", ItemKind::YesNo, SubjectKind::Appliance, UnitFamily::None,
-             kYesNoWork},
-    ItemInfo{Item::ExaminedPressure, "examined.pressure", ItemKind::YesNo, SubjectKind::Appliance,
-             UnitFamily::None, kYesNoWork},
-    ItemInfo{Item::ExaminedHeatInput, "examined.heat_input", ItemKind::YesNo, SubjectKind::Appliance,
-             UnitFamily::None, kYesNoWork},
-    ItemInfo{Item::ExaminedCombustion, "examined.combustion", ItemKind::YesNo, SubjectKind::Appliance,
-             UnitFamily::None, kYesNoWork},
+    ItemInfo{Item::ExaminedFlue, "examined.flue", ItemKind::Choice, SubjectKind::Appliance, UnitFamily::None,
+             kExaminedFlue},
+    ItemInfo{Item::ExaminedAir, "examined.air", ItemKind::Choice, SubjectKind::Appliance, UnitFamily::None,
+             kExamined},
+    ItemInfo{Item::ExaminedPressure, "examined.pressure", ItemKind::Choice, SubjectKind::Appliance,
+             UnitFamily::None, kReadingTaken},
+    ItemInfo{Item::ExaminedHeatInput, "examined.heat_input", ItemKind::Choice, SubjectKind::Appliance,
+             UnitFamily::None, kReadingTaken},
+    ItemInfo{Item::ExaminedCombustion, "examined.combustion", ItemKind::Choice, SubjectKind::Appliance,
+             UnitFamily::None, kReadingTaken},
     ItemInfo{Item::WhyNeitherTaken,
              "examined.why_neither",
              ItemKind::Text,
              SubjectKind::Appliance,
              UnitFamily::None,
              {}},
-    ItemInfo{Item::ExaminedOperation, "examined.operation", ItemKind::YesNo, SubjectKind::Appliance,
-             UnitFamily::None, kYesNoWork},
+    ItemInfo{Item::ExaminedOperation, "examined.operation", ItemKind::Choice, SubjectKind::Appliance,
+             UnitFamily::None, kExamined},
+    ItemInfo{Item::ExaminedBoth, "examined.both", ItemKind::YesNo, SubjectKind::Appliance, UnitFamily::None,
+             kYesNoWork},
+    ItemInfo{Item::ExaminedNotAsked, "examined.not_asked", ItemKind::Choice, SubjectKind::Appliance,
+             UnitFamily::None, kNotAskedFor},
+    ItemInfo{Item::WhyNeither, "examined.why_neither_kind", ItemKind::Choice, SubjectKind::Appliance,
+             UnitFamily::None, kWhyNeither},
     // room
     ItemInfo{Item::RoomVolume, "room.volume", ItemKind::Number, SubjectKind::Room, UnitFamily::Volume, {}},
     ItemInfo{Item::RoomSpace, "room.space", ItemKind::Choice, SubjectKind::Room, UnitFamily::None, kSpaces},

@@ -205,6 +205,20 @@ constexpr std::array kChoices{
     ChoiceText{choice::kElsewhere, QT_TRANSLATE_NOOP("Words", "elsewhere")},
     ChoiceText{choice::kGreatBritain, QT_TRANSLATE_NOOP("Words", "England, Wales, Scotland")},
     ChoiceText{choice::kNorthernIreland, QT_TRANSLATE_NOOP("Words", "Northern Ireland")},
+    ChoiceText{choice::kLoadHigh, QT_TRANSLATE_NOOP("Words", "high: all heaters at maximum")},
+    ChoiceText{choice::kLoadLess, QT_TRANSLATE_NOOP("Words", "less than that")},
+    ChoiceText{choice::kGood, QT_TRANSLATE_NOOP("Words", "examined, in order")},
+    ChoiceText{choice::kWrong, QT_TRANSLATE_NOOP("Words", "not in order")},
+    ChoiceText{choice::kNotFitted, QT_TRANSLATE_NOOP("Words", "examined, there is none")},
+    ChoiceText{choice::kInOrder, QT_TRANSLATE_NOOP("Words", "read, in order")},
+    ChoiceText{choice::kLookAgain, QT_TRANSLATE_NOOP("Words", "read, to be looked at again")},
+    ChoiceText{choice::kNotTaken, QT_TRANSLATE_NOOP("Words", "not read")},
+    ChoiceText{choice::kDisconnected, QT_TRANSLATE_NOOP("Words", "gas directly disconnected")},
+    ChoiceText{choice::kHarmlessPurging, QT_TRANSLATE_NOOP("Words", "purging that harms nothing")},
+    ChoiceText{choice::kAskedAll, QT_TRANSLATE_NOOP("Words", "work on the appliance")},
+    ChoiceText{choice::kNoMeter, QT_TRANSLATE_NOOP("Words", "no meter and no test point")},
+    ChoiceText{choice::kMeterNotReached, QT_TRANSLATE_NOOP("Words", "meter not accessible")},
+    ChoiceText{choice::kDisplayDead, QT_TRANSLATE_NOOP("Words", "meter’s display not working")},
 };
 
 }  // namespace

@@ -105,6 +105,8 @@ constexpr std::array kDerivedTexts{
     DerivedText{Derived::LossesEfficiency, QT_TRANSLATE_NOOP("Words", "What these losses leave, gross")},
     DerivedText{Derived::FlueDewPoint, QT_TRANSLATE_NOOP("Words", "Dew point of the products")},
     DerivedText{Derived::Recirculation, QT_TRANSLATE_NOOP("Words", "Products in the inlet air")},
+    DerivedText{Derived::LatentCeiling,
+                QT_TRANSLATE_NOOP("Words", "Most that condensing could win, of the net input")},
     // --- end of combustion
     // --- hot_water
     DerivedText{Derived::HotWaterOutput, QT_TRANSLATE_NOOP("Words", "Output to the water")},
