@@ -41,6 +41,8 @@ constexpr auto kOfUse = std::to_array<OfUse>({
     {Item::RateAltitude, Item::RateCorrection, While::Is, choice::kStatutory},
     // --- end of gas_rate
     // --- regulation_26_9
+    {Item::WhyNeither, Item::ExaminedPressure, While::Is, choice::kNotTaken},
+    {Item::WhyNeither, Item::ExaminedHeatInput, While::Is, choice::kNotTaken},
     {Item::WhyNeitherTaken, Item::WhyNeither, While::Is, choice::kOther},
     // --- end of regulation_26_9
     // --- gas

@@ -61,9 +61,13 @@ TEST(Worksheet, asksForAMixtureOnlyWhereOneIsTyped) {
 
 TEST(Worksheet, asksWhyOnlyWhereNeitherPressureNorHeatInputWasTaken) {
     Worksheet sheet(Question::Regulation26, kToday);
-    sheet.put(Group::Once, 0, Item::ExaminedPressure, std::string(reg::choice::kNo));
+    const std::string notTaken(reg::choice::kNotTaken);
+    sheet.put(Group::Once, 0, Item::ExaminedPressure, notTaken);
+    EXPECT_FALSE(sheet.isAsked(Group::Once, 0, Item::WhyNeither));
+    sheet.put(Group::Once, 0, Item::ExaminedHeatInput, notTaken);
+    EXPECT_TRUE(sheet.isAsked(Group::Once, 0, Item::WhyNeither));
     EXPECT_FALSE(sheet.isAsked(Group::Once, 0, Item::WhyNeitherTaken));
-    sheet.put(Group::Once, 0, Item::ExaminedHeatInput, std::string(reg::choice::kNo));
+    sheet.put(Group::Once, 0, Item::WhyNeither, std::string(reg::choice::kOther));
     EXPECT_TRUE(sheet.isAsked(Group::Once, 0, Item::WhyNeitherTaken));
 }
 
