@@ -28,6 +28,8 @@ constexpr std::array kRows{
     CodeRow{ErrorCode::RuleUnknown, "rule_unknown"},
     CodeRow{ErrorCode::RuleValueUnusable, "rule_value_unusable"},
     CodeRow{ErrorCode::TubeUnknown, "tube_unknown"},
+    CodeRow{ErrorCode::PipeFeederMissing, "pipe_feeder_missing"},
+    CodeRow{ErrorCode::PipeLoop, "pipe_loop"},
     CodeRow{ErrorCode::StoreMissing, "store_missing"},
     CodeRow{ErrorCode::StoreNotOurs, "store_not_ours"},
     CodeRow{ErrorCode::StoreNewer, "store_newer"},

@@ -24,7 +24,9 @@ enum class ErrorCode {
     RuleUnknown,        // rule code
     RuleValueUnusable,  // rule code, what is wrong (a slip code)
     // pipework
-    TubeUnknown,  // tube code
+    TubeUnknown,        // tube code
+    PipeFeederMissing,  // section's number from 1
+    PipeLoop,           // section's number from 1
     // store
     StoreMissing,         // path
     StoreNotOurs,         // path

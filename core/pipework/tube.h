@@ -19,8 +19,8 @@ struct Tube {
     TubeFamily family;
     double nominal;  // mm: what it is called (15, DN 25, OD 32); the scope check holds this against its
                      // limit; 0: not said (corrugated tube without its size)
-    double outside;  // mm
-    double wall;     // mm
+    double outside;                     // mm
+    double wall;                        // mm
     std::string_view label;             // "15 mm", "DN 25 (1 in)", "32 mm": proper names
     std::string_view standard;          // "EN 1057"
     std::optional<double> tableVolume;  // m3/m from the trade table, where there is one
@@ -36,9 +36,10 @@ struct Tube {
     [[nodiscard]] double geometricVolume() const;
 };
 
-/// All sizes, and one by its code; null for a code that is not known.
-/// Source: of each row its own dimensionSource and tableSource (tube_tables.h). Checked: tube_test.cpp.
+/// All sizes of tube, by material. Source: the standard of each, named in the table with where it was read.
+/// Checked: tube_test.cpp.
 [[nodiscard]] std::span<const Tube> tubes();
+/// The tube of a code; null if there is none. Source: tubes(). Checked: tube_test.cpp.
 [[nodiscard]] const Tube* tubeByCode(std::string_view code);
 
 enum class MeterKind { None, Ultrasonic, Diaphragm, Other };
@@ -54,9 +55,9 @@ struct Meter {
     std::string_view source;
 };
 
-/// All sizes, and one by its code; null for a code that is not known.
-/// Source: of each row its own `source`. Checked: meter_test.cpp.
+/// All meters. Source: named in the table, one by one. Checked: meter_test.cpp.
 [[nodiscard]] std::span<const Meter> meters();
+/// The meter of a code; null if there is none. Source: meters(). Checked: meter_test.cpp.
 [[nodiscard]] const Meter* meterByCode(std::string_view code);
 
 }  // namespace hearth::pipework

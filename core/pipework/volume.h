@@ -52,12 +52,8 @@ struct VolumeInput {
 
 /// A section counts with the trade table's figure where that was published, with the geometry of the
 /// standard's dimensions otherwise, and with the typed volume before both. A negative length or volume counts
-/// as not known.
-///
-///     V = V meter + (1 + f) sum(l v)      l in m, v in m3/m, f the share for fittings
-///
-/// Source: certification body's pocket guide Gas 2 (its worked example), reproducing IGEM/UP/1B Edition 3; an
-/// exam revision page agrees. Not rounded. Checked: volume_test.cpp.
+/// as not known. Source: certification body's pocket guide reproducing IGEM/UP/1B Edition 3 (meter + pipes + 10 %
+/// of the pipes). Checked: volume_test.cpp, tree_test.cpp.
 [[nodiscard]] VolumeReport volume(const VolumeInput& input);
 
 }  // namespace hearth::pipework

@@ -59,6 +59,50 @@ enum class Rule {
     NetworkHeatValueSeen,  // range, MJ/m3 gross: what networks are seen to carry; for information
     // --- end of gas
     // --- pipework
+    PipeDropMost,     // mbar: meter to appliance, all pipes and fittings together, at the largest flow
+    PipeEfficiency,   // share of the smooth-pipe law's flow that a pipe passes
+    FittingOldElbow,  // m of pipe that a fitting is worth: BS 6891 before 2015, copper to 28 mm
+    FittingOldBend,
+    FittingOldBend45,
+    FittingOldTee,
+    Fitting15Elbow,  // m: BS 6891:2015, 15 mm copper
+    Fitting15Bend,
+    Fitting15Bend45,
+    Fitting15Tee,
+    Fitting22Elbow,  // m: BS 6891:2015, 22 mm copper
+    Fitting22Bend,
+    Fitting22Bend45,
+    Fitting22Tee,
+    Fitting28Elbow,  // m: BS 6891:2015, 28 mm copper
+    Fitting28Bend,
+    Fitting28Bend45,
+    Fitting28Tee,
+    Fitting35Elbow,  // m: BS 6891:2015, 35 mm copper
+    Fitting35Bend,
+    Fitting35Bend45,
+    Fitting35Tee,
+    PurgePipeFactor,   // times the volume of pipe and fittings, larger installations
+    PurgeMeterCycles,  // times the cyclic volume of a diaphragm meter
+    PurgeSpeedLeast,   // metres a second, pipe to DN 150
+    PurgeSpeedLarge,   // metres a second, pipe from DN 200
+    PurgeFlow20,       // m3/h, least, by DN
+    PurgeFlow25,
+    PurgeFlow32,
+    PurgeFlow40,
+    PurgeFlow50,
+    PurgeFlow65,
+    PurgeFlow80,
+    PurgeFlow100,
+    PurgeFlow125,
+    PurgeFlow150,
+    CyclicVolumeU6,  // m3 a turn, by badge; what is on the meter's plate stands before it
+    CyclicVolumeU16,
+    CyclicVolumeU25,
+    CyclicVolumeU40,
+    CyclicVolumeU65,
+    CyclicVolumeU100,
+    CyclicVolumeU160,
+    PurgeEndShare,  // share of gas at the vent that ends a purge to gas
     // --- end of pipework
     // --- larger
     Up1aVolume,              // m3, most: scope of IGE/UP/1A

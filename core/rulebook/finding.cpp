@@ -48,6 +48,11 @@ constexpr auto kKinds = std::to_array<Code<FindingKind>>({
     {FindingKind::HeatValueSeen, "heat_value_seen"},
     // --- end of gas
     // --- pipework
+    {FindingKind::PressureDropDesign, "pressure_drop_design"},
+    {FindingKind::PressureDropMeasured, "pressure_drop_measured"},
+    {FindingKind::PurgeVolumeLarge, "purge_volume_large"},
+    {FindingKind::PurgeFlow, "purge_flow"},
+    {FindingKind::PurgeEnd, "purge_end"},
     // --- end of pipework
     // --- larger
     {FindingKind::StandardChoice, "standard_choice"},

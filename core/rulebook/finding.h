@@ -51,6 +51,11 @@ enum class FindingKind {
     HeatValueSeen,
     // --- end of gas
     // --- pipework
+    PressureDropDesign,
+    PressureDropMeasured,
+    PurgeVolumeLarge,
+    PurgeFlow,
+    PurgeEnd,
     // --- end of pipework
     // --- larger
     StandardChoice,

@@ -149,6 +149,30 @@ enum class Say {
     NetworkAtLimit,      // figure, limit: too near to tell
     // --- end of gas
     // --- pipework
+    PipeDropWithin,      // drop, limit, uncertainty, end
+    PipeDropNear,        // drop, limit, uncertainty, end
+    PipeDropBeyond,      // drop, limit, uncertainty, end: enlarge
+    PipeFlowUnknown,     // section
+    PipeSizeUnknown,     // section
+    PipeLengthUnknown,   // section
+    PipeFittingUnknown,  // section: type the length of pipe that its fittings are worth
+    PipeOutsideLaw,      // section
+    PipeGasUnknown,      // - : relative density and viscosity of the gas are not known
+    PipeFittingsBy,      // standard: whose equivalent lengths were used
+    PipeFittingsTyped,   // -
+    PipeMarginTaken,     // share: no efficiency is confirmed, so the flow is taken as this share of the law's
+    PipeWorstSection,    // section, drop
+    PipeEnlarge,         // section, from, to
+    PurgeFlowEnough,     // flow, least
+    PurgeFlowNear,       // flow, least
+    PurgeFlowLow,        // flow, least: gas and air mix in the pipe: purge again, faster
+    PurgeTimeNeeded,     // time, flow
+    PurgeEndReached,     // share, least
+    PurgeEndNear,        // share, least
+    PurgeEndShort,       // share, least: purge on
+    PurgeCyclicUnknown,  // - : read it off the meter's plate
+    PurgeCyclicFromBook,  // volume
+    PurgeSizeUnknown,     // - : the largest pipe is not said, or larger than the table
     // --- end of pipework
     // --- larger
     StandardUp1b,               // -

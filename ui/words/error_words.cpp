@@ -69,6 +69,13 @@ constexpr std::array kErrors{
               QT_TRANSLATE_NOOP(
                   "Words",
                   "This program knows no tube “%1”. The section is kept; choose a tube or type its volume.")},
+    ErrorText{ErrorCode::PipeFeederMissing,
+              QT_TRANSLATE_NOOP(
+                  "Words",
+                  "Pipe %1 goes on from a pipe that is not in the list. It is kept; choose what feeds it.")},
+    ErrorText{ErrorCode::PipeLoop,
+              QT_TRANSLATE_NOOP("Words",
+                                "Pipe %1 would feed itself. It is kept; choose another pipe that feeds it.")},
     // store
     ErrorText{
         ErrorCode::StoreMissing,

@@ -44,6 +44,12 @@ constexpr std::array kTitles{
     Title{FindingKind::HeatValueSeen, QT_TRANSLATE_NOOP("Words", "Calorific value")},
     // --- end of gas
     // --- pipework
+    Title{FindingKind::PressureDropDesign, QT_TRANSLATE_NOOP("Words", "Pressure drop at the largest flow")},
+    Title{FindingKind::PressureDropMeasured,
+          QT_TRANSLATE_NOOP("Words", "Pressure drop at the measured flow")},
+    Title{FindingKind::PurgeVolumeLarge, QT_TRANSLATE_NOOP("Words", "Purge volume, larger installation")},
+    Title{FindingKind::PurgeFlow, QT_TRANSLATE_NOOP("Words", "Purge flow")},
+    Title{FindingKind::PurgeEnd, QT_TRANSLATE_NOOP("Words", "End of the purge")},
     // --- end of pipework
     // --- larger
     Title{FindingKind::StandardChoice, QT_TRANSLATE_NOOP("Words", "Standard that applies")},
