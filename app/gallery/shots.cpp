@@ -149,6 +149,21 @@ void addWorkings(std::vector<Shot>& shots) {
                                    {"1-1-section.length", "6.5"},     {"1-1-section.elbows", "3"},
                                    {"1-2-section.tube", "copper_22"}, {"1-2-section.length", "4"},
                                    {"1-2-section.after", "1"},        {"1-2-section.demand", "24.6"}};
+    const std::vector<Typed> ratio{{"gas.family", "natural_gas"}, {"appliance.kind", "condensing_boiler"},
+                                   {"analyser.zeroed", "yes"},    {"inlet.o2", "20.9"},
+                                   {"flue.co_high", "142"},       {"flue.co2_high", "9.2"},
+                                   {"flue.o2_high", "4.6"},       {"flue.co_low", "96"},
+                                   {"flue.co2_low", "8.7"},       {"flue.temperature", "58"},
+                                   {"flue.air_temperature", "17"}};
+    const std::vector<Typed> vents{{"room.space", "room"},
+                                   {"room.volume", "24"},
+                                   {"2-1-appliance.kind", "gas_fire"},
+                                   {"2-1-appliance.flue", "open_flued"},
+                                   {"2-1-appliance.input", "6.9"},
+                                   {"2-1-appliance.input_basis", "net"},
+                                   {"3-1-vent.area", "100"},
+                                   {"3-1-vent.to", "outside"}};
+    const std::vector<Typed> gas{{"gas.family", "natural_gas"}, {"gas.mix", "natural_typical"}};
     const auto sheet = [&shots](const char* name, Question question, const std::vector<Typed>& typed) {
         shots.push_back({QString::fromLatin1(name),
                          [question, typed](Scene& scene) { showWorkings(scene, question, typed); }});
@@ -156,6 +171,9 @@ void addWorkings(std::vector<Shot>& shots) {
     sheet("workings-gas-rate", Question::GasRate, gasRate);
     sheet("workings-room-co", Question::RoomCo, roomCo);
     sheet("workings-pipes", Question::Pipes, pipes);
+    sheet("workings-ratio", Question::Combustion, ratio);
+    sheet("workings-vents", Question::Ventilation, vents);
+    sheet("workings-gas", Question::Gas, gas);
     sheet("workings-empty", Question::Ventilation, {});
 }
 

@@ -19,13 +19,19 @@ class ResultView : public QWidget {
     ResultView(const words::Words& words, QWidget* parent);
     /// Hidden while there is nothing.
     void show(const judging::Answer& answer);
+    /// How wide it may be.
+    void setRoom(int width);
 
   private:
+    void rebuild();
+    void addLine(QWidget* line);
     void addFigure(const judging::Worked& worked);
     void addError(const QString& text);
 
     const words::Words& m_words;
     QVBoxLayout* m_lines;
+    judging::Answer m_answer;
+    bool m_isWide = false;
     QWidget* m_page = nullptr;
     QGridLayout* m_grid = nullptr;
 };

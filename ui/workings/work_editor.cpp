@@ -21,6 +21,7 @@ namespace {
 
 // In columns of a form on the smallest window, where one with its gap is this wide.
 constexpr int kColumnWidth = 36;
+constexpr int kColumnGap = look::kGap + look::kGap / 2;
 constexpr int kHalf = FlowGrid::kColumns / 2;
 constexpr int kNumberSpan = 3;
 constexpr int kDateSpan = 4;
@@ -145,7 +146,8 @@ input::Editor* makeWorkEditor(QWidget* parent, Item item, const shell::Context& 
 
 int spanOf(Item item, const words::Words& words, Room room) {
     const int label = QFontMetrics(look::font(look::TypeRole::Label)).horizontalAdvance(words.item(item));
-    const int ofLabel = (label + kColumnWidth - 1) / kColumnWidth;
+    // Columns that hold the label whole; the last one's gap is not the field's.
+    const int ofLabel = (label + kColumnGap + kColumnWidth - 1) / kColumnWidth;
     return std::max(spanOfKind(item, words, room), std::min(ofLabel, kHalf));
 }
 

@@ -197,9 +197,11 @@ int WorkPaper::marginOf(int width) {
 }
 
 void WorkPaper::setRoom(int width) {
+    const int room = width - marginOf(width) - 2 * kEdge;
     for (GroupView* group : m_groups) {
-        group->setRoom(width - marginOf(width) - 2 * kEdge);
+        group->setRoom(room);
     }
+    m_result->setRoom(room);
 }
 
 int WorkPaper::anchorTop(const Judged& judged) const {

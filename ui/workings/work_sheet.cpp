@@ -136,6 +136,11 @@ std::vector<FindingNote*> WorkSheet::notesOfFocus() const {
 }
 
 void WorkSheet::openSources(const std::vector<FindingNote*>& notes) {
+    if (std::all_of(notes.begin(), notes.end(),
+                    [](auto* note) { return note->judged().finding.limits.empty(); })) {
+        m_context.navigator.say(tr("No limit was used here: what is found says all there is."));
+        return;
+    }
     const bool allOpen =
         std::all_of(notes.begin(), notes.end(), [](auto* note) { return note->isSourceOpen(); });
     for (FindingNote* note : notes) {
