@@ -45,6 +45,17 @@ constexpr auto kOfUse = std::to_array<OfUse>({
     {Item::WhyNeither, Item::ExaminedHeatInput, While::Is, choice::kNotTaken},
     {Item::WhyNeitherTaken, Item::WhyNeither, While::Is, choice::kOther},
     // --- end of regulation_26_9
+    // --- larger
+    {Item::LargerArea, Item::LargerWork, While::IsNot, choice::kNew},
+    {Item::LargerVentilated, Item::LargerWork, While::IsNot, choice::kNew},
+    {Item::LargerVentilated, Item::LargerArea, While::IsNot, choice::kAreaA},
+    {Item::LargerVentilated, Item::LargerArea, While::IsNot, choice::kOutdoors},
+    {Item::LargerVentilated, Item::LargerArea, While::IsNot, choice::kBuried},
+    {Item::LargerRoomVolume, Item::LargerWork, While::IsNot, choice::kNew},
+    {Item::LargerRoomVolume, Item::LargerArea, While::IsNot, choice::kAreaA},
+    {Item::LargerRoomVolume, Item::LargerArea, While::IsNot, choice::kOutdoors},
+    {Item::LargerRoomVolume, Item::LargerArea, While::IsNot, choice::kBuried},
+    // --- end of larger
     // --- gas
     {Item::GasMix, Item::GasFamily, While::IsNot, choice::kLpgAir},
     {Item::GasLpgShare, Item::GasFamily, While::Is, choice::kLpgAir},

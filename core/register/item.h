@@ -124,6 +124,19 @@ enum class Item {
     StrengthStart,
     StrengthEnd,
     StrengthTook,
+    LargerSupplyPressure,
+    LargerVentilated,
+    LargerLetByStart,
+    LargerLetByEnd,
+    LargerLetByTook,
+    LargerSettleStart,
+    LargerSettleEnd,
+    LargerSettleTook,
+    StrengthMostOperating,
+    StrengthMedium,
+    StrengthGauge,
+    StrengthSettled,
+    StrengthPartsOff,
     // appliance: what it is
     ApplianceKind,
     ApplianceFlue,
@@ -289,6 +302,7 @@ inline constexpr std::string_view kTyped = "typed";
 inline constexpr std::string_view kAreaA = "area_a";
 inline constexpr std::string_view kAreaB = "area_b";
 inline constexpr std::string_view kAreaC = "area_c";
+inline constexpr std::string_view kBuried = "buried";
 inline constexpr std::string_view kWater = "water";
 inline constexpr std::string_view kHeavyFluid = "heavy_fluid";
 inline constexpr std::string_view kElectronic1 = "electronic_1";
