@@ -2,7 +2,6 @@
 #pragma once
 
 #include "core/air/vent_need.h"
-#include "core/quantity/uncertain.h"
 
 /// A room's ventilation as findings.
 namespace hearth::air {
@@ -13,15 +12,25 @@ namespace hearth::air {
 [[nodiscard]] std::vector<rulebook::Finding> ventilation(const Room& room,
                                                          const rulebook::RulesInForce& rules);
 
-/// The free area there, as if straight to outside, in cm2 with its uncertainty: vents through an inside wall
-/// count by the factor of the rule book. Nothing while an area or a destination is missing.
-/// Formula: A = sum of A_outside + sum of A_inside / f; uncertainties independent.
-/// Source: gas-safety page on BS 5440-2 (50 % larger through an inside wall); GUM 5.1.2. Checked:
-/// vent_finding_test.cpp.
-[[nodiscard]] std::optional<quantity::Uncertain> areaThere(const std::vector<Vent>& vents, double wallFactor);
+/// Free area there against the need, with the equations as notes.
+/// Source: BS 5440-2 as each rule's entry tells. Checked: vent_finding_test.cpp.
+[[nodiscard]] rulebook::Finding freeAreaFinding(const Room& room, const rulebook::RulesInForce& rules);
 
-/// The state of the vents: blocked, closable, with a fly-screen, without a sleeve.
-/// Source: gas-safety page on BS 5440-2; Approved Document J. Checked: vent_finding_test.cpp.
-[[nodiscard]] rulebook::Finding ventState(const std::vector<Vent>& vents);
+/// A window or door that opens to outside, where an appliance without a flue asks for one; nothing otherwise.
+/// Source: BS 5440-2, flueless table (cooker makers' pages; exam revision page). Checked:
+/// vent_finding_test.cpp.
+[[nodiscard]] std::optional<rulebook::Finding> openingFinding(const Room& room,
+                                                              const rulebook::RulesInForce& rules);
+
+/// What forbids an appliance here: room too small, bed-sitting room, heat input too large.
+/// Source: BS 5440-2 as each rule's entry tells. Checked: vent_finding_test.cpp.
+[[nodiscard]] std::vector<rulebook::Finding> allowedFindings(const Room& room,
+                                                             const rulebook::RulesInForce& rules);
+
+/// Net inputs of all appliances together, those that were said, against the domestic standard's scope.
+/// Nothing while one is missing and the others are within.
+/// Source: BS 5440-2, title and scope. Checked: vent_finding_test.cpp.
+[[nodiscard]] std::optional<rulebook::Finding> scopeFinding(const std::vector<Appliance>& appliances,
+                                                            const rulebook::RulesInForce& rules);
 
 }  // namespace hearth::air

@@ -65,7 +65,10 @@ namespace {
 /// Collects what the appliances of one room ask for.
 class RoomReckoning {
   public:
-    RoomReckoning(const Room& room, const RulesInForce& rules) : m_room(room), m_known(rules) {}
+    RoomReckoning(const Room& room, const RulesInForce& rules)
+        : m_room(room),
+          m_known(rules),
+          m_tightRuled(room.tightDwelling == true && rules.known(Rule::VentTightPerKilowatt) != nullptr) {}
     Need done();
 
   private:
@@ -81,6 +84,7 @@ class RoomReckoning {
     void takeDryer();
     void addOpenFluedHeaters();
     void addOther(Area area, bool flueless);
+    std::optional<Area> openFluedNeed(NetPower input);
     void combine();
     void lack(Say say) { addOnce(m_need.missing, {say}); }
     void step(Say say, std::vector<rulebook::Argument> arguments) {
@@ -93,6 +97,7 @@ class RoomReckoning {
 
     const Room& m_room;
     KnownRules m_known;
+    bool m_tightRuled;  // the firm has entered what a tight dwelling needs
     Need m_need;
     NetPower m_openFlued;
     int m_openFluedCount = 0;
@@ -157,12 +162,31 @@ void RoomReckoning::takeMakers(const Appliance& appliance) {
     }
 }
 
+/// The leak that a tight dwelling lacks is not counted there, when the firm has entered the rule for it.
+std::optional<Area> RoomReckoning::openFluedNeed(NetPower input) {
+    if (m_tightRuled) {
+        const double perKilowatt = m_known.factor(Rule::VentTightPerKilowatt).value_or(0.0);
+        const Area area = perKilowattArea(input, perKilowatt);
+        step(Say::VentStepPerKilowatt, {figureOf(input), plainFigure(perKilowatt, 2), figureOf(area)});
+        return area;
+    }
+    m_need.countsLeaks = true;
+    const auto leaks = m_known.power(Rule::VentAdventitiousInput);
+    const auto perKilowatt = m_known.factor(Rule::VentOpenFluedPerKilowatt);
+    if (!leaks || !perKilowatt) {
+        return std::nullopt;
+    }
+    const Area area = openFluedArea(input, *leaks, *perKilowatt);
+    step(Say::VentStepOpenFlued,
+         {figureOf(input), figureOf(*leaks), plainFigure(*perKilowatt, 2), figureOf(area)});
+    return area;
+}
+
 void RoomReckoning::takeOpenFlued(const Appliance& appliance) {
     const auto input = inputOf(appliance);
     if (!input) {
         return;
     }
-    m_need.countsLeaks = true;
     if (isOpenFluedHeater(*appliance.kind)) {
         m_allFires = m_allFires && appliance.kind == ApplianceKind::Fire;
         ++m_openFluedCount;
@@ -170,13 +194,8 @@ void RoomReckoning::takeOpenFlued(const Appliance& appliance) {
         ++m_contributors;
         return;
     }
-    const auto leaks = m_known.power(Rule::VentAdventitiousInput);
-    const auto perKilowatt = m_known.factor(Rule::VentOpenFluedPerKilowatt);
-    if (leaks && perKilowatt) {
-        const Area area = openFluedArea(*input, *leaks, *perKilowatt);
-        step(Say::VentStepOpenFlued,
-             {figureOf(*input), figureOf(*leaks), plainFigure(*perKilowatt, 2), figureOf(area)});
-        addOther(area, false);
+    if (const auto area = openFluedNeed(*input)) {
+        addOther(*area, false);
     }
 }
 
@@ -322,25 +341,20 @@ void RoomReckoning::addOpenFluedHeaters() {
     if (m_openFluedCount == 0) {
         return;
     }
-    if (m_openFluedCount == 1 && m_allFires) {
+    if (m_openFluedCount == 1 && m_allFires && !m_tightRuled) {
         const auto without = m_known.power(Rule::VentFireInputWithout);
         if (without && m_openFlued <= *without) {
+            m_need.countsLeaks = true;
             step(Say::VentStepFire, {figureOf(m_openFlued), figureOf(*without)});
             return;
         }
     }
-    const auto leaks = m_known.power(Rule::VentAdventitiousInput);
-    const auto perKilowatt = m_known.factor(Rule::VentOpenFluedPerKilowatt);
-    if (!leaks || !perKilowatt) {
-        return;
+    if (const auto area = openFluedNeed(m_openFlued)) {
+        if (m_openHeaters > Area()) {
+            step(Say::VentDecorativeAdded, {});
+        }
+        m_openHeaters = m_openHeaters + *area;
     }
-    const Area area = openFluedArea(m_openFlued, *leaks, *perKilowatt);
-    step(Say::VentStepOpenFlued,
-         {figureOf(m_openFlued), figureOf(*leaks), plainFigure(*perKilowatt, 2), figureOf(area)});
-    if (m_openHeaters > Area()) {
-        step(Say::VentDecorativeAdded, {});
-    }
-    m_openHeaters = m_openHeaters + area;
 }
 
 void RoomReckoning::combine() {
