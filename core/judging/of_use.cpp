@@ -56,6 +56,10 @@ constexpr auto kOfUse = std::to_array<OfUse>({
     {Item::LargerRoomVolume, Item::LargerArea, While::IsNot, choice::kOutdoors},
     {Item::LargerRoomVolume, Item::LargerArea, While::IsNot, choice::kBuried},
     // --- end of larger
+    // --- check_due
+    {Item::CheckOthersDue, Item::CheckCountry, While::IsNot, choice::kNorthernIreland},
+    {Item::CheckMovesIn, Item::CheckTenant, While::IsNot, choice::kExisting},
+    // --- end of check_due
     // --- gas
     {Item::GasMix, Item::GasFamily, While::IsNot, choice::kLpgAir},
     {Item::GasLpgShare, Item::GasFamily, While::Is, choice::kLpgAir},

@@ -134,8 +134,9 @@ constexpr std::array kGas{AskedGroup{Group::Once, kGasOnce, 1}};
 // --- end of gas
 
 // --- check_due
-constexpr std::array kCheckDueOnce{Item::CheckCountry, Item::CheckInstalled, Item::CheckLast,
-                                   Item::CheckDone};
+constexpr std::array kCheckDueOnce{Item::CheckCountry, Item::CheckInstalled, Item::CheckLease,
+                                   Item::CheckLast,    Item::CheckDone,      Item::CheckOthersDue,
+                                   Item::CheckTenant,  Item::CheckMovesIn};
 constexpr std::array kCheckDue{AskedGroup{Group::Once, kCheckDueOnce, 1}};
 // --- end of check_due
 

@@ -232,6 +232,10 @@ enum class Item {
     CheckInstalled,
     CheckLast,
     CheckDone,
+    CheckLease,
+    CheckOthersDue,
+    CheckTenant,
+    CheckMovesIn,
     // --- end
 };
 

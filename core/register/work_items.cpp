@@ -607,6 +607,22 @@ constexpr std::array kWorkItems{
              {}},
     ItemInfo{Item::CheckLast, "check.last", ItemKind::Date, SubjectKind::Installation, UnitFamily::None, {}},
     ItemInfo{Item::CheckDone, "check.done", ItemKind::Date, SubjectKind::Installation, UnitFamily::None, {}},
+    ItemInfo{
+        Item::CheckLease, "check.lease", ItemKind::Date, SubjectKind::Installation, UnitFamily::None, {}},
+    ItemInfo{Item::CheckOthersDue,
+             "check.others_due",
+             ItemKind::Date,
+             SubjectKind::Installation,
+             UnitFamily::None,
+             {}},
+    ItemInfo{Item::CheckTenant, "check.tenant", ItemKind::Choice, SubjectKind::Installation, UnitFamily::None,
+             kWorkDone},
+    ItemInfo{Item::CheckMovesIn,
+             "check.moves_in",
+             ItemKind::Date,
+             SubjectKind::Installation,
+             UnitFamily::None,
+             {}},
 };
 
 }  // namespace

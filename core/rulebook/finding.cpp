@@ -105,6 +105,8 @@ constexpr auto kKinds = std::to_array<Code<FindingKind>>({
     {FindingKind::RoomCoBlood, "room_co_blood"},
     // --- end of air
     // --- deadlines
+    {FindingKind::CheckDue, "check_due"},
+    {FindingKind::CheckMade, "check_made"},
     // --- end of deadlines
 });
 static_assert(inOrder(kKinds));

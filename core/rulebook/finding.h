@@ -108,6 +108,8 @@ enum class FindingKind {
     RoomCoBlood,
     // --- end of air
     // --- deadlines
+    CheckDue,
+    CheckMade,
     // --- end of deadlines
 };
 [[nodiscard]] std::string_view kindText(FindingKind kind);

@@ -431,6 +431,34 @@ enum class Say {
     CohbSensitive,            // -
     // --- end of air
     // --- deadlines
+    CheckDueBy,           // date
+    CheckDueEither,       // earliest, latest
+    CheckOverdue,         // date
+    CheckCountryMissing,  // -
+    CheckBasisMissing,    // -
+    CheckDatesCrossed,    // check, earlier date
+    CheckCountsInWindow,  // check, deadline
+    CheckCountsEarly,     // check, deadline
+    CheckCountsEdge,      // check, deadline
+    CheckCountsInTime,    // check, deadline
+    CheckCountsLate,      // check, deadline
+    CheckCountsPutOff,    // check, deadline
+    CheckFromInstalled,   // installed
+    CheckFromLease,       // lease begins
+    CheckFromDate,        // date
+    CheckFromKept,        // deadline
+    CheckFromEdge,        // check, deadline
+    CheckFromLeaseCheck,  // check, lease begins
+    CheckPutOff,          // ordinary, put off to
+    CheckAfterPutOff,     // -
+    CheckWindowOpens,     // first day, deadline
+    CheckLawFromMemory,   // -
+    TenantCopyBy,         // date
+    TenantCopyBefore,     // date
+    TenantCopyNoDay,      // -
+    RecordCurrentUntil,   // date
+    RecordKeptUntil,      // date
+    RecordKeptOn,         // date
     // --- end of deadlines
 };
 

@@ -103,6 +103,8 @@ constexpr std::array kTitles{
           QT_TRANSLATE_NOOP("Words", "What the carbon monoxide could do to the blood")},
     // --- end of air
     // --- deadlines
+    Title{FindingKind::CheckDue, QT_TRANSLATE_NOOP("Words", "Next safety check")},
+    Title{FindingKind::CheckMade, QT_TRANSLATE_NOOP("Words", "Whether the check was in time")},
     // --- end of deadlines
 };
 

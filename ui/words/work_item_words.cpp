@@ -179,6 +179,12 @@ constexpr std::array kWorkItemTexts{
     ItemText{Item::CheckLast, QT_TRANSLATE_NOOP("Words", "Last deadline that was kept or last check"),
              QT_TRANSLATE_NOOP("Words", "The date from which the twelve months run.")},
     ItemText{Item::CheckDone, QT_TRANSLATE_NOOP("Words", "Checked on"), ""},
+    ItemText{Item::CheckLease, QT_TRANSLATE_NOOP("Words", "Lease begins on"), ""},
+    ItemText{Item::CheckOthersDue, QT_TRANSLATE_NOOP("Words", "Other appliances' check due on"),
+             QT_TRANSLATE_NOOP(
+                 "Words", "Only where a new appliance's first check is put off, once, to come with theirs.")},
+    ItemText{Item::CheckTenant, QT_TRANSLATE_NOOP("Words", "The tenant is"), ""},
+    ItemText{Item::CheckMovesIn, QT_TRANSLATE_NOOP("Words", "Tenant moves in on"), ""},
 };
 
 }  // namespace

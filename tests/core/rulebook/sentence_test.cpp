@@ -37,6 +37,7 @@ TEST(SayCodes, AreAllThereAndAllDifferent) {
         Say::CohbSensitive,
         // --- end of air
         // --- deadlines
+        Say::RecordKeptOn,
         // --- end of deadlines
     });
     EXPECT_EQ(texts.size(), static_cast<std::size_t>(last) + 1);
