@@ -65,6 +65,9 @@ constexpr auto kDerived = std::to_array<rulebook::Code<Derived>>({
     // --- pipes
     {Derived::VolumeWhole, "volume_whole"},
     {Derived::DropWorst, "drop_worst"},
+    {Derived::VolumeTested, "volume_tested"},
+    {Derived::DropMeasured, "drop_measured"},
+    {Derived::CopperMore, "copper_more"},
     // --- end of pipes
     // --- purge
     {Derived::PurgeVolume, "purge_volume"},

@@ -65,6 +65,9 @@ enum class Derived {
     // --- pipes
     VolumeWhole,
     DropWorst,
+    VolumeTested,
+    DropMeasured,
+    CopperMore,
     // --- end of pipes
     // --- purge
     PurgeVolume,

@@ -1,10 +1,166 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/gas/fuel.h"
 #include "core/judging/asking.h"
+#include "core/judging/worked_figures.h"
+#include "core/pipework/demand.h"
+#include "core/pipework/figures.h"
+#include "core/pipework/route.h"
+#include "core/pipework/sizing.h"
+#include "core/quantity/units.h"
+#include "core/rulebook/conclude.h"
+#include "core/rulebook/values.h"
 
 namespace hearth::judging {
 
+using pipework::FlowBasis;
+using reg::Item;
+namespace choice = reg::choice;
+
+namespace {
+
+constexpr std::string_view kSmoothLaw = "smooth-pipe law of IGEM/TD/3 and IGEM/UP/2, from memory";
+
+quantity::Length uncertaintyOf(const Seen<quantity::Length>& length) {
+    return {quantity::rectangular(length.digit.in(quantity::kMetre) / 2.0), quantity::kMetre};
+}
+
+/// What hangs at the end of a section; the design demand from its gross input by the gas's calorific value.
+std::optional<pipework::Demand> demandOf(const Readings& row, const std::optional<gas::Fuel>& fuel) {
+    const auto input = row.power<quantity::GrossPower>(Item::SectionDemand);
+    const auto measured = row.flow(Item::SectionMeasured);
+    if (!input && !measured) {
+        return std::nullopt;
+    }
+    pipework::Demand demand;
+    if (input && fuel) {
+        demand.design = pipework::demandFlow(input->value, fuel->gross);
+    }
+    if (measured) {
+        demand.measured = measured->value;
+        demand.measuredUncertainty =
+            quantity::Flow::fromBase(quantity::rectangular(measured->digit.base() / 2.0));
+    }
+    return demand;
+}
+
+pipework::TreeSection sectionOf(const Readings& row, const std::optional<gas::Fuel>& fuel) {
+    pipework::TreeSection section;
+    section.name = std::string(row.text(Item::SectionName));
+    section.tube = pipework::tubeByCode(row.code(Item::SectionTube));
+    if (const auto length = row.length(Item::SectionLength)) {
+        section.length = length->value;
+        section.lengthUncertainty = uncertaintyOf(*length);
+    }
+    const auto after = row.count(Item::SectionAfter);
+    if (after && *after > 0) {
+        section.after = static_cast<std::size_t>(*after - 1);
+    }
+    // What can't be read is no number of fittings: a negative one makes the section's drop unknown.
+    const auto count = [&](Item item) {
+        const auto number = row.count(item);
+        return number.unreadable ? -1 : number ? *number : 0;
+    };
+    section.fittings = {count(Item::SectionElbows), count(Item::SectionBends), count(Item::SectionBends45),
+                        count(Item::SectionTees)};
+    if (const auto typed = row.length(Item::SectionFittings)) {
+        section.typedFittings = typed->value;
+    }
+    section.underTest = row.yesNo(Item::SectionUnderTest).value_or(true);
+    section.demand = demandOf(row, fuel);
+    return section;
+}
+
+std::optional<pipework::Tree> treeAsked(Asking& asking) {
+    std::optional<gas::Fuel> fuel;
+    gas::FuelInput known;
+    if (const auto billed = asking.once.heatValue<quantity::GrossHeatValue>(Item::GasHeatValue)) {
+        known.gross = billed->value;
+    }
+    fuel = asking.got(gas::fuelOf(asking.inForce, known));
+    std::vector<pipework::TreeSection> sections;
+    for (int row = 0; row < asking.sheet.rows(Group::Section); ++row) {
+        sections.push_back(sectionOf(asking.sheet.readings(Group::Section, row), fuel));
+    }
+    return sections.empty() ? std::nullopt : asking.got(pipework::Tree::make(std::move(sections)));
+}
+
+void showVolumes(Asking& asking, const pipework::Tree& tree) {
+    pipework::VolumeInput around;
+    around.meter = pipework::meterByCode(asking.once.code(Item::PurgeMeter));
+    if (const auto* share = asking.book.find({rulebook::Rule::FittingsShare})) {
+        around.fittingsShare = rulebook::factorOf(*share).value_or(around.fittingsShare);
+    }
+    constexpr std::string_view kGuide = "certification body's pocket guide Gas 2 (IGEM/UP/1B)";
+    if (const auto whole = pipework::volumeOfAll(tree, around); whole.total) {
+        asking.work(Derived::VolumeWhole, pipework::figureOf(*whole.total), kGuide);
+    }
+    if (const auto tested = pipework::volumeUnderTest(tree, around); tested.total) {
+        asking.work(Derived::VolumeTested, pipework::figureOf(*tested.total), kGuide);
+    }
+}
+
+void judgeBasis(Asking& asking, const pipework::Tree& tree, const pipework::DropConditions& conditions,
+                FlowBasis basis) {
+    const auto report = pipework::pressureDrops(tree, basis, conditions);
+    auto findings = pipework::judgeRoutes(tree, report, conditions, asking.inForce);
+    for (std::size_t i = 0; i < findings.size(); ++i) {
+        const auto end = i < report.routes.size() ? report.routes[i].end : 0;
+        asking.find(std::move(findings[i]),
+                    {basis == FlowBasis::Design ? Item::SectionDemand : Item::SectionMeasured,
+                     Item::SectionTube, Item::SectionLength},
+                    Group::Section, static_cast<int>(end));
+    }
+    if (report.worst) {
+        const auto& worst = report.routes[*report.worst];
+        asking.work(basis == FlowBasis::Design ? Derived::DropWorst : Derived::DropMeasured,
+                    pipework::figureOf(*worst.drop), kSmoothLaw,
+                    pipework::figureOf(quantity::kCoverage * worst.uncertainty));
+    }
+}
+
+void adviseSizes(Asking& asking, const pipework::Tree& tree, const pipework::DropConditions& conditions) {
+    const auto* entry = asking.inForce.known(rulebook::Rule::PipeDropMost);
+    const auto limit = entry == nullptr ? std::nullopt : rulebook::pressureChangeOf(*entry);
+    if (!limit) {
+        return;
+    }
+    const auto sizing = pipework::enlarge(tree, FlowBasis::Design, conditions, *limit);
+    for (auto& advice : pipework::sizingAdvice(tree, sizing)) {
+        asking.answer.notes.push_back(std::move(advice));
+    }
+    if (sizing.outcome == pipework::SizingOutcome::Enlarged) {
+        asking.work(
+            Derived::CopperMore, shown(sizing.extraMass, 2),
+            sizing.leastProved ? "least of all combinations" : "a good combination, not proved the least");
+    }
+}
+
+}  // namespace
+
 void answerPipes(Asking& asking) {
-    (void)asking;
+    const auto tree = treeAsked(asking);
+    const auto edition = asking.once.code(Item::PipeEdition) == choice::kBefore2015
+                             ? pipework::FittingsEdition::Before2015
+                             : pipework::FittingsEdition::From2015;
+    const auto conditions = pipework::dropConditions(asking.inForce, edition);
+    if (!conditions) {
+        asking.find(pipework::dropGasUnknown(FlowBasis::Design), {Item::GasFamily});
+    }
+    if (!tree) {
+        asking.find(
+            rulebook::noVerdict(rulebook::FindingKind::PressureDropDesign, {rulebook::Say::ReadingMissing}),
+            {Item::SectionTube}, Group::Section);
+        return;
+    }
+    showVolumes(asking, *tree);
+    if (!conditions) {
+        return;
+    }
+    judgeBasis(asking, *tree, *conditions, FlowBasis::Design);
+    if (pipework::hasMeasuredFlow(*tree)) {
+        judgeBasis(asking, *tree, *conditions, FlowBasis::Measured);
+    }
+    adviseSizes(asking, *tree, *conditions);
 }
 
 }  // namespace hearth::judging

@@ -3,6 +3,7 @@
 #include "core/judging/asking.h"
 #include "core/judging/worked_figures.h"
 #include "core/quantity/units.h"
+#include "core/rulebook/against.h"
 #include "core/rulebook/conclude.h"
 #include "core/tightness/restore.h"
 
@@ -65,6 +66,23 @@ void showDrop(Asking& asking, const rulebook::Given<PressureRead>& inlet) {
     const auto drop = burner::pressureDrop(*meter, *inlet, sameGauge);
     asking.work(Derived::DropToAppliance, shown(drop.value, 2, quantity::UnitCode::Millibar),
                 "meter less inlet", shown(quantity::expanded(drop), 2, quantity::UnitCode::Millibar));
+    rulebook::Finding finding{rulebook::FindingKind::PressureDropMeasured};
+    const auto figure = shown(drop.value, 2, quantity::UnitCode::Millibar);
+    finding.measured = figure;
+    const auto* limit = asking.inForce.find(rulebook::Rule::PipeDropMost);
+    const auto most = limit == nullptr ? std::nullopt : rulebook::figureOf(*limit);
+    const std::vector<rulebook::Argument> arguments{
+        figure, most.value_or(quantity::Figure{}),
+        shown(quantity::expanded(drop), 2, quantity::UnitCode::Millibar)};
+    // The entry is in millibar, as drops are; a firm that typed another unit is not taken by its number.
+    if (most && most->unit != quantity::UnitCode::Millibar) {
+        limit = nullptr;
+    }
+    rulebook::judgeAgainst(finding, limit, drop,
+                           {rulebook::Say::DropToApplianceGood, rulebook::Say::DropToApplianceNear,
+                            rulebook::Say::DropToApplianceHigh, arguments});
+    asking.find(std::move(finding),
+                {Item::InletPressure, Item::MeterWorkingPressure, Item::PressureSameGauge});
 }
 
 }  // namespace

@@ -60,6 +60,12 @@ constexpr auto kOfUse = std::to_array<OfUse>({
     {Item::CheckOthersDue, Item::CheckCountry, While::IsNot, choice::kNorthernIreland},
     {Item::CheckMovesIn, Item::CheckTenant, While::IsNot, choice::kExisting},
     // --- end of check_due
+    // --- purge
+    {Item::PurgeVolumeKnown, Item::PurgeSize, While::IsNot, choice::kLarger},
+    {Item::PurgePipes, Item::PurgeSize, While::Is, choice::kLarger},
+    {Item::PurgePlate, Item::PurgeSize, While::Is, choice::kLarger},
+    {Item::PurgeEndGas, Item::PurgeSize, While::Is, choice::kLarger},
+    // --- end of purge
     // --- gas
     {Item::GasMix, Item::GasFamily, While::IsNot, choice::kLpgAir},
     {Item::GasLpgShare, Item::GasFamily, While::Is, choice::kLpgAir},

@@ -76,17 +76,20 @@ constexpr std::array kRoomCo{AskedGroup{Group::Once, kRoomCoOnce, 1},
 // --- end of room_co
 
 // --- pipes
-constexpr std::array kPipesOnce{Item::GasFamily};
-constexpr std::array kPipesSection{Item::SectionTube,   Item::SectionLength,  Item::SectionAfter,
-                                   Item::SectionElbows, Item::SectionBends,   Item::SectionTees,
-                                   Item::SectionDemand, Item::SectionMeasured};
+constexpr std::array kPipesOnce{Item::GasFamily, Item::GasHeatValue, Item::PipeEdition, Item::PurgeMeter};
+constexpr std::array kPipesSection{Item::SectionName,    Item::SectionTube,     Item::SectionLength,
+                                   Item::SectionAfter,   Item::SectionElbows,   Item::SectionBends,
+                                   Item::SectionBends45, Item::SectionTees,     Item::SectionFittings,
+                                   Item::SectionDemand,  Item::SectionMeasured, Item::SectionUnderTest};
 constexpr std::array kPipes{AskedGroup{Group::Once, kPipesOnce, 1},
                             AskedGroup{Group::Section, kPipesSection, 40}};
 // --- end of pipes
 
 // --- purge
-constexpr std::array kPurgeOnce{Item::GasFamily, Item::PurgeVolumeKnown, Item::PurgeMeter, Item::PurgePipe,
-                                Item::PurgeFlow};
+constexpr std::array kPurgeOnce{Item::GasFamily,    Item::PurgeSize,        Item::PurgeMeter,
+                                Item::SectionTube,  Item::PurgeVolumeKnown, Item::PurgePipes,
+                                Item::PurgePlate,   Item::PurgeFlow,        Item::PurgeBurner,
+                                Item::GasHeatValue, Item::PurgePassed,      Item::PurgeEndGas};
 constexpr std::array kPurge{AskedGroup{Group::Once, kPurgeOnce, 1}};
 // --- end of purge
 

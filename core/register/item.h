@@ -105,11 +105,22 @@ enum class Item {
     SectionBends,
     SectionDemand,
     SectionMeasured,
+    SectionName,
+    SectionBends45,
+    SectionFittings,
+    SectionUnderTest,
+    PipeEdition,
     // larger installations, purge
     PurgeVolumeKnown,
     PurgeMeter,
     PurgePipe,
     PurgeFlow,
+    PurgeSize,
+    PurgePipes,
+    PurgePlate,
+    PurgePassed,
+    PurgeBurner,
+    PurgeEndGas,
     LargerOperatingPressure,
     LargerIncidentalPressure,
     LargerArea,
@@ -361,6 +372,10 @@ inline constexpr std::string_view kAppliance = "appliance";
 inline constexpr std::string_view kElsewhere = "elsewhere";
 inline constexpr std::string_view kGreatBritain = "great_britain";
 inline constexpr std::string_view kNorthernIreland = "northern_ireland";
+inline constexpr std::string_view kBefore2015 = "before_2015";
+inline constexpr std::string_view kFrom2015 = "from_2015";
+inline constexpr std::string_view kSmall = "small";
+inline constexpr std::string_view kLarger = "larger";
 inline constexpr std::string_view kLoadHigh = "load_high";
 inline constexpr std::string_view kLoadLess = "load_less";
 inline constexpr std::string_view kGood = "good";

@@ -65,6 +65,8 @@ constexpr std::array kCoPlaces{Choice{choice::kOutdoors}, Choice{choice::kRoom},
 constexpr std::array kCheckCountries{Choice{choice::kGreatBritain}, Choice{choice::kNorthernIreland}};
 constexpr std::array kWorkDone{Choice{choice::kExisting}, Choice{choice::kNew}};
 
+constexpr std::array kFittingsEditions{Choice{choice::kFrom2015}, Choice{choice::kBefore2015}};
+constexpr std::array kPurgeSizes{Choice{choice::kSmall}, Choice{choice::kLarger}};
 constexpr std::array kLoads{Choice{choice::kLoadHigh}, Choice{choice::kLoadLess}};
 constexpr std::array kExaminedFlue{Choice{choice::kGood}, Choice{choice::kWrong}, Choice{choice::kNotFitted}};
 constexpr std::array kExamined{Choice{choice::kGood}, Choice{choice::kWrong}};
@@ -181,6 +183,24 @@ constexpr std::array kWorkItems{
              SubjectKind::Installation,
              UnitFamily::Flow,
              {}},
+    ItemInfo{
+        Item::SectionName, "section.name", ItemKind::Text, SubjectKind::Installation, UnitFamily::None, {}},
+    ItemInfo{Item::SectionBends45,
+             "section.bends_45",
+             ItemKind::Number,
+             SubjectKind::Installation,
+             UnitFamily::None,
+             {}},
+    ItemInfo{Item::SectionFittings,
+             "section.fittings",
+             ItemKind::Number,
+             SubjectKind::Installation,
+             UnitFamily::Length,
+             {}},
+    ItemInfo{Item::SectionUnderTest, "section.under_test", ItemKind::YesNo, SubjectKind::Installation,
+             UnitFamily::None, kYesNoWork},
+    ItemInfo{Item::PipeEdition, "pipe.edition", ItemKind::Choice, SubjectKind::Installation, UnitFamily::None,
+             kFittingsEditions},
     // larger installations, purge
     ItemInfo{Item::PurgeVolumeKnown,
              "purge.installation_volume",
@@ -198,6 +218,34 @@ constexpr std::array kWorkItems{
              {}},
     ItemInfo{
         Item::PurgeFlow, "purge.flow", ItemKind::Number, SubjectKind::Installation, UnitFamily::Flow, {}},
+    ItemInfo{Item::PurgeSize, "purge.size", ItemKind::Choice, SubjectKind::Installation, UnitFamily::None,
+             kPurgeSizes},
+    ItemInfo{
+        Item::PurgePipes, "purge.pipes", ItemKind::Number, SubjectKind::Installation, UnitFamily::Volume, {}},
+    ItemInfo{Item::PurgePlate,
+             "purge.plate_cyclic",
+             ItemKind::Number,
+             SubjectKind::Installation,
+             UnitFamily::Volume,
+             {}},
+    ItemInfo{Item::PurgePassed,
+             "purge.passed",
+             ItemKind::Number,
+             SubjectKind::Installation,
+             UnitFamily::Volume,
+             {}},
+    ItemInfo{Item::PurgeBurner,
+             "purge.burner",
+             ItemKind::Number,
+             SubjectKind::Installation,
+             UnitFamily::Power,
+             {}},
+    ItemInfo{Item::PurgeEndGas,
+             "purge.end_gas",
+             ItemKind::Number,
+             SubjectKind::Installation,
+             UnitFamily::Share,
+             {}},
     ItemInfo{Item::LargerOperatingPressure,
              "larger.operating_pressure",
              ItemKind::Number,

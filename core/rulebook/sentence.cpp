@@ -266,6 +266,9 @@ constexpr auto kSays = std::to_array<Code<Say>>({
     {Say::Reg26OperationWrong, "reg26_operation_wrong"},
     {Say::Reg26TellDefect, "reg26_tell_defect"},
     {Say::Reg26DoesNotApply, "reg26_does_not_apply"},
+    {Say::DropToApplianceGood, "drop_to_appliance_good"},
+    {Say::DropToApplianceNear, "drop_to_appliance_near"},
+    {Say::DropToApplianceHigh, "drop_to_appliance_high"},
     // --- end of burner
     // --- combustion
     {Say::CombustionRatioWithin, "combustion_ratio_within"},

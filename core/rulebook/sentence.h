@@ -281,6 +281,9 @@ enum class Say {
     Reg26OperationWrong,        // -
     Reg26TellDefect,            // - : tell the responsible person and the owner
     Reg26DoesNotApply,          // - : 26(10), from memory
+    DropToApplianceGood,  // drop, limit, uncertainty
+    DropToApplianceNear,  // drop, limit, uncertainty
+    DropToApplianceHigh,  // drop, limit, uncertainty
     // --- end of burner
     // --- combustion
     CombustionRatioWithin,        // ratio, limit, uncertainty

@@ -127,8 +127,12 @@ constexpr std::array kDerivedTexts{
     DerivedText{Derived::CoChange, QT_TRANSLATE_NOOP("Words", "Change over the last minutes")},
     // --- end of room_co
     // --- pipes
-    DerivedText{Derived::VolumeWhole, QT_TRANSLATE_NOOP("Words", "Volume of the pipes with fittings")},
-    DerivedText{Derived::DropWorst, QT_TRANSLATE_NOOP("Words", "Largest drop to an appliance")},
+    DerivedText{Derived::VolumeWhole, QT_TRANSLATE_NOOP("Words", "Volume of meter, pipes and fittings")},
+    DerivedText{Derived::DropWorst, QT_TRANSLATE_NOOP("Words", "Largest drop at full demand")},
+    DerivedText{Derived::VolumeTested, QT_TRANSLATE_NOOP("Words", "Volume of the part that is tested")},
+    DerivedText{Derived::DropMeasured, QT_TRANSLATE_NOOP("Words", "Largest drop at what was measured")},
+    DerivedText{Derived::CopperMore,
+                QT_TRANSLATE_NOOP("Words", "Metal that the larger pipes need beyond these, kg")},
     // --- end of pipes
     // --- purge
     DerivedText{Derived::PurgeVolume, QT_TRANSLATE_NOOP("Words", "Volume to be purged")},

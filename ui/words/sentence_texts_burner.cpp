@@ -228,6 +228,20 @@ constexpr std::array kBurnerTexts{
                 "Words",
                 "Regulation 26(9) is taken not to apply: the appliance was only disconnected, or only purged "
                 "without harm to it. This is from memory of 26(10): check it in the regulations.")},
+    SayText{Say::DropToApplianceGood,
+            QT_TRANSLATE_NOOP("Words",
+                              "The pressure falls by %1 (give or take %3) from the meter to the appliance, "
+                              "within the %2 allowed at full demand.")},
+    SayText{Say::DropToApplianceNear,
+            QT_TRANSLATE_NOOP(
+                "Words",
+                "The pressure falls by %1 (give or take %3) from the meter to the appliance, at or too near "
+                "to the %2 allowed. Read both again, on one gauge, with everything burning.")},
+    SayText{
+        Say::DropToApplianceHigh,
+        QT_TRANSLATE_NOOP("Words",
+                          "The pressure falls by %1 (give or take %3) from the meter to the appliance, more "
+                          "than the %2 allowed. The pipe is too small or partly shut: look for that first.")},
 };
 
 }  // namespace

@@ -12,17 +12,23 @@ namespace {
 using rulebook::Say;
 
 constexpr std::array kPipework{
-    SayText{Say::PipeDropWithin,
-            QT_TRANSLATE_NOOP("Words",
-                              "The pressure drop to %4 is %1 (give or take %3), within the %2 allowed.")},
-    SayText{Say::PipeDropNear,
-            QT_TRANSLATE_NOOP("Words",
-                              "The pressure drop to %4 is %1 (give or take %3), at or too near to the %2 "
-                              "allowed. Measure lengths and flows again, or take the larger pipe.")},
-    SayText{Say::PipeDropBeyond,
-            QT_TRANSLATE_NOOP("Words",
-                              "The pressure drop to %4 is %1 (give or take %3), more than the %2 allowed. "
-                              "Enlarge the pipe, or feed the appliance another way.")},
+    SayText{
+        Say::PipeDropWithin,
+        QT_TRANSLATE_NOOP(
+            "Words",
+            "The pressure drop to the end of section %4 is %1 (give or take %3), within the %2 allowed.")},
+    SayText{
+        Say::PipeDropNear,
+        QT_TRANSLATE_NOOP(
+            "Words",
+            "The pressure drop to the end of section %4 is %1 (give or take %3), at or too near to the %2 "
+            "allowed. Measure lengths and flows again, or take the larger pipe.")},
+    SayText{
+        Say::PipeDropBeyond,
+        QT_TRANSLATE_NOOP(
+            "Words",
+            "The pressure drop to the end of section %4 is %1 (give or take %3), more than the %2 allowed. "
+            "Enlarge the pipe, or feed the appliance another way.")},
     SayText{
         Say::PipeFlowUnknown,
         QT_TRANSLATE_NOOP("Words",

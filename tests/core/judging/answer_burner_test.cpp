@@ -125,6 +125,9 @@ TEST(PressuresAnswer, judgesEachReadingThatWasTakenAndShowsTheDrop) {
                                                         {Item::BurnerLeast, "11.5"},
                                                         {Item::BurnerMost, "12.5"}});
     EXPECT_NEAR(workedValue(got, Derived::DropToAppliance), 0.7, 1e-9);
+    // 1 mbar: gas register's magazine, July 2021.
+    ASSERT_NE(answeredFinding(got, FindingKind::PressureDropMeasured), nullptr);
+    EXPECT_EQ(answeredFinding(got, FindingKind::PressureDropMeasured)->outcome, Outcome::Pass);
     ASSERT_NE(answeredFinding(got, FindingKind::BurnerPressure), nullptr);
     EXPECT_EQ(answeredFinding(got, FindingKind::BurnerPressure)->outcome, Outcome::Pass);
     EXPECT_EQ(answeredFinding(got, FindingKind::StandingPressure), nullptr);
