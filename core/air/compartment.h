@@ -8,6 +8,7 @@ namespace hearth::air {
 
 /// What is asked for at high and at low level.
 struct LevelNeed {
+    /// Nothing while something is missing.
     std::optional<quantity::Area> high;
     std::optional<quantity::Area> low;
     std::vector<rulebook::Sentence> steps = {};
@@ -16,11 +17,13 @@ struct LevelNeed {
 };
 
 /// By the whole net input, nothing deducted; with an open-flued appliance among them its row holds for all.
+/// A maker's own area stands in the place of its appliance's share, at each level.
 /// Source: BS 5440-2:2000 and :2009 (suppliers' quick guides). Checked: compartment_test.cpp.
 [[nodiscard]] LevelNeed compartmentNeed(const Compartment& compartment, bool toOutside,
                                         const rulebook::RulesInForce& rules);
 
-/// Findings: scope, high level, low level, state of the vents.
+/// Findings: scope, high level, low level, the room that gives the air, state of the vents. Vents through one
+/// wall lead to the room, whose row counts with that wall; through more they count less.
 /// Source: as compartmentNeed. Checked: compartment_test.cpp.
 [[nodiscard]] std::vector<rulebook::Finding> compartmentVentilation(const Compartment& compartment,
                                                                     const rulebook::RulesInForce& rules);
@@ -40,11 +43,14 @@ struct Plant {
     Given<quantity::Temperature> atCeiling;  // 100 mm below it
 };
 
+/// Formula: each level a P; in a boiler room what the summer asks for is added to a, in an enclosure it
+/// chooses the row.
 /// Source: BS 6644 (boiler makers' pages; suppliers' quick guides to the 2005 edition). Checked:
 /// compartment_test.cpp.
 [[nodiscard]] LevelNeed plantNeed(const Plant& plant, const rulebook::RulesInForce& rules);
 
-/// Findings: scope, high level, low level, state of the vents, temperatures that were read.
+/// Findings: scope, high level, low level, state of the vents, temperatures that were read. Outside its scope
+/// the standard says nothing of areas.
 /// Source: as plantNeed; temperatures: an article on BS 6644:2005. Checked: compartment_test.cpp.
 [[nodiscard]] std::vector<rulebook::Finding> plantVentilation(const Plant& plant,
                                                               const rulebook::RulesInForce& rules);

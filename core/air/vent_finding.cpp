@@ -85,41 +85,6 @@ void mindInsideWalls(Finding& finding, const std::vector<Vent>& vents, const Nee
     }
 }
 
-struct Counted {
-    std::optional<Uncertain> there;
-    std::vector<Sentence> missing;
-};
-
-/// The vents' area with the factor for inside walls, whose entry the finding then rests on too.
-Counted countVents(const std::vector<Vent>& vents, KnownRules& known, std::vector<Sentence>& steps) {
-    Counted counted;
-    counted.missing = lackOfVents(vents);
-    const bool inside = std::any_of(vents.begin(), vents.end(), [](const Vent& vent) {
-        return vent.leadsTo && vent.leadsTo != VentLeadsTo::Outside;
-    });
-    double factor = 1.0;
-    if (inside) {
-        const auto entered = known.factor(Rule::VentThroughWallFactor);
-        if (!entered || *entered < 1.0) {
-            addOnce(counted.missing, {Say::LimitMissing});
-        } else {
-            factor = *entered;
-        }
-    }
-    if (!counted.missing.empty()) {
-        return counted;
-    }
-    for (const auto& vent : vents) {
-        if (vent.leadsTo != VentLeadsTo::Outside) {
-            steps.push_back(
-                {Say::VentStepThroughWall,
-                 {figureOf(*vent.freeArea), plainFigure(factor, 2), figureOf(*vent.freeArea / factor)}});
-        }
-    }
-    counted.there = areaThere(vents, factor);
-    return counted;
-}
-
 Finding levelFinding(FindingKind kind, VentLevel level, const Room& room, const Need& need,
                      const RulesInForce& rules) {
     Finding finding{kind};

@@ -19,6 +19,7 @@ using rulebook::Finding;
 using rulebook::FindingKind;
 using rulebook::Outcome;
 using rulebook::Provenance;
+using rulebook::Rule;
 using rulebook::Say;
 using rulebook::Sentence;
 
@@ -49,6 +50,35 @@ std::vector<Sentence> lackOfVents(const std::vector<Vent>& vents) {
         }
     }
     return missing;
+}
+
+Counted countVents(const std::vector<Vent>& vents, KnownRules& known, std::vector<Sentence>& steps) {
+    Counted counted;
+    counted.missing = lackOfVents(vents);
+    const bool inside = std::any_of(vents.begin(), vents.end(), [](const Vent& vent) {
+        return vent.leadsTo && vent.leadsTo != VentLeadsTo::Outside;
+    });
+    double factor = 1.0;
+    if (inside) {
+        const auto entered = known.factor(Rule::VentThroughWallFactor);
+        if (!entered || *entered < 1.0) {
+            addOnce(counted.missing, {Say::LimitMissing});
+        } else {
+            factor = *entered;
+        }
+    }
+    if (!counted.missing.empty()) {
+        return counted;
+    }
+    for (const auto& vent : vents) {
+        if (vent.leadsTo != VentLeadsTo::Outside) {
+            steps.push_back(
+                {Say::VentStepThroughWall,
+                 {figureOf(*vent.freeArea), plainFigure(factor, 2), figureOf(*vent.freeArea / factor)}});
+        }
+    }
+    counted.there = areaThere(vents, factor);
+    return counted;
 }
 
 std::vector<Vent> ventsAt(const std::vector<Vent>& vents, VentLevel level) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/air/known_rules.h"
 #include "core/air/ventilation.h"
 #include "core/quantity/uncertain.h"
 #include "core/rulebook/finding.h"
@@ -22,6 +23,17 @@ namespace hearth::air {
 /// What of the vents is missing to say the area there.
 /// Source: common practice, no source (bookkeeping). Checked: vent_judge_test.cpp.
 [[nodiscard]] std::vector<rulebook::Sentence> lackOfVents(const std::vector<Vent>& vents);
+
+struct Counted {
+    /// Nothing while something is missing.
+    std::optional<quantity::Uncertain> there;
+    std::vector<rulebook::Sentence> missing;
+};
+/// The vents' area with the rule book's factor for inside walls, which `known` then keeps; adds to `steps`
+/// what each of those counts as. A factor below 1 is none.
+/// Source: see areaThere. Checked: vent_judge_test.cpp.
+[[nodiscard]] Counted countVents(const std::vector<Vent>& vents, KnownRules& known,
+                                 std::vector<rulebook::Sentence>& steps);
 
 /// Vents at one level; those whose level is not said are at none.
 /// Source: common practice, no source (bookkeeping). Checked: vent_judge_test.cpp.

@@ -383,6 +383,9 @@ enum class Say {
     VentNearScope,            // input, limit
     VentBeyondScope,          // input, limit
     VentPlantBeyond,          // input, limit
+    VentPlantWithin,          // input, limit
+    VentOutsideOnly,          // - : the rule is for vents straight to outside
+    PlantSpaceMissing,        // -
     VentRoomLargeEnough,      // volume, least
     VentRoomTooSmall,         // volume, least
     VentRoomNear,             // volume, least

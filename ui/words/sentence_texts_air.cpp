@@ -136,6 +136,16 @@ constexpr std::array kAir{
         QT_TRANSLATE_NOOP(
             "Words",
             "%1 net is more than the boiler room standard covers (%2). A specialist's design is needed.")},
+    SayText{Say::VentPlantWithin,
+            QT_TRANSLATE_NOOP("Words", "%1 net stands in this space; the boiler room standard goes to %2.")},
+    SayText{Say::VentOutsideOnly,
+            QT_TRANSLATE_NOOP("Words",
+                              "This rule is for vents straight to outside, and one of these leads elsewhere: "
+                              "a specialist's design is needed.")},
+    SayText{Say::PlantSpaceMissing,
+            QT_TRANSLATE_NOOP("Words",
+                              "Not said whether this is a boiler room or an enclosure, or how much of the "
+                              "summer the boilers run.")},
     SayText{Say::VentRoomLargeEnough,
             QT_TRANSLATE_NOOP("Words", "The room has %1; at least %2 is asked for.")},
     SayText{Say::VentRoomTooSmall,

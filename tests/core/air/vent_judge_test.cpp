@@ -45,6 +45,27 @@ TEST(VentJudge, VentsThroughAnInsideWallCountLess) {
     EXPECT_TRUE(lackOfVents({vent(50)}).empty());
 }
 
+TEST(VentJudge, CountingKeepsTheFactorsEntryOnlyWhereAWallIsThere) {
+    const auto book = rulebook::RuleBook::shipped();
+    const auto rules = samples::airRules(book);
+    KnownRules known(rules);
+    std::vector<rulebook::Sentence> steps;
+    EXPECT_EQ(countVents({vent(50)}, known, steps).there->value, 50.0);
+    EXPECT_TRUE(known.entries().empty());
+    EXPECT_TRUE(steps.empty());
+    EXPECT_NEAR(countVents({vent(90, VentLeadsTo::ThroughOneWall)}, known, steps).there->value, 60, 1e-9);
+    EXPECT_EQ(known.entries().size(), 1u);
+    EXPECT_EQ(steps.front().say, Say::VentStepThroughWall);
+    // A factor below 1 would make a vent larger than it is.
+    const auto wrong =
+        samples::bookWith(rulebook::Rule::VentThroughWallFactor, 0.5, quantity::UnitCode::None);
+    const auto wrongRules = samples::airRules(wrong);
+    KnownRules wrongly(wrongRules);
+    const auto counted = countVents({vent(90, VentLeadsTo::ThroughOneWall)}, wrongly, steps);
+    EXPECT_FALSE(counted.there);
+    EXPECT_EQ(counted.missing.front().say, Say::LimitMissing);
+}
+
 TEST(VentJudge, AVentOfNoSaidLevelIsAtNone) {
     auto high = vent(10);
     high.level = VentLevel::High;
