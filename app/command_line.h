@@ -13,7 +13,20 @@
 /// application object, since the platform (window or none) is chosen by what was asked.
 namespace hearth::app {
 
-enum class Verb { Window, Judge, Issue, Pdf, Visits, Records, Health, Demonstration, BackUp, Help, Version };
+enum class Verb {
+    Window,
+    Judge,
+    Issue,
+    Pdf,
+    Visits,
+    Records,
+    Rules,
+    Health,
+    Demonstration,
+    BackUp,
+    Help,
+    Version
+};
 
 struct CommandLine {
     Verb verb = Verb::Window;
@@ -27,6 +40,7 @@ struct CommandLine {
     std::optional<ui::look::Scheme> scheme;
     int revision = 0;            ///< --revision N: 0 is the newest
     bool demonstration = false;  ///< --demonstration: the demonstration firm's store
+    bool unconfirmed = false;    ///< --unconfirmed: only rules that wait for the firm's own copy
     bool replace = false;        ///< --replace: write over a file that holds something else
 };
 

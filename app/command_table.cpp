@@ -74,6 +74,10 @@ const std::vector<Option>& options() {
          {},
          QT_TRANSLATE_NOOP("CommandLine", "write over a file that holds something else"),
          mark(&CommandLine::replace)},
+        {QLatin1String("unconfirmed"),
+         {},
+         QT_TRANSLATE_NOOP("CommandLine", "only what waits to be confirmed or entered from your own copy"),
+         mark(&CommandLine::unconfirmed)},
         {QLatin1String("scheme"), QLatin1String("NAME"),
          QT_TRANSLATE_NOOP("CommandLine",
                            "light, dark or contrast; without it the desktop's palette decides"),
@@ -149,6 +153,19 @@ std::vector<Command> recordCommands() {
              QT_TRANSLATE_NOOP("CommandLine", "writes a record's PDF, byte for byte as it was issued")}};
 }
 
+/// What visits are judged by.
+std::vector<Command> ruleCommands() {
+    return {{Verb::Rules,
+             QLatin1String("rules"),
+             QLatin1String("[WORD...]"),
+             0,
+             kAnyNumber,
+             {QLatin1String("store"), QLatin1String("demonstration"), QLatin1String("unconfirmed")},
+             QT_TRANSLATE_NOOP("CommandLine",
+                               "lists the rule book: each value with its provenance and source; "
+                               "words narrow the list")}};
+}
+
 /// Stores as a whole, and help.
 std::vector<Command> storeCommands() {
     const QLatin1String store("store");
@@ -197,7 +214,7 @@ std::vector<Command> storeCommands() {
 const std::vector<Command>& commands() {
     static const std::vector<Command> kCommands = [] {
         auto all = visitCommands();
-        for (const auto& more : {recordCommands(), storeCommands()}) {
+        for (const auto& more : {recordCommands(), ruleCommands(), storeCommands()}) {
             all.insert(all.end(), more.begin(), more.end());
         }
         return all;

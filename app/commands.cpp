@@ -6,6 +6,7 @@
 #include "app/findings_text.h"
 #include "app/issue.h"
 #include "app/lookup.h"
+#include "app/rules_text.h"
 #include "app/stores.h"
 #include "ui/records/file_name.h"
 
@@ -233,6 +234,32 @@ Exit runHealth(const CommandLine& line, const Desk& desk) {
     return worst;
 }
 
+/// The store's rule book; before there is a store, the one that the program ships with.
+Result<rulebook::RuleBook> bookFor(const CommandLine& line, const Desk& desk) {
+    std::error_code failed;
+    if (!line.store && !line.demonstration && !std::filesystem::exists(storeOf(line), failed) && !failed) {
+        desk.console.complain(tr("There is no store yet: these are the values that the program comes with."));
+        return rulebook::RuleBook::shipped();
+    }
+    const auto store = openFor(line, Access::Read, desk);
+    return store ? (*store)->ruleBook() : tl::make_unexpected(store.error());
+}
+
+Exit runRules(const CommandLine& line, const Desk& desk) {
+    const auto book = bookFor(line, desk);
+    if (!book) {
+        return complain(book.error(), desk);
+    }
+    const auto shown = line.unconfirmed ? RulesShown::Unconfirmed : RulesShown::All;
+    const QString text = rulesText(*book, shown, line.words, desk.words);
+    if (text.isEmpty()) {
+        desk.console.complain(tr("No such rules."));
+    } else {
+        desk.console.say(text);
+    }
+    return Exit::Done;
+}
+
 Exit runBackUp(const CommandLine& line, const Desk& desk) {
     const auto store = openFor(line, Access::Read, desk);
     if (!store) {
@@ -291,6 +318,8 @@ Exit runCommand(const CommandLine& line, const Desk& desk) {
             return runVisits(line, desk);
         case Verb::Records:
             return runRecords(line, desk);
+        case Verb::Rules:
+            return runRules(line, desk);
         case Verb::Health:
             return runHealth(line, desk);
         case Verb::BackUp:

@@ -33,6 +33,8 @@ TEST(CommandLineTest, EveryCommandIsUnderstood) {
         {"records", Verb::Records},
         {"pdf ABC-000001 --to out.pdf", Verb::Pdf},
         {"pdf ABC-000001 --revision 1 --to=out.pdf", Verb::Pdf},
+        {"rules", Verb::Rules},
+        {"rules --unconfirmed let-by", Verb::Rules},
         {"health", Verb::Health},
         {"health a.hearth b.hearth", Verb::Health},
         {"backup --to copy.hearth", Verb::BackUp},
@@ -84,6 +86,7 @@ TEST(CommandLineTest, WhatIsWrongIsNamed) {
         {"visits --colour red", UsageFault::OptionUnknown, "--colour"},
         {"visits -x", UsageFault::OptionUnknown, "-x"},
         {"visits --to a.pdf", UsageFault::OptionNotHere, "--to"},
+        {"visits --unconfirmed", UsageFault::OptionNotHere, "--unconfirmed"},
         {"--reason x --revises y", UsageFault::OptionNotHere, "--reason"},
         {"judge 1 --scheme dark", UsageFault::OptionNotHere, "--scheme"},
         {"visits --store a --demonstration", UsageFault::OptionNotHere, "--demonstration"},
@@ -116,9 +119,10 @@ TEST(CommandLineTest, WhatIsWrongIsNamed) {
 TEST(CommandLineTest, HelpNamesEveryCommandAndOption) {
     const std::string all = helpText().toStdString();
     for (const char* word :
-         {"visits",        "judge",      "issue",     "records",  "pdf",        "health",         "backup",
-          "demonstration", "help",       "version",   "--store",  "--to",       "--into",         "--revises",
-          "--reason",      "--revision", "--replace", "--scheme", "--language", "--demonstration"}) {
+         {"rules",     "--unconfirmed", "visits",     "judge",          "issue",    "records",
+          "pdf",       "health",        "backup",     "demonstration",  "help",     "version",
+          "--store",   "--to",          "--into",     "--revises",      "--reason", "--revision",
+          "--replace", "--scheme",      "--language", "--demonstration"}) {
         EXPECT_THAT(all, testing::HasSubstr(word));
     }
     EXPECT_THAT(helpText(QStringLiteral("judge")).toStdString(),
