@@ -5,12 +5,26 @@
 
 #include <QWidget>
 
+#include <algorithm>
+
 namespace hearth::ui::workings {
+
+namespace {
+
+constexpr int kBetweenFields = look::kGap + look::kGap / 2;
+
+}  // namespace
+
+int FlowGrid::spanFor(int fieldWidth, int formWidth) {
+    const int column = (formWidth + kBetweenFields) / kColumns;  // with its gap
+    const int columns = (fieldWidth + kBetweenFields + column - 1) / std::max(column, 1);
+    return std::clamp(columns, 1, kColumns);
+}
 
 FlowGrid::FlowGrid() {
     setContentsMargins(0, 0, 0, 0);
-    setHorizontalSpacing(look::kGap + look::kGap / 2);
-    setVerticalSpacing(look::kGap + look::kGap / 2);
+    setHorizontalSpacing(kBetweenFields);
+    setVerticalSpacing(kBetweenFields);
     for (int column = 0; column < kColumns; ++column) {
         setColumnStretch(column, 1);
         setColumnMinimumWidth(column, 1);

@@ -11,6 +11,8 @@ namespace hearth::ui::workings {
 class FlowGrid : public QGridLayout {
   public:
     static constexpr int kColumns = 12;
+    /// How many columns of a form hold a field.
+    [[nodiscard]] static int spanFor(int fieldWidth, int formWidth);
 
     struct Cell {
         QWidget* field;

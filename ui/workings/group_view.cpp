@@ -74,17 +74,25 @@ void GroupView::setRoom(int width) {
         wanted += kBetween + columnWidth(item, m_context.words);
     }
     const bool isTable = !isOnce() && m_group.items.size() <= kMostColumns && wanted <= width;
-    if (isTable == m_isTable) {
+    if (isTable == m_isTable && (width == m_room || isTable)) {
         return;
     }
-    m_isTable = isTable;
+    m_room = width;
+    if (isTable != m_isTable) {
+        m_isTable = isTable;
+        nameRows();
+    }
+    arrange();
+}
+
+/// In a table the heads name the fields and a number the row; in a form each field and row has its name.
+void GroupView::nameRows() {
     for (const WorkField& field : m_fields) {
         nameField(field);
     }
     for (std::size_t i = 0; i < m_rows.size(); ++i) {
         m_rows[i].name->setText(rowName(static_cast<int>(i)));
     }
-    arrange();
 }
 
 QString GroupView::rowName(int row) const {
@@ -242,8 +250,8 @@ void GroupView::arrangeForm(const Row& row) {
     std::size_t column = 0;
     for (auto* editor : row.editors) {
         const reg::Item item = m_group.items[column++];
-        cells.push_back({editor, spanOf(item, m_context.words, isOnce() ? Room::Form : Room::Row),
-                         isOnce() && startsLine(item)});
+        cells.push_back({editor, spanOf(item, m_context.words, isOnce() ? Room::Form : Room::Row, m_room),
+                         startsLine(item)});
     }
     row.form->place(cells);
 }

@@ -50,6 +50,7 @@ class GroupView : public QWidget {
     [[nodiscard]] bool lastRowMayGo() const;
     void addField(Row& row, int number, reg::Item item);
     void nameField(const WorkField& field);
+    void nameRows();
     void show(const WorkField& field);
     void keep(const FieldAt& at, input::Editor* editor);
     bool showAsked();
@@ -65,6 +66,7 @@ class GroupView : public QWidget {
     QVBoxLayout* m_lines;
     QGridLayout* m_table = nullptr;  // empty while each row is a form
     bool m_isTable = false;
+    int m_room = 0;
     std::vector<QLabel*> m_heads;
     std::vector<Row> m_rows;
     std::vector<WorkField> m_fields;

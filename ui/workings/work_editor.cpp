@@ -9,6 +9,7 @@
 #include <QFontMetrics>
 
 #include <algorithm>
+#include <optional>
 
 namespace hearth::ui::workings {
 
@@ -19,14 +20,14 @@ using reg::ItemKind;
 
 namespace {
 
-// In columns of a form on the smallest window, where one with its gap is this wide.
-constexpr int kColumnWidth = 36;
-constexpr int kColumnGap = look::kGap + look::kGap / 2;
-constexpr int kHalf = FlowGrid::kColumns / 2;
-constexpr int kNumberSpan = 3;
-constexpr int kDateSpan = 4;
-constexpr int kTubeSpan = 5;
-constexpr int kSegmentPad = 3 * look::kGap;
+constexpr int kMostOfButtons = 520;  // they stand in two lines in the smallest window
+constexpr int kNumberField = 96;
+constexpr int kDateField = 132;
+constexpr int kTubeField = 168;
+constexpr int kTextField = 204;
+constexpr int kMostOfList = 240;
+constexpr int kMostOfLabel = 240;  // longer ones wrap
+constexpr int kSegmentPad = 40;    // of a button around its words, with the gap after it
 
 bool isTube(Item item) {
     return item == Item::SectionTube;
@@ -66,7 +67,7 @@ bool isChoice(Item item) {
 
 /// What the choices need side by side.
 int widthOfButtons(Item item, const words::Words& words) {
-    const QFontMetrics metrics(look::font(look::TypeRole::Body));
+    const QFontMetrics metrics(shell::strongFont());  // the one that is chosen
     int width = 0;
     for (const ChoiceItem& choice : input::choicesOf(item, words)) {
         width += metrics.horizontalAdvance(choice.label) + kSegmentPad;
@@ -74,43 +75,36 @@ int widthOfButtons(Item item, const words::Words& words) {
     return width;
 }
 
-int widthOfColumns(int columns) {
-    return columns * kColumnWidth;
-}
-
 /// Buttons where they stand in one line of the form; else a list.
 bool hasButtons(Item item, const words::Words& words) {
     constexpr std::size_t kMost = 4;
-    return reg::infoOf(item).choices.size() <= kMost &&
-           widthOfButtons(item, words) <= widthOfColumns(FlowGrid::kColumns);
+    return reg::infoOf(item).choices.size() <= kMost && widthOfButtons(item, words) <= kMostOfButtons;
 }
 
-int spanOfKind(Item item, const words::Words& words, Room room) {
+/// What a field needs to be used; nothing: as much as there is.
+std::optional<int> widthOfKind(Item item, const words::Words& words, Room room) {
     if (isTube(item)) {
-        return kTubeSpan;
+        return kTubeField;
     }
     switch (reg::infoOf(item).kind) {
         case ItemKind::Number:
         case ItemKind::Time:
-            return kNumberSpan;
+            return kNumberField;
         case ItemKind::Date:
-            return kDateSpan;
+            return kDateField;
         case ItemKind::LongText:
-            return FlowGrid::kColumns;
+            return std::nullopt;
         case ItemKind::Choice:
         case ItemKind::YesNo:
             if (room == Room::Form && hasButtons(item, words)) {
-                const int width = widthOfButtons(item, words);
-                return width <= widthOfColumns(kDateSpan) ? kDateSpan
-                       : width <= widthOfColumns(kHalf)   ? kHalf
-                                                          : FlowGrid::kColumns;
+                return widthOfButtons(item, words);
             }
-            return room == Room::Form ? kHalf : kDateSpan;
+            return std::min(columnWidth(item, words), kMostOfList);
         case ItemKind::Text:
         case ItemKind::Instrument:
             break;
     }
-    return kHalf;
+    return kTextField;
 }
 
 /// In what is spoken of on site, where the family's first unit is not it.
@@ -144,11 +138,13 @@ input::Editor* makeWorkEditor(QWidget* parent, Item item, const shell::Context& 
     return editor;
 }
 
-int spanOf(Item item, const words::Words& words, Room room) {
-    const int label = QFontMetrics(look::font(look::TypeRole::Label)).horizontalAdvance(words.item(item));
-    // Columns that hold the label whole; the last one's gap is not the field's.
-    const int ofLabel = (label + kColumnGap + kColumnWidth - 1) / kColumnWidth;
-    return std::max(spanOfKind(item, words, room), std::min(ofLabel, kHalf));
+int spanOf(Item item, const words::Words& words, Room room, int formWidth) {
+    const auto needed = widthOfKind(item, words, room);
+    if (!needed) {
+        return FlowGrid::kColumns;
+    }
+    const int label = QFontMetrics(look::font(look::TypeRole::Label)).horizontalAdvance(words.item(item)) + 1;
+    return FlowGrid::spanFor(std::max(*needed, std::min(label, kMostOfLabel)), formWidth);
 }
 
 bool startsLine(Item item) {
@@ -158,8 +154,16 @@ bool startsLine(Item item) {
         case Item::RateCorrection:
         case Item::RateMeterPressure:
         case Item::ApplianceInput:
-        case Item::InletPressure:
+        case Item::RateOthersOff:
+        case Item::RateMeterMost:
+        case Item::MeterStandingPressure:
+        case Item::InletStanding:
+        case Item::PressureSameGauge:
+        case Item::InletLeast:
         case Item::BurnerPressure:
+        case Item::PressureMakerSource:
+        case Item::MeterAverage:
+        case Item::HotWaterFullRate:
         case Item::MakerCo2Least:
         case Item::AnalyserZeroed:
         case Item::InletO2:
@@ -168,12 +172,20 @@ bool startsLine(Item item) {
         case Item::FlueTemperature:
         case Item::HotWaterMakerFlow:
         case Item::HotWaterNetInput:
+        case Item::ExaminedFlue:
         case Item::ExaminedPressure:
         case Item::ExaminedOperation:
         case Item::GasMethane:
         case Item::GasHeatValue:
+        case Item::PurgeVolumeKnown:
         case Item::LargerOperatingPressure:
+        case Item::LargerWork:
+        case Item::LargerGauge:
+        case Item::LargerLetByStart:
+        case Item::LargerSettleStart:
         case Item::LargerStart:
+        case Item::StrengthMostOperating:
+        case Item::StrengthPartsOff:
         case Item::StrengthStart:
             return true;
         default:

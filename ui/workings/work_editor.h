@@ -14,10 +14,10 @@ enum class Room { Form, Row };
 [[nodiscard]] input::Editor* makeWorkEditor(QWidget* parent, reg::Item item, const shell::Context& context,
                                             Room room);
 /// How many of a form's twelve columns the editor and its label want.
-[[nodiscard]] int spanOf(reg::Item item, const words::Words& words, Room room);
-/// How wide an item's column of a table is.
+[[nodiscard]] int spanOf(reg::Item item, const words::Words& words, Room room, int formWidth);
 /// Whether a field of a form begins a line, since it begins something new (the readings at the lowest rate).
 [[nodiscard]] bool startsLine(reg::Item item);
+/// How wide an item's column of a table is.
 [[nodiscard]] int columnWidth(reg::Item item, const words::Words& words);
 /// Why a text can't be used; empty: it can.
 [[nodiscard]] QString problemOf(reg::Item item, const QString& text, const words::Words& words);
