@@ -177,6 +177,10 @@ bool startsLine(Item item) {
         case Item::ExaminedOperation:
         case Item::GasMethane:
         case Item::GasHeatValue:
+        case Item::CheckInstalled:
+        case Item::CheckLast:
+        case Item::CheckOthersDue:
+        case Item::SectionDemand:
         case Item::PurgeVolumeKnown:
         case Item::LargerOperatingPressure:
         case Item::LargerWork:

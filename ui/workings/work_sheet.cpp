@@ -182,6 +182,23 @@ void WorkSheet::goToMargin() {
     }
 }
 
+/// Past what is empty in a long row: to the next row, or to the next part of the sheet.
+void WorkSheet::goToNextRow() {
+    shell::commitField(this);  // a row may come of it
+    const QWidget* focus = QApplication::focusWidget();
+    const auto fields = m_paper->fields();
+    const auto now = std::find_if(fields.begin(), fields.end(), [focus](const WorkField& field) {
+        return field.editor->focusTarget() == focus;
+    });
+    if (now == fields.end()) {
+        return;
+    }
+    const auto next = std::find_if(now, fields.end(), [now](const WorkField& field) {
+        return field.at.group != now->at.group || field.at.row != now->at.row;
+    });
+    shell::focusOn(next == fields.end() ? fields.front().editor : next->editor);
+}
+
 void WorkSheet::stepInMargin(int by) {
     const auto& notes = m_paper->notes();
     const auto at = std::find(notes.begin(), notes.end(), QApplication::focusWidget());
@@ -201,6 +218,12 @@ bool WorkSheet::answerKey(QKeyEvent* event) {
         case Qt::Key_M:
             if (control) {
                 goToMargin();
+            }
+            return control;
+        case Qt::Key_Return:
+        case Qt::Key_Enter:
+            if (control) {
+                goToNextRow();
             }
             return control;
         case Qt::Key_Up:

@@ -9,9 +9,9 @@ namespace hearth::ui::workings {
 
 /// The paper of the question that is chosen, and the keys that go over it.
 ///
-/// Enter goes to the next field, Ctrl+M into the margin and back, F1 opens the source of what is judged at
-/// the field, Shift+F1 its page in the rule book, Page Up and Page Down move the paper, Escape goes back to
-/// the questions.
+/// Enter goes to the next field, Ctrl+Enter to the next row or part, Ctrl+M into the margin and back, F1
+/// opens the source of what is judged at the field, Shift+F1 its page in the rule book, Page Up and Page Down
+/// move the paper, Escape goes back to the questions.
 class WorkSheet : public QScrollArea {
     Q_OBJECT
     Q_DISABLE_COPY_MOVE(WorkSheet)
@@ -48,6 +48,7 @@ class WorkSheet : public QScrollArea {
     void openSources(const std::vector<input::FindingNote*>& notes);
     void openRule(const rulebook::RuleKey& key);
     void openRuleOf(const std::vector<input::FindingNote*>& notes);
+    void goToNextRow();
     void goToMargin();
     void stepInMargin(int by);
     bool answerKey(QKeyEvent* event);

@@ -25,6 +25,14 @@ void forEachField(const Worksheet& sheet, const Visit& visit) {
     }
 }
 
+std::optional<rulebook::Outcome> gravestOf(const judging::Answer& answer) {
+    std::optional<rulebook::Outcome> gravest;
+    for (const auto& judged : answer.findings) {
+        gravest = gravest ? rulebook::graver(*gravest, judged.finding.outcome) : judged.finding.outcome;
+    }
+    return gravest;
+}
+
 /// The same entries, by the rules of another day.
 Worksheet redated(const Worksheet& sheet, calendar::Date day) {
     Worksheet copy(sheet.question(), day);
@@ -42,7 +50,7 @@ WorkingsModel::WorkingsModel(const shell::Context& context, QObject* parent)
     : QObject(parent), m_context(context), m_book({}), m_question(judging::questions().front().question) {
     const calendar::Date today = context.clock.today();
     for (const auto& info : judging::questions()) {
-        m_works.emplace(info.question, Work{Worksheet(info.question, today), {}});
+        m_works.emplace(info.question, Work{Worksheet(info.question, today), {}, {}});
     }
 }
 
@@ -55,6 +63,7 @@ void WorkingsModel::refresh() {
         if (!(work.sheet.on() == today)) {
             work.sheet = redated(work.sheet, today);
         }
+        work.outcome = gravestOf(answerOf(work.sheet));
     }
     answerAgain();
 }
@@ -66,18 +75,6 @@ void WorkingsModel::choose(Question question) {
     m_question = question;
     answerAgain();
     Q_EMIT refilled();
-}
-
-std::optional<rulebook::Outcome> WorkingsModel::outcome(Question question) const {
-    const Worksheet& sheet = m_works.at(question).sheet;
-    if (sheet.isEmpty() || m_bookError) {
-        return std::nullopt;
-    }
-    std::optional<rulebook::Outcome> gravest;
-    for (const auto& judged : judging::answer(sheet, m_book).findings) {
-        gravest = gravest ? rulebook::graver(*gravest, judged.finding.outcome) : judged.finding.outcome;
-    }
-    return gravest;
 }
 
 void WorkingsModel::keepBefore() {
@@ -122,8 +119,14 @@ bool WorkingsModel::takeBack() {
     return true;
 }
 
+judging::Answer WorkingsModel::answerOf(const Worksheet& sheet) const {
+    return sheet.isEmpty() || m_bookError ? judging::Answer() : judging::answer(sheet, m_book);
+}
+
 void WorkingsModel::answerAgain() {
-    m_answer = sheet().isEmpty() || m_bookError ? judging::Answer() : judging::answer(sheet(), m_book);
+    Work& work = m_works.at(m_question);
+    m_answer = answerOf(work.sheet);
+    work.outcome = gravestOf(m_answer);
     Q_EMIT answered();
 }
 

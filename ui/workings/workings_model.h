@@ -41,7 +41,9 @@ class WorkingsModel : public QObject {
     /// Of the question that is chosen; empty while nothing is typed.
     [[nodiscard]] const judging::Answer& answer() const { return m_answer; }
     /// The gravest of what is found for a question; nothing while nothing is typed or found.
-    [[nodiscard]] std::optional<rulebook::Outcome> outcome(judging::Question question) const;
+    [[nodiscard]] std::optional<rulebook::Outcome> outcome(judging::Question question) const {
+        return m_works.at(question).outcome;
+    }
     /// Why there is no rule book to answer by.
     [[nodiscard]] const std::optional<Error>& bookError() const { return m_bookError; }
 
@@ -65,8 +67,10 @@ class WorkingsModel : public QObject {
     struct Work {
         judging::Worksheet sheet;
         std::vector<judging::Worksheet> before;  // newest last
+        std::optional<rulebook::Outcome> outcome = {};
     };
     void answerAgain();
+    [[nodiscard]] judging::Answer answerOf(const judging::Worksheet& sheet) const;
     void keepBefore();
 
     const shell::Context& m_context;

@@ -72,7 +72,8 @@ void WorkingsPlace::addSide(QWidget* side) {
     m_help->setMinimumHeight(2 * m_help->fontMetrics().lineSpacing());
     m_help->setAlignment(Qt::AlignBottom | Qt::AlignLeft);
     lines->addWidget(m_help);
-    lines->addWidget(shell::softText(tr("Enter next field, Ctrl+K questions\nF1 why, Ctrl+M margin"), side));
+    lines->addWidget(shell::softText(
+        tr("Enter next field, Ctrl+Enter next row\nCtrl+K questions, F1 why, Ctrl+M margin"), side));
     connect(m_list, &shell::LineList::moved, this, &WorkingsPlace::showQuestion);
     connect(m_list, &shell::LineList::opened, this, [this](int row) {
         showQuestion(row);

@@ -185,6 +185,21 @@ TEST_F(WorkingsPlaceTest, ARowAppearsAsSoonAsTheLastHoldsSomethingAndEnterGoesOn
     EXPECT_TRUE(inView("4-1-room_co.at")) << "one empty row stays";
 }
 
+TEST_F(WorkingsPlaceTest, CtrlEnterGoesPastEmptyFieldsToTheNextRowOrPart) {
+    start(Question::Pipes);
+    const auto at = [this](const char* field) { return editor(place, field)->focusTarget(); };
+    enterField(editor(place, "gas.family"));
+    press(Qt::Key_Return, Qt::ControlModifier);
+    EXPECT_EQ(focus(), at("1-1-section.name"));
+    enterField(editor(place, "1-1-section.length"));
+    type(QStringLiteral("4"));  // not left yet
+    press(Qt::Key_Return, Qt::ControlModifier);
+    EXPECT_EQ(focus(), at("1-2-section.name"));
+    EXPECT_EQ(editor(place, "1-1-section.length")->text(), QStringLiteral("4"));
+    press(Qt::Key_Return, Qt::ControlModifier);
+    EXPECT_EQ(focus(), fields().front().editor->focusTarget()) << "after the last the first";
+}
+
 TEST_F(WorkingsPlaceTest, ANewRowTakesTheUnitOfTheOneAbove) {
     start(Question::Pipes);
     fillField(editor(place, "1-1-section.length"), QStringLiteral("12 ft"));
@@ -372,7 +387,7 @@ TEST_F(WorkingsPlaceTest, BackInTheWindowTheWorkGoesOnInTheFieldThatWasLeft) {
 TEST_F(WorkingsPlaceTest, WhatIsReadOnSiteHasItsUnitFromTheStart) {
     start(Question::HotWater);
     EXPECT_EQ(editor(place, "water.flow")->unit(), quantity::UnitCode::LitrePerMinute);
-    place->openQuestion(Question::Purge);
+    place->openQuestion(Question::Larger);
     EXPECT_EQ(editor(place, "purge.largest_pipe")->unit(), quantity::UnitCode::Millimetre);
 }
 
