@@ -23,11 +23,23 @@ constexpr std::array kGasRate{AskedGroup{Group::Once, kGasRateOnce, 1}};
 // --- end of gas_rate
 
 // --- pressures
-constexpr std::array kPressuresOnce{
-    Item::GasFamily,           Item::MeterStandingPressure, Item::MeterWorkingPressure, Item::InletStanding,
-    Item::InletPressure,       Item::InletFullRate,         Item::PressureSameGauge,    Item::InletLeast,
-    Item::InletMost,           Item::BurnerPressure,        Item::BurnerLeast,          Item::BurnerMost,
-    Item::PressureMakerSource, Item::MeterAverage,          Item::MeterAverageTime,     Item::MeterLoad};
+constexpr std::array kPressuresOnce{Item::GasFamily,
+                                    Item::MeterStandingPressure,
+                                    Item::MeterWorkingPressure,
+                                    Item::InletStanding,
+                                    Item::InletPressure,
+                                    Item::InletFullRate,
+                                    Item::PressureSameGauge,
+                                    Item::GaugeAccuracy,
+                                    Item::InletLeast,
+                                    Item::InletMost,
+                                    Item::BurnerPressure,
+                                    Item::BurnerLeast,
+                                    Item::BurnerMost,
+                                    Item::PressureMakerSource,
+                                    Item::MeterAverage,
+                                    Item::MeterAverageTime,
+                                    Item::MeterLoad};
 constexpr std::array kPressures{AskedGroup{Group::Once, kPressuresOnce, 1}};
 // --- end of pressures
 

@@ -185,6 +185,7 @@ enum class Item {
     MeterAverageTime,
     MeterLoad,
     PressureMakerSource,
+    GaugeAccuracy,
     // appliance: combustion
     FlueCoHigh,
     FlueCo2High,

@@ -512,6 +512,12 @@ constexpr std::array kWorkItems{
              SubjectKind::Appliance,
              UnitFamily::None,
              {}},
+    ItemInfo{Item::GaugeAccuracy,
+             "pressure.gauge_accuracy",
+             ItemKind::Number,
+             SubjectKind::Appliance,
+             UnitFamily::Pressure,
+             {}},
     // appliance: combustion
     ItemInfo{
         Item::FlueCoHigh, "flue.co_high", ItemKind::Number, SubjectKind::Appliance, UnitFamily::Trace, {}},

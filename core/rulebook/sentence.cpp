@@ -269,6 +269,9 @@ constexpr auto kSays = std::to_array<Code<Say>>({
     {Say::DropToApplianceGood, "drop_to_appliance_good"},
     {Say::DropToApplianceNear, "drop_to_appliance_near"},
     {Say::DropToApplianceHigh, "drop_to_appliance_high"},
+    {Say::GasNotSaid, "gas_not_said"},
+    {Say::MakersFigureUnclear, "makers_figure_unclear"},
+    {Say::DropGaugesUnknown, "drop_gauges_unknown"},
     // --- end of burner
     // --- combustion
     {Say::CombustionRatioWithin, "combustion_ratio_within"},

@@ -281,9 +281,12 @@ enum class Say {
     Reg26OperationWrong,        // -
     Reg26TellDefect,            // - : tell the responsible person and the owner
     Reg26DoesNotApply,          // - : 26(10), from memory
-    DropToApplianceGood,  // drop, limit, uncertainty
-    DropToApplianceNear,  // drop, limit, uncertainty
-    DropToApplianceHigh,  // drop, limit, uncertainty
+    DropToApplianceGood,        // drop, limit, uncertainty
+    DropToApplianceNear,        // drop, limit, uncertainty
+    DropToApplianceHigh,        // drop, limit, uncertainty
+    GasNotSaid,                 // - : natural gas was taken
+    MakersFigureUnclear,        // - : and the rule book's does not stand in for it
+    DropGaugesUnknown,          // - : two gauges, or not said
     // --- end of burner
     // --- combustion
     CombustionRatioWithin,        // ratio, limit, uncertainty

@@ -242,6 +242,19 @@ constexpr std::array kBurnerTexts{
         QT_TRANSLATE_NOOP("Words",
                           "The pressure falls by %1 (give or take %3) from the meter to the appliance, more "
                           "than the %2 allowed. The pipe is too small or partly shut: look for that first.")},
+    SayText{Say::GasNotSaid,
+            QT_TRANSLATE_NOOP(
+                "Words",
+                "Natural gas was taken, since no gas has been chosen. Choose the gas to have this judged.")},
+    SayText{Say::MakersFigureUnclear,
+            QT_TRANSLATE_NOOP("Words",
+                              "The maker's figure can't be used as it was typed, and it decides before any "
+                              "other. A range needs both ends, the lower one first, in one unit. Put it "
+                              "right, or clear it where the maker gives none.")},
+    SayText{Say::DropGaugesUnknown,
+            QT_TRANSLATE_NOOP("Words",
+                              "Two gauges may differ by more than this. Read both pressures on one gauge, or "
+                              "enter the gauges' accuracy.")},
 };
 
 }  // namespace

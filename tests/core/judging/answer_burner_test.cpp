@@ -116,23 +116,6 @@ TEST(GasRateAnswer, correctsByPressureTemperatureAndHeight) {
     EXPECT_NE(workedFigure(got, Derived::TwoMinuteShortcut), nullptr);
 }
 
-TEST(PressuresAnswer, judgesEachReadingThatWasTakenAndShowsTheDrop) {
-    const auto got = burnerAnswer(Question::Pressures, {{Item::MeterWorkingPressure, "20.8"},
-                                                        {Item::InletPressure, "20.1"},
-                                                        {Item::InletFullRate, "yes"},
-                                                        {Item::PressureSameGauge, "yes"},
-                                                        {Item::BurnerPressure, "12.0"},
-                                                        {Item::BurnerLeast, "11.5"},
-                                                        {Item::BurnerMost, "12.5"}});
-    EXPECT_NEAR(workedValue(got, Derived::DropToAppliance), 0.7, 1e-9);
-    // 1 mbar: gas register's magazine, July 2021.
-    ASSERT_NE(answeredFinding(got, FindingKind::PressureDropMeasured), nullptr);
-    EXPECT_EQ(answeredFinding(got, FindingKind::PressureDropMeasured)->outcome, Outcome::Pass);
-    ASSERT_NE(answeredFinding(got, FindingKind::BurnerPressure), nullptr);
-    EXPECT_EQ(answeredFinding(got, FindingKind::BurnerPressure)->outcome, Outcome::Pass);
-    EXPECT_EQ(answeredFinding(got, FindingKind::StandingPressure), nullptr);
-}
-
 // Source: facts' example C by hand (US EPA's correction; training notes for the ratio): CO 80 ppm, O2 4.5 %,
 // CO2 9.2 %.
 TEST(CombustionAnswer, worksOutTheExample) {
