@@ -82,8 +82,8 @@ struct DropReport {
                                                          const DropConditions& conditions,
                                                          const rulebook::RulesInForce& rules);
 
-/// For a gas of which density and viscosity are not known: no verdict. Source: -, says what is missing.
-/// Checked: route_test.cpp.
+/// For a gas of which density and viscosity are not known: no verdict. Source: none needed: says what is
+/// missing. Checked: route_test.cpp.
 [[nodiscard]] rulebook::Finding dropGasUnknown(FlowBasis basis);
 
 }  // namespace hearth::pipework

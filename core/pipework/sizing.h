@@ -54,7 +54,8 @@ inline constexpr std::size_t kSizingKeeps = 4096;
 [[nodiscard]] Sizing enlarge(const Tree& tree, FlowBasis basis, const DropConditions& conditions,
                              quantity::PressureChange limit, std::size_t keeps = kSizingKeeps);
 
-/// What to say of it: one sentence a change. Source: -, words what enlarge() found. Checked: sizing_test.cpp.
+/// What to say of it: one sentence a change. Source: none needed: words what enlarge() found. Checked:
+/// sizing_test.cpp.
 [[nodiscard]] std::vector<rulebook::Sentence> sizingAdvice(const Tree& tree, const Sizing& sizing);
 
 }  // namespace hearth::pipework
