@@ -40,6 +40,11 @@ enum class ErrorCode {
     MigrationChanged,     // number of the migration whose text differs from what was applied
     BackupFailed,         // path, reason
     NotFound,             // kind, id
+    // pictures and papers
+    AttachmentTooLarge,  // name, its size in MB, the greatest in MB
+    AttachmentUnknown,   // name (neither a picture nor a paper that can be kept)
+    AttachmentDamaged,   // name (it says that it is a picture and can't be read as one)
+    AttachmentAltered,   // name (the bytes kept are not those that came)
     // records
     RecordIncomplete,     // codes of the missing items, one a detail
     RecordChainBroken,    // record number

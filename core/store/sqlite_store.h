@@ -78,6 +78,15 @@ class SqliteStore final : public Store {
     [[nodiscard]] Result<std::vector<Change>> changesOfVisit(reg::VisitId id) const override;
     [[nodiscard]] Result<std::optional<Change>> undo() override;
 
+    [[nodiscard]] Result<reg::AttachmentId> attach(const NewAttachment& attachment) override;
+    [[nodiscard]] Result<std::vector<reg::Attachment>> attachmentsOf(const UuidBytes& owner) const override;
+    [[nodiscard]] Result<std::string> attachmentBytes(reg::AttachmentId id) const override;
+    [[nodiscard]] Result<std::string> thumbnailOf(reg::AttachmentId id) const override;
+    [[nodiscard]] Result<void> describeAttachment(reg::AttachmentId id, const std::string& name,
+                                                  const std::string& note) override;
+    [[nodiscard]] Result<void> detach(reg::AttachmentId id) override;
+    [[nodiscard]] Result<std::int64_t> dropUnusedBytes() override;
+
     [[nodiscard]] Result<void> backUp(const std::filesystem::path& target) const override;
 
   private:

@@ -7,6 +7,7 @@
 #include "core/record/snapshot.h"
 #include "core/register/visit_file.h"
 #include "core/rulebook/rule_book.h"
+#include "core/store/attachments.h"
 
 #include <filesystem>
 #include <functional>
@@ -103,7 +104,7 @@ struct Health {
     bool demonstration = false;
 };
 
-class Store {
+class Store : public Attachments {
   public:
     /// Makes a new store; the folder is made too. Errors: StoreFolderUnusable, StoreFull, StoreFailed.
     [[nodiscard]] static Result<std::unique_ptr<Store>> create(const std::filesystem::path& path,
@@ -115,7 +116,6 @@ class Store {
                                                              const Clock& clock);
     /// Reads a store's health without changing a byte of it.
     [[nodiscard]] static Result<Health> inspect(const std::filesystem::path& path);
-    virtual ~Store() = default;
 
     [[nodiscard]] virtual bool isReadOnly() const = 0;
     [[nodiscard]] virtual Error whyReadOnly() const = 0;  // StoreLocked with the holder, or StoreReadOnly

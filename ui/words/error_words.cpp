@@ -133,6 +133,23 @@ constexpr std::array kErrors{
         ErrorCode::NotFound,
         QT_TRANSLATE_NOOP("Words",
                           "The %1 %2 is not in this store. Nothing was changed; search for it in its list.")},
+    // pictures and papers
+    ErrorText{ErrorCode::AttachmentTooLarge,
+              QT_TRANSLATE_NOOP("Words",
+                                "“%1” was not attached: it has %2 MB, and at most %3 MB are kept of "
+                                "one. Nothing was changed; make the picture smaller and add it again.")},
+    ErrorText{ErrorCode::AttachmentUnknown,
+              QT_TRANSLATE_NOOP("Words",
+                                "“%1” was not attached: it is neither a JPEG or PNG picture nor a "
+                                "PDF. Nothing was changed; save it as one of these and add it again.")},
+    ErrorText{ErrorCode::AttachmentDamaged,
+              QT_TRANSLATE_NOOP("Words",
+                                "“%1” was not attached: it begins like a picture but can't be read "
+                                "as one. Nothing was changed; copy it from the camera again.")},
+    ErrorText{ErrorCode::AttachmentAltered,
+              QT_TRANSLATE_NOOP("Words",
+                                "The kept copy of “%1” is not what was attached: it was altered or "
+                                "damaged. It is left as it is; take it from a backup.")},
     // records
     ErrorText{
         ErrorCode::RecordIncomplete,

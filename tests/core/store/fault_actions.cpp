@@ -49,6 +49,17 @@ Result<void> noteOne(Store& store, reg::VisitId visit) {
     return records ? store.noteEvent(records->front().id, "printed", "") : withoutValue(records);
 }
 
+Result<void> attachOne(Store& store, reg::VisitId visit) {
+    return withoutValue(
+        store.attach({"visits", visit.bytes, "flue.jpg", "image/jpeg", std::string(60000, 'p'),
+                      std::string(2000, 's'), false, "outside wall"}));
+}
+
+Result<void> detachOne(Store& store, reg::VisitId visit) {
+    const auto kept = store.attachmentsOf(visit.bytes);
+    return kept ? store.detach(kept->front().id) : withoutValue(kept);
+}
+
 }  // namespace
 
 std::string stateOf(const std::filesystem::path& path) {
@@ -61,6 +72,7 @@ std::string stateOf(const std::filesystem::path& path) {
         "(SELECT count(*) FROM visits) || '|' || (SELECT count(*) FROM tests) || '|' ||"
         "(SELECT count(*) FROM record_headers) || '|' || (SELECT count(*) FROM record_snapshots) || '|' ||"
         "(SELECT count(*) FROM record_pdfs) || '|' || (SELECT sum(last_number) FROM series) || '|' ||"
+        "(SELECT count(*) FROM attachments) || '|' || (SELECT count(*) FROM attachment_bytes) || '|' ||"
         "(SELECT count(*) FROM record_events) || '|' || (SELECT count(*) FROM changes)");
 }
 
@@ -97,8 +109,9 @@ Result<void> issueAnother(Store& store, reg::VisitId visit) {
 
 const std::vector<Action>& actions() {
     static const std::vector<Action> kActions{
-        {"entry", typeOne},    {"premises", moveAway},  {"undo", undoOne, typeOne}, {"pipes", layPipes},
-        {"visit", visitAgain}, {"issue", issueAnother}, {"event", noteOne},
+        {"entry", typeOne},  {"premises", moveAway}, {"undo", undoOne, typeOne},
+        {"pipes", layPipes}, {"visit", visitAgain},  {"issue", issueAnother},
+        {"event", noteOne},  {"attach", attachOne},  {"detach", detachOne, attachOne},
     };
     return kActions;
 }

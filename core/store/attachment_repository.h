@@ -1,0 +1,25 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/store/attachments.h"
+#include "core/store/session.h"
+
+#include <string>
+#include <vector>
+
+/// Pictures and papers. Everything throws Failure.
+namespace hearth::store {
+
+[[nodiscard]] reg::AttachmentId attach(Session& session, const NewAttachment& attachment);
+[[nodiscard]] std::vector<reg::Attachment> readAttachments(const Connection& db, const UuidBytes& owner);
+[[nodiscard]] std::string readAttachmentBytes(const Connection& db, reg::AttachmentId id);
+[[nodiscard]] std::string readThumbnail(const Connection& db, reg::AttachmentId id);
+void describeAttachment(Session& session, reg::AttachmentId id, const std::string& name,
+                        const std::string& note);
+void detach(Session& session, reg::AttachmentId id);
+[[nodiscard]] std::int64_t dropUnusedBytes(Session& session);
+
+/// The names of attachments whose bytes are not what was kept, or are gone.
+[[nodiscard]] std::vector<std::string> alteredAttachments(const Connection& db);
+
+}  // namespace hearth::store
