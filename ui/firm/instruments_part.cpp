@@ -62,7 +62,7 @@ InstrumentsPart::InstrumentsPart(const shell::Context& context, QWidget* parent)
         m_form->setVisible(true);
         m_form->takeFocus();
     });
-    connect(m_form, &InstrumentForm::changed, this, [this](const reg::Instrument& instrument) {
+    m_form->whenKept([this](const reg::Instrument& instrument) {
         fillList();
         m_list->setCurrentKey(qstring(instrument.id.text()));
     });

@@ -1,83 +1,75 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/premises/party_form.h"
 
+#include "ui/words/kept_words.h"
+
 namespace hearth::ui::premises {
 
+using reg::Party;
 using shell::coded;
-using words::qstring;
 
 namespace {
-
 constexpr int kPartyColumns = 3;
-
-std::vector<input::ChoiceItem> kinds(const words::Words& words) {
-    std::vector<input::ChoiceItem> choices;
-    for (const auto kind : {reg::PartyKind::Person, reg::PartyKind::Organisation}) {
-        choices.push_back({coded(reg::codeOf(kind)), words.partyKind(kind)});
-    }
-    return choices;
-}
-
+constexpr int kPartyNoteLines = 2;
 }  // namespace
 
 PartyForm::PartyForm(const shell::Context& context, const QString& nameContext, QWidget* parent)
-    : QWidget(parent),
-      m_context(context),
-      m_nameContext(nameContext),
-      m_fields(new shell::Fields(kPartyColumns, this)),
-      m_kind(input::makeChoiceEditor(m_fields, kinds(context.words))) {
-    auto* lines = new QVBoxLayout(this);
-    lines->setContentsMargins(2 * look::kGap, 0, 0, look::kGap);
-    lines->addWidget(m_fields);
-    m_kind->setLabel(tr("Kind"), nameContext);
-    m_kind->setReadOnly(m_context.store.isReadOnly());
-    m_fields->add(m_kind, kPartyColumns);
-    shell::keepOnCommit(m_kind, m_context.words, [this](const QString& code) {
-        return keep([&](reg::Party& party) {
-            party.kind = reg::partyKindFromCode(code.toStdString()).value_or(party.kind);
-        });
-    });
-    addText(tr("Telephone"), "telephone", [](reg::Party& party) -> std::string& { return party.telephone; });
-    addText(tr("E-mail"), "email", [](reg::Party& party) -> std::string& { return party.email; });
-    m_fields->breakRow();
-    addText(tr("Address"), "line1", [](reg::Party& party) -> std::string& { return party.address.line1; });
-    addText(tr("Address, second line"), "line2",
-            [](reg::Party& party) -> std::string& { return party.address.line2; });
-    addText(tr("Town"), "town", [](reg::Party& party) -> std::string& { return party.address.town; });
-    addText(tr("Postcode"), "postcode",
-            [](reg::Party& party) -> std::string& { return party.address.postcode; });
-}
-
-void PartyForm::addText(const QString& label, const char* name, TextOf field) {
-    auto* editor = input::makeTextEditor(m_fields);
-    editor->setLabel(label, m_nameContext);
-    editor->setObjectName(QString::fromLatin1(name));
-    editor->setReadOnly(m_context.store.isReadOnly());
-    m_fields->add(editor);
-    m_texts.emplace_back(editor, field);
-    shell::keepOnCommit(editor, m_context.words, [this, field](const QString& text) {
-        return keep([&](reg::Party& party) { field(party) = text.trimmed().toStdString(); });
-    });
-}
-
-void PartyForm::show(const reg::Party& party) {
-    m_party = party;
-    m_kind->setText(coded(reg::codeOf(party.kind)));
-    for (const auto& [editor, field] : m_texts) {
-        editor->setText(qstring(field(m_party)));
-        editor->setProblem({});
+    : RegisterForm(context, kPartyColumns, nameContext, parent) {
+    layout()->setContentsMargins(2 * look::kGap, 0, 0, look::kGap);
+    std::vector<input::ChoiceItem> kinds;
+    for (const auto kind : {reg::PartyKind::Person, reg::PartyKind::Organisation}) {
+        kinds.push_back({coded(reg::codeOf(kind)), context.words.partyKind(kind)});
     }
+    addChoice<reg::PartyKind>(tr("Kind"), "partyKind", As::Row, kinds, &Party::kind, reg::partyKindFromCode,
+                              reg::codeOf, kPartyColumns);
+    addReach();
+    addAddress();
+    addSending();
+    addLongText(tr("Notes on them"), "partyNotes", kPartyNoteLines, &Party::notes, kPartyColumns);
 }
 
-Result<void> PartyForm::keep(const std::function<void(reg::Party&)>& change) {
-    reg::Party party = m_party;
-    change(party);
-    if (const auto kept = m_context.store.save(party); !kept) {
-        return kept;
+void PartyForm::addReach() {
+    addText(tr("Telephone"), "telephone", &Party::telephone);
+    addText(tr("E-mail"), "email", &Party::email);
+    breakRow();
+}
+
+void PartyForm::addAddress() {
+    const auto part = [this](const QString& label, const char* name, std::string reg::Address::*field) {
+        addText(label, name, [field](Party& party) -> std::string& { return party.address.*field; });
+    };
+    part(tr("Address"), "line1", &reg::Address::line1);
+    part(tr("Address, second line"), "line2", &reg::Address::line2);
+    part(tr("Town"), "town", &reg::Address::town);
+    part(tr("Postcode"), "postcode", &reg::Address::postcode);
+    breakRow();
+}
+
+void PartyForm::addSending() {
+    const auto& words = context().words;
+    std::vector<input::ChoiceItem> sendings;
+    for (const auto way :
+         {reg::SendBy::NotSaid, reg::SendBy::Post, reg::SendBy::Email, reg::SendBy::Handed}) {
+        sendings.push_back({coded(reg::codeOf(way)), words::sendBy(words, way)});
     }
-    m_party = party;
-    Q_EMIT changed(party);
-    return {};
+    addChoice<reg::SendBy>(tr("How records are sent"), "sendBy", As::List, sendings, &Party::sendBy,
+                           reg::sendByFromCode, reg::codeOf);
+    addCodeText(tr("Language of what is sent"), "language",
+                {{QString(), tr("as the firm's")},
+                 {QStringLiteral("en"), tr("English")},
+                 {QStringLiteral("cy"), tr("Welsh")},
+                 {QStringLiteral("pl"), tr("Polish")}},
+                &Party::language);
+    breakRow();
+    std::vector<input::ChoiceItem> bases;
+    for (const auto basis : {reg::ReminderBasis::NotSaid, reg::ReminderBasis::Consent,
+                             reg::ReminderBasis::EarlierWork, reg::ReminderBasis::Contract}) {
+        bases.push_back({coded(reg::codeOf(basis)), words::reminderBasis(words, basis)});
+    }
+    addChoice<reg::ReminderBasis>(tr("Why they may be reminded"), "reminderBasis", As::List, bases,
+                                  &Party::reminderBasis, reg::reminderBasisFromCode, reg::codeOf);
+    addDay(tr("Since"), "reminderSince", &Party::reminderSince);
+    addDay(tr("Objected on"), "reminderWithdrawn", &Party::reminderWithdrawn);
 }
 
 }  // namespace hearth::ui::premises

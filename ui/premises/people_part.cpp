@@ -55,7 +55,7 @@ PersonRow::PersonRow(const shell::Context& context, reg::RoleKind kind, QWidget*
     connect(m_open, &QPushButton::clicked, this, &PersonRow::toggleDetails);
     connect(m_name, &input::Editor::edited, this, &PersonRow::offerKnown);
     shell::keepOnCommit(m_name, m_context.words, [this](const QString& text) { return keepName(text); });
-    connect(m_details, &PartyForm::changed, this, [this](const reg::Party& party) { m_holder = party; });
+    m_details->whenKept([this](const reg::Party& party) { m_holder = party; });
     if (auto* line = qobject_cast<QLineEdit*>(m_name->focusTarget())) {
         auto* completer = new QCompleter(m_names, this);
         completer->setCaseSensitivity(Qt::CaseInsensitive);

@@ -1,0 +1,19 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/register/doings.h"
+#include "ui/words/words.h"
+
+/// Words for the codes of what the firm keeps beside tests.
+namespace hearth::ui::words {
+
+[[nodiscard]] QString yesNo(const Words& words, reg::YesNo value);
+[[nodiscard]] QString sendBy(const Words& words, reg::SendBy value);
+[[nodiscard]] QString reminderBasis(const Words& words, reg::ReminderBasis value);
+[[nodiscard]] QString owner(const Words& words, reg::Owner value);
+[[nodiscard]] QString flueType(const Words& words, reg::FlueType value);
+[[nodiscard]] QString channel(const Words& words, reg::Channel value);
+[[nodiscard]] QString bookingState(const Words& words, reg::BookingState value);
+[[nodiscard]] QString danger(const Words& words, reg::Danger value);
+
+}  // namespace hearth::ui::words
