@@ -1,32 +1,28 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "tests/core/store/faults/whole_state.h"
 #include "tests/core/store/store_fixture.h"
 
 #include <functional>
 #include <string>
-#include <sys/types.h>
 #include <vector>
 
 namespace hearth::store {
 
-/// What a person would find in a store: enough to tell the old state from the new one and from anything
-/// between.
-[[nodiscard]] std::string stateOf(const std::filesystem::path& path);
-
 /// One thing that a person does.
 struct Action {
     const char* name;
+    const char* call;  // the member of Store, with its first parameter's type where there are several
     std::function<Result<void>(Store&, reg::VisitId)> run;
     std::function<Result<void>(Store&, reg::VisitId)> prepare = {};  // before that, without a fault
 };
+/// One at least for each member of Store that writes.
 [[nodiscard]] const std::vector<Action>& actions();
 
 [[nodiscard]] Result<void> layPipes(Store& store, reg::VisitId visit);
 [[nodiscard]] Result<void> issueAnother(Store& store, reg::VisitId visit);
-
-/// Runs `work` in a child process that ends with what it gives; gives the child.
-[[nodiscard]] pid_t inChild(const std::function<int()>& work);
+[[nodiscard]] std::string bigPdf(const record::Document& document, const std::string& digest);
 
 /// A store with a visit, an entry and an issued record, closed, and brought back as often as a test spoils
 /// it.
@@ -39,6 +35,7 @@ class SpoiltStore : public StoreTest {
     [[nodiscard]] std::unique_ptr<Store> prepared(const Action& action);
     /// The store that is left is whole and in one of the states.
     void expectSound(const std::vector<std::string>& states) const;
+    [[nodiscard]] std::string state() const { return wholeState(path(), Of::AnyRun); }
 
     reg::VisitId visit;
 

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "tests/core/store/fault_vfs.h"
+#include "tests/core/store/faults/fault_vfs.h"
 
 #include <cassert>
 #include <new>

@@ -1,0 +1,253 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "tests/core/store/faults/fault_actions.h"
+
+#include <algorithm>
+
+namespace hearth::store {
+namespace {
+
+using quantity::UnitCode;
+
+template <class Value>
+Result<void> withoutValue(const Result<Value>& result) {
+    return result ? Result<void>() : Result<void>(tl::unexpected<Error>(result.error()));
+}
+
+/// Runs `work` with the visit as it stands.
+template <class Work>
+auto onFile(Work work) {
+    return [work](Store& store, reg::VisitId visit) -> Result<void> {
+        const auto file = store.visitFile(visit);
+        return file ? work(store, *file) : withoutValue(file);
+    };
+}
+
+Result<void> typeOne(Store& store, const reg::VisitFile& file) {
+    return store.saveEntry(testEntry(file, reg::Item::TightEnd, "20.67", UnitCode::Millibar));
+}
+
+Result<void> moveAway(Store& store, const reg::VisitFile& file) {
+    auto premises = file.premises;
+    premises.address.line1 = "9 Ford End";
+    return store.save(premises);
+}
+
+Result<void> renameHolder(Store& store, const reg::VisitFile& file) {
+    auto party = file.people.front().party;
+    party.name = "Zofia Wiśniewska";
+    return store.save(party);
+}
+
+Result<void> handOver(Store& store, const reg::VisitFile& file) {
+    return store.save(reg::Role{{}, file.premises.id, file.people.front().party.id, reg::RoleKind::Landlord});
+}
+
+Result<void> visitAgain(Store& store, const reg::VisitFile& file) {
+    auto another = file.visit;
+    another.id = {};
+    return withoutValue(store.startVisit(another));
+}
+
+Result<void> closeVisit(Store& store, const reg::VisitFile& file) {
+    auto visit = file.visit;
+    visit.closed = true;
+    return store.save(visit);
+}
+
+Result<void> changeMeter(Store& store, const reg::VisitFile& file) {
+    auto installation = file.installation;
+    installation.meterSerial = "E0000002";
+    return store.save(installation);
+}
+
+Result<void> noteOne(Store& store, reg::VisitId visit) {
+    const auto records = store.recordsOf(visit);
+    return records ? store.noteEvent(records->front().id, "printed", "") : withoutValue(records);
+}
+
+Result<void> revise(Store& store, reg::VisitId visit) {
+    const auto records = store.recordsOf(visit);
+    if (!records) {
+        return withoutValue(records);
+    }
+    auto request = requestFor(store, visit);
+    request.supersedes = records->front().id;
+    request.reason = "a wrong address";
+    return withoutValue(store.issue(request, bigPdf));
+}
+
+Result<void> confirmRule(Store& store, reg::VisitId /*visit*/) {
+    return store.save(rulebook::FirmEntry{
+        {rulebook::Rule::NoMovementElectronic, {}, {}},
+        quantity::Figure{valueOf(quantity::Decimal::parse("0.20")), UnitCode::Millibar},
+        "Tamsin Ember",
+        calendar::Date{std::chrono::year(2026), std::chrono::month(11), std::chrono::day(25)},
+        "own copy, table 5"});
+}
+
+Result<void> changeEngineer(Store& store, reg::VisitId /*visit*/) {
+    const auto engineers = store.engineers();
+    if (!engineers) {
+        return withoutValue(engineers);
+    }
+    auto engineer = engineers->front();
+    engineer.cardNumber = "0000002";
+    return store.save(engineer);
+}
+
+Result<void> changeGauge(Store& store, reg::VisitId /*visit*/) {
+    const auto gauges = store.instruments();
+    if (!gauges) {
+        return withoutValue(gauges);
+    }
+    auto gauge = gauges->front();
+    gauge.certificate = "C-2";
+    return store.save(gauge);
+}
+
+Result<void> renameFirm(Store& store, reg::VisitId /*visit*/) {
+    auto firm = store.firm();
+    if (!firm) {
+        return withoutValue(firm);
+    }
+    firm->telephone = "01632 960001";
+    return store.saveFirm(*firm);
+}
+
+Result<void> muchAtOnce(Store& store, reg::VisitId visit) {
+    return store.together([&]() -> Result<void> {
+        for (const auto& part :
+             {std::function<Result<void>()>([&] { return renameFirm(store, visit); }),
+              std::function<Result<void>()>([&] { return onFile(moveAway)(store, visit); }),
+              std::function<Result<void>()>([&] { return issueAnother(store, visit); }),
+              std::function<Result<void>()>([&] { return onFile(typeOne)(store, visit); })}) {
+            if (const auto done = part(); !done) {
+                return done;
+            }
+        }
+        return {};
+    });
+}
+
+Result<void> attachOne(Store& store, reg::VisitId visit) {
+    return withoutValue(
+        store.attach({"visits", visit.bytes, "flue.jpg", "image/jpeg", std::string(60000, 'p'),
+                      std::string(2000, 's'), false, "outside wall"}));
+}
+
+Result<void> detachOne(Store& store, reg::VisitId visit) {
+    const auto kept = store.attachmentsOf(visit.bytes);
+    return kept ? store.detach(kept->front().id) : withoutValue(kept);
+}
+
+Result<void> undoOne(Store& store, reg::VisitId /*visit*/) {
+    return withoutValue(store.undo());
+}
+
+}  // namespace
+
+std::string bigPdf(const record::Document& /*document*/, const std::string& /*digest*/) {
+    return std::string(60000, 'p');
+}
+
+Result<void> layPipes(Store& store, reg::VisitId visit) {
+    const auto file = store.visitFile(visit);
+    if (!file) {
+        return withoutValue(file);
+    }
+    std::vector<reg::PipeSection> sections;
+    for (int i = 0; i < 20; ++i) {
+        sections.push_back({{store.newId()},
+                            file->installation.id,
+                            std::nullopt,
+                            i,
+                            "copper_22",
+                            {"3", UnitCode::Metre},
+                            {},
+                            "",
+                            true});
+    }
+    return store.savePipes(file->installation.id, sections);
+}
+
+Result<void> issueAnother(Store& store, reg::VisitId visit) {
+    const auto file = store.visitFile(visit);
+    if (!file) {
+        return withoutValue(file);
+    }
+    IssueRequest request;
+    request.snapshot.file = *file;
+    return withoutValue(store.issue(request, bigPdf));
+}
+
+const std::vector<Action>& actions() {
+    static const std::vector<Action> kActions{
+        {"entry", "saveEntry", onFile(typeOne)},
+        {"premises", "save reg::Premises", onFile(moveAway)},
+        {"party", "save reg::Party", onFile(renameHolder)},
+        {"role", "save reg::Role", onFile(handOver)},
+        {"no_role", "removeRole", onFile([](Store& store, const reg::VisitFile& file) {
+             return store.removeRole(file.premises.id, reg::RoleKind::Customer);
+         })},
+        {"installation", "save reg::Installation", onFile(changeMeter)},
+        {"pipes", "savePipes", layPipes},
+        {"pipes_again", "savePipes", layPipes, layPipes},
+        {"visit", "startVisit", onFile(visitAgain)},
+        {"visit_closed", "save reg::Visit", onFile(closeVisit)},
+        {"test", "addTest",
+         [](Store& store, reg::VisitId visit) { return withoutValue(store.addTest(visit, "after work")); }},
+        {"issue", "issue", issueAnother},
+        {"revision", "issue", revise},
+        {"event", "noteEvent", noteOne},
+        {"rule", "save rulebook::FirmEntry", confirmRule},
+        {"engineer", "save reg::Engineer", changeEngineer},
+        {"gauge", "save reg::Instrument", changeGauge},
+        {"firm", "saveFirm", renameFirm},
+        {"attach", "attach", attachOne},
+        {"detach", "detach", detachOne, attachOne},
+        {"together", "together", muchAtOnce},
+        {"undo", "undo", undoOne, onFile(typeOne)},
+        {"undo_pipes", "undo", undoOne, layPipes},
+    };
+    return kActions;
+}
+
+void SpoiltStore::SetUp() {
+    StoreTest::SetUp();
+    visit = valueOf(store->startVisit(sampleVisit(putSample(*store))));
+    valueOf(store->saveEntry(
+        testEntry(valueOf(store->visitFile(visit)), reg::Item::TightStart, "20.71", UnitCode::Millibar)));
+    static_cast<void>(issueOne(visit));
+    store.reset();
+    m_bytes = hearth::testing::readFile(path());
+}
+
+void SpoiltStore::restore() {
+    std::filesystem::remove(path().string() + "-journal");
+    hearth::testing::writeFile(path(), m_bytes);
+}
+
+std::unique_ptr<Store> SpoiltStore::prepared(const Action& action) {
+    restore();
+    auto opened = valueOf(Store::open(path(), Access::Write, clock));
+    if (action.prepare) {
+        valueOf(action.prepare(*opened, visit));
+    }
+    return opened;
+}
+
+void SpoiltStore::expectSound(const std::vector<std::string>& states) const {
+    {
+        const auto opened = Store::open(path(), Access::Write, clock);
+        ASSERT_TRUE(opened) << codeText(opened.error().code);
+        EXPECT_TRUE((*opened)->verify());
+    }
+    EXPECT_EQ(problemsOf(path()), "");
+    const std::string now = state();
+    EXPECT_NE(std::find(states.begin(), states.end(), now), states.end())
+        << "neither old nor new; against the old state:\n"
+        << firstDifference(states.front(), now) << "\nand against the new one:\n"
+        << firstDifference(states.back(), now);
+}
+
+}  // namespace hearth::store
