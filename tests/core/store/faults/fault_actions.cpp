@@ -140,6 +140,17 @@ Result<void> detachOne(Store& store, reg::VisitId visit) {
     return kept ? store.detach(kept->front().id) : withoutValue(kept);
 }
 
+Result<void> describeOne(Store& store, reg::VisitId visit) {
+    const auto kept = store.attachmentsOf(visit.bytes);
+    return kept ? store.describeAttachment(kept->front().id, "meter.jpg", "under the stairs")
+                : withoutValue(kept);
+}
+
+Result<void> leaveOnlyBytes(Store& store, reg::VisitId visit) {
+    const auto attached = attachOne(store, visit);
+    return attached ? detachOne(store, visit) : attached;
+}
+
 Result<void> undoOne(Store& store, reg::VisitId /*visit*/) {
     return withoutValue(store.undo());
 }
@@ -205,6 +216,10 @@ const std::vector<Action>& actions() {
         {"firm", "saveFirm", renameFirm},
         {"attach", "attach", attachOne},
         {"detach", "detach", detachOne, attachOne},
+        {"describe", "describeAttachment", describeOne, attachOne},
+        {"drop_bytes", "dropUnusedBytes",
+         [](Store& store, reg::VisitId /*visit*/) { return withoutValue(store.dropUnusedBytes()); },
+         leaveOnlyBytes},
         {"together", "together", muchAtOnce},
         {"undo", "undo", undoOne, onFile(typeOne)},
         {"undo_pipes", "undo", undoOne, layPipes},
