@@ -24,6 +24,8 @@ class NoDialogs final : public ui::shell::Dialogs {
     std::optional<QString> saveFile(QWidget*, const QString&, const QString&, const QString&) override {
         return std::nullopt;
     }
+    QStringList openFiles(QWidget*, const QString&, const QString&) override { return {}; }
+    void openDocument(QWidget*, const QString&, const QByteArray&) override {}
 };
 
 class NoPrinting final : public ui::paper::Printing {

@@ -5,6 +5,7 @@
 #include "ui/premises/installations_part.h"
 #include "ui/premises/people_part.h"
 #include "ui/premises/visits_part.h"
+#include "ui/shell/attachments_part.h"
 #include "ui/shell/line_list.h"
 
 namespace hearth::ui::premises {
@@ -48,6 +49,10 @@ PremisesSheet::PremisesSheet(const shell::Context& context, QWidget* parent)
         rest->addWidget(shell::hairline(m_rest));
         rest->addWidget(part);
     }
+    m_attachments = new shell::AttachmentsPart(m_context, QString(), m_rest);
+    rest->addWidget(shell::hairline(m_rest));
+    rest->addWidget(shell::headingText(tr("Pictures and papers"), m_rest));
+    rest->addWidget(m_attachments);
     connect(m_people, &PeoplePart::changed, this, [this] { Q_EMIT changed(m_premises.id); });
     addNotes();
     addHistory();
@@ -237,6 +242,7 @@ void PremisesSheet::fill() {
         m_installations->show(m_premises.id);
         m_people->show(m_premises.id);
         m_visits->show(m_premises.id);
+        m_attachments->show("premises", m_premises.id.bytes);
         shell::orderTabs(this);
     }
 }

@@ -5,8 +5,9 @@
 #include "ui/shell/place.h"
 
 namespace hearth::ui::shell {
+class AttachmentsPart;
 class LineList;
-}
+}  // namespace hearth::ui::shell
 
 namespace hearth::ui::premises {
 
@@ -62,6 +63,7 @@ class PremisesSheet : public shell::Sheet {
     InstallationsPart* m_installations = nullptr;
     PeoplePart* m_people = nullptr;
     VisitsPart* m_visits = nullptr;
+    shell::AttachmentsPart* m_attachments = nullptr;
     shell::KeyButton* m_showNotes = nullptr;
     input::Editor* m_notes = nullptr;
     shell::KeyButton* m_showHistory = nullptr;

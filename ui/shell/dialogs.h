@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <QByteArray>
 #include <QString>
 #include <QStringList>
 
@@ -24,6 +25,10 @@ class Dialogs {
     /// Where to save; nothing when cancelled.
     virtual std::optional<QString> saveFile(QWidget* over, const QString& title, const QString& proposed,
                                             const QString& filter) = 0;
+    /// Which files to read; empty when cancelled.
+    virtual QStringList openFiles(QWidget* over, const QString& title, const QString& filter) = 0;
+    /// Shows a copy of a picture or paper with the program that the desktop has for it.
+    virtual void openDocument(QWidget* over, const QString& name, const QByteArray& bytes) = 0;
 };
 
 }  // namespace hearth::ui::shell

@@ -18,6 +18,8 @@ namespace {
 
 constexpr int kRowPad = 6;
 constexpr int kShape = 16;
+constexpr int kPictureWide = 72;
+constexpr int kPictureHigh = 54;
 
 constexpr int kLeftPad = 12;
 constexpr int kRightPad = 10;
@@ -34,7 +36,8 @@ int rowHeight(const Line& line) {
     const int first = QFontMetrics(look::font(look::TypeRole::Body)).height();
     const int second = QFontMetrics(look::font(look::TypeRole::Small)).height();
     const bool two = !line.detail.isEmpty() || !line.rightDetail.isEmpty();
-    return 2 * kRowPad + first + (two ? second : 0);
+    const int words = first + (two ? second : 0);
+    return 2 * kRowPad + (line.picture.isNull() ? words : qMax(words, kPictureHigh));
 }
 
 QString spoken(const Line& line) {
@@ -125,6 +128,11 @@ class LineList::Delegate : public QStyledItemDelegate {
             look::drawOutcome(painter, QRectF(box.left(), box.top() + 1, kShape, kShape), *line.outcome,
                               scheme);
             box.setLeft(box.left() + kShape + look::kGap);
+        }
+        if (!line.picture.isNull()) {
+            const QSize fit = line.picture.size().scaled(kPictureWide, kPictureHigh, Qt::KeepAspectRatio);
+            painter.drawPixmap(QRect(box.topLeft(), fit), line.picture);
+            box.setLeft(box.left() + kPictureWide + look::kGap);
         }
         painter.setFont(look::font(look::TypeRole::Body));
         painter.setPen(look::colour(look::Role::Ink, scheme));

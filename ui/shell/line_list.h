@@ -4,6 +4,7 @@
 #include "core/rulebook/finding.h"
 
 #include <QListView>
+#include <QPixmap>
 #include <QString>
 
 #include <optional>
@@ -19,6 +20,7 @@ struct Line {
     QString right = {};
     QString rightDetail = {};
     std::optional<rulebook::Outcome> outcome = std::nullopt;
+    QPixmap picture = {};  // small, at the left
 };
 
 /// A list by keyboard: arrows move, Enter opens. The one list of all places.

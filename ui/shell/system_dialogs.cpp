@@ -4,7 +4,11 @@
 #include "ui/shell/question.h"
 
 #include <QCoreApplication>
+#include <QDesktopServices>
+#include <QFile>
 #include <QFileDialog>
+#include <QFileInfo>
+#include <QUrl>
 
 namespace hearth::ui::shell {
 
@@ -33,6 +37,23 @@ std::optional<QString> SystemDialogs::saveFile(QWidget* over, const QString& tit
                                                const QString& filter) {
     const QString path = QFileDialog::getSaveFileName(over, title, proposed, filter);
     return path.isEmpty() ? std::nullopt : std::optional(path);
+}
+
+QStringList SystemDialogs::openFiles(QWidget* over, const QString& title, const QString& filter) {
+    return QFileDialog::getOpenFileNames(over, title, QString(), filter);
+}
+
+void SystemDialogs::openDocument(QWidget* over, const QString& name, const QByteArray& bytes) {
+    const QString path = m_opened.filePath(QFileInfo(name).fileName());
+    QFile file(path);
+    const bool written = file.open(QIODevice::WriteOnly) && file.write(bytes) == bytes.size();
+    file.close();
+    if (!written || !QDesktopServices::openUrl(QUrl::fromLocalFile(path))) {
+        tell(over, QCoreApplication::translate("hearth::ui::shell::SystemDialogs", "It can't be shown"),
+             QCoreApplication::translate("hearth::ui::shell::SystemDialogs",
+                                         "No program of this computer shows “%1”. It is kept as it is.")
+                 .arg(name));
+    }
 }
 
 }  // namespace hearth::ui::shell

@@ -3,6 +3,8 @@
 
 #include "ui/shell/dialogs.h"
 
+#include <QTemporaryDir>
+
 namespace hearth::ui::shell {
 
 /// The dialogs that wait for a person: plain, by keyboard, the default answer always set by the caller.
@@ -14,6 +16,11 @@ class SystemDialogs final : public Dialogs {
     std::optional<QString> askText(QWidget* over, const QString& title, const QString& label) override;
     std::optional<QString> saveFile(QWidget* over, const QString& title, const QString& proposed,
                                     const QString& filter) override;
+    QStringList openFiles(QWidget* over, const QString& title, const QString& filter) override;
+    void openDocument(QWidget* over, const QString& name, const QByteArray& bytes) override;
+
+  private:
+    QTemporaryDir m_opened;  // copies for other programs, gone when this one ends
 };
 
 }  // namespace hearth::ui::shell

@@ -49,6 +49,19 @@ class ScriptedDialogs : public ui::shell::Dialogs {
         proposed << name;
         return taken(files);
     }
+    std::deque<QStringList> chosen;
+    QStringList opened;
+    QStringList openFiles(QWidget*, const QString& title, const QString&) override {
+        asked << title;
+        if (chosen.empty()) {
+            ADD_FAILURE() << "nobody expected to be asked: " << title.toStdString();
+            return {};
+        }
+        const auto first = chosen.front();
+        chosen.pop_front();
+        return first;
+    }
+    void openDocument(QWidget*, const QString& name, const QByteArray&) override { opened << name; }
 
   private:
     std::optional<QString> taken(std::deque<std::optional<QString>>& from) {
