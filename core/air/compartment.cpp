@@ -199,13 +199,14 @@ std::vector<Finding> compartmentVentilation(const Compartment& compartment, cons
             findings.push_back(rulebook::plainFinding(kind, Outcome::Fail, Say::VentMixedDestinations));
         }
     } else {
-        // Without a vent the smaller row is asked for, and not met either.
-        const auto need = compartmentNeed(compartment, !someInside, rules);
+        const bool toOutside = someOutside || (!someInside && compartment.toOutside.value_or(false));
+        const auto need = compartmentNeed(compartment, toOutside, rules);
         const auto seen = compartment.vents ? std::optional(seenFromCompartment(vents))
                                             : std::optional<std::vector<Vent>>();
         addBothLevels(findings, seen, need, rules);
     }
-    if (someInside && openFluedAmong(compartment)) {
+    const bool fromRoom = someInside || (!someOutside && compartment.toOutside == false);
+    if (fromRoom && openFluedAmong(compartment)) {
         findings.push_back(
             rulebook::plainFinding(FindingKind::VentFreeArea, Outcome::LookAgain, Say::VentCompartmentRoom));
     }
@@ -304,6 +305,9 @@ LevelNeed plantNeed(const Plant& plant, const RulesInForce& rules) {
     }
     if (!plant.space || !plant.summer) {
         addOnce(need.missing, {Say::PlantSpaceMissing});
+    }
+    if (plant.openFlued != true) {
+        addOnce(need.missing, {Say::PlantFlueOther});
     }
     if (!need.missing.empty()) {
         return doneNeed(std::move(need), known);

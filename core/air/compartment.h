@@ -37,6 +37,8 @@ struct Plant {
     Given<quantity::NetPower> input;
     std::optional<PlantSpace> space;
     std::optional<SummerUse> summer;
+    /// All of them: the rows are for no others.
+    std::optional<bool> openFlued;
     std::optional<std::vector<Vent>> vents;
     Given<quantity::Temperature> atFloor;    // 100 mm above it
     Given<quantity::Temperature> atMiddle;   // 1.5 m

@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/air/room_co.h"
 
-#include "core/air/co_units.h"
+#include "core/air/co_guidelines.h"
+#include "core/air/co_means.h"
 #include "core/air/cohb.h"
 #include "core/air/figures.h"
 #include "core/quantity/units.h"
@@ -9,19 +10,15 @@
 #include "core/rulebook/values.h"
 
 #include <algorithm>
-#include <array>
 #include <cmath>
 #include <utility>
 
 namespace hearth::air {
 
 using quantity::Duration;
-using quantity::kHour;
-using quantity::kMinute;
 using quantity::kPpm;
 using quantity::Share;
 using quantity::UnitCode;
-using rulebook::Entry;
 using rulebook::Finding;
 using rulebook::FindingKind;
 using rulebook::Outcome;
@@ -31,26 +28,6 @@ using rulebook::Say;
 using rulebook::Sentence;
 
 namespace {
-
-constexpr std::array kIndoors{CoPlace::Room, CoPlace::AtAppliance, CoPlace::NextRoom};
-const Duration kShortExposure(15.0, kMinute);
-const Duration kLongExposure(8.0, kHour);
-
-double coInUnit(Share share, UnitCode unit) {
-    return unit == UnitCode::MilligramPerCubicMetre ? massFromShare(share).milligramsPerCubicMetre
-                                                    : share.in(quantity::shareUnit(unit));
-}
-
-std::optional<Share> coLimit(const Entry* entry) {
-    const auto figure = entry == nullptr ? std::nullopt : rulebook::figureOf(*entry);
-    return figure ? coShare(*figure) : std::nullopt;
-}
-
-/// A level with the instrument's uncertainty, in an entry's own unit.
-quantity::Uncertain coMeasured(Share level, const CoSeries& series, UnitCode unit) {
-    return quantity::readOff(coInUnit(level, unit), coInUnit(series.digit, unit),
-                             coInUnit(series.accuracy, unit));
-}
 
 /// What has been said stays as the first note behind what is graver.
 void sayFirst(Finding& finding, Sentence sentence) {
@@ -111,11 +88,12 @@ std::optional<Duration> samplingTime(const RoomCoInput& input, const RulesInForc
     return longest;
 }
 
-/// The trend in the room; rising anywhere indoors is rising.
-CoTrend indoorTrend(const RoomCoInput& input, const RulesInForce& rules) {
+}  // namespace
+
+CoTrend roomTrend(const RoomCoInput& input, const RulesInForce& rules) {
     CoTrend told;
     bool any = false;
-    for (const auto place : kIndoors) {
+    for (const auto place : kCoIndoors) {
         const auto readings = readingsAt(input.series, place);
         if (readings.empty()) {
             continue;
@@ -129,6 +107,8 @@ CoTrend indoorTrend(const RoomCoInput& input, const RulesInForce& rules) {
     }
     return told;
 }
+
+namespace {
 
 void noteTrend(Finding& finding, const CoTrend& trend) {
     const auto say = trend.trend == Trend::Rising    ? Say::CoTrendRising
@@ -170,7 +150,7 @@ bool isShortPeak(Finding& finding, const RoomCoInput& input, Share peak, Trend t
         return false;
     }
     Share latest;
-    for (const auto place : kIndoors) {
+    for (const auto place : kCoIndoors) {
         const auto readings = readingsAt(input.series, place);
         latest = readings.empty() ? latest : std::max(latest, readings.back().level);
     }
@@ -237,7 +217,7 @@ Finding levelOfRoom(const RoomCoInput& input, const RulesInForce& rules) {
         return finding;
     } else {
         finding.measured = ppmFigure(*indoors);
-        const auto trend = indoorTrend(input, rules);
+        const auto trend = roomTrend(input, rules);
         judgeByActionLevels(finding, input, *indoors, trend, rules);
         const auto* raised = rules.known(Rule::RoomCoRaisedFrom);
         if (const auto from = coLimit(raised); from && *indoors >= *from) {
@@ -258,118 +238,6 @@ Finding levelOfRoom(const RoomCoInput& input, const RulesInForce& rules) {
     if (input.series.someUnreadable) {
         finding.notes.push_back({Say::ReadingUnusable});
         finding.outcome = rulebook::graver(finding.outcome, Outcome::NoVerdict);
-    }
-    return finding;
-}
-
-// --- means ---
-
-/// How grave a mean is before what provenance makes of it.
-enum class MeanRank { Open, High, Beyond };
-struct JudgedMean {
-    Finding finding;
-    MeanRank rank = MeanRank::Open;
-    CoMean mean;
-};
-
-JudgedMean judgeMean(FindingKind kind, Rule rule, Duration window, const std::vector<CoReading>& readings,
-                     const CoSeries& series, const RulesInForce& rules) {
-    JudgedMean judged{Finding{kind}, MeanRank::Open, *highestMean(readings, window)};
-    auto& finding = judged.finding;
-    const auto& mean = judged.mean;
-    const auto figure = ppmFigure(mean.mean);
-    finding.measured = figure;
-    const auto* entry = rules.known(rule);
-    const auto limit = coLimit(entry);
-    if (!limit) {
-        rulebook::concludeOpen(finding, {Say::LimitMissing});
-        return judged;
-    }
-    const auto limitShown = limitFigure(*entry);
-    if (mean.measured >= window) {
-        rulebook::judgeAgainst(
-            finding, entry, coMeasured(mean.mean, series, limitShown.unit),
-            {Say::CoMeanWithin, Say::CoMeanNear, Say::CoMeanBeyond, {figure, limitShown, figureOf(window)}});
-        judged.rank = rulebook::says(finding, Say::CoMeanBeyond) ? MeanRank::Beyond : MeanRank::Open;
-        return judged;
-    }
-    rulebook::restOn(finding, *entry);
-    const double spent = mean.mean.in(kPpm)*mean.measured.in(kMinute);
-    const std::vector<rulebook::Argument> arguments{figure, figureOf(mean.measured), figureOf(window)};
-    auto withLimit = arguments;
-    withLimit.emplace_back(limitShown);
-    if (spent > limit->in(kPpm)*window.in(kMinute)) {
-        rulebook::concludeBeyond(
-            finding, *entry,
-            {Say::CoMeanPartialSpent, {figure, figureOf(mean.measured), figureOf(window), limitShown}});
-        judged.rank = MeanRank::Beyond;
-    } else if (mean.mean > *limit) {
-        rulebook::concludeOpen(finding, {Say::CoMeanPartialHigh, withLimit});
-        judged.rank = MeanRank::High;
-    } else {
-        rulebook::concludeOpen(finding, {Say::CoMeanPartial, arguments});
-    }
-    return judged;
-}
-
-bool isGraverMean(const JudgedMean& a, const JudgedMean& b) {
-    if (a.rank != b.rank) {
-        return a.rank > b.rank;
-    }
-    return a.mean.measured != b.mean.measured ? a.mean.measured > b.mean.measured : a.mean.mean > b.mean.mean;
-}
-
-/// Guidelines for times up to `most` and above `least` that the readings lasted; the one for exactly `most`
-/// is told also where it is kept.
-void noteGuidelines(Finding& finding, const std::vector<CoReading>& readings, Duration least, Duration most) {
-    const auto whole = meanOf(readings);
-    for (const auto& guideline : coGuidelines()) {
-        if (guideline.over <= least || guideline.over > most || !whole) {
-            continue;
-        }
-        const auto limit = guideline.ppm > 0.0 ? Share(guideline.ppm, kPpm)
-                                               : shareFromMass({guideline.milligramsPerCubicMetre});
-        const auto mean = highestMean(readings, guideline.over);
-        if (mean->measured >= guideline.over && mean->mean > limit) {
-            finding.notes.push_back(
-                {Say::CoGuidelineAbove, {ppmFigure(mean->mean), ppmFigure(limit), figureOf(guideline.over)}});
-        } else if (guideline.over == most && guideline.ppm > 0.0) {
-            finding.notes.push_back({Say::CoGuideline, {ppmFigure(limit), figureOf(guideline.over)}});
-        }
-    }
-}
-
-/// The gravest of the places; nothing where none has readings at two instants.
-std::optional<Finding> meanFinding(FindingKind kind, Rule rule, Duration window, const CoSeries& series,
-                                   const RulesInForce& rules) {
-    std::optional<JudgedMean> gravest;
-    std::vector<CoReading> where;
-    for (const auto place : kIndoors) {
-        const auto readings = readingsAt(series, place);
-        if (!meanOf(readings)) {
-            continue;
-        }
-        auto judged = judgeMean(kind, rule, window, readings, series, rules);
-        if (!gravest || isGraverMean(judged, *gravest)) {
-            gravest = std::move(judged);
-            where = readings;
-        }
-    }
-    if (!gravest) {
-        return std::nullopt;
-    }
-    auto& finding = gravest->finding;
-    constexpr double kMuch = 3.0;  // for a note alone: a third of the time between two readings
-    if (gravest->mean.longestGap * kMuch > window) {
-        finding.notes.push_back({Say::CoGap, {figureOf(gravest->mean.longestGap)}});
-    }
-    constexpr double kDay = 24.0;
-    const bool isShort = window <= kShortExposure;
-    noteGuidelines(finding, where, isShort ? Duration() : kShortExposure,
-                   isShort ? kShortExposure : std::max(window, Duration(kDay, kHour)));
-    if (series.someUnreadable && finding.outcome != Outcome::Fail) {
-        finding.notes.push_back({Say::ReadingUnusable});
-        finding.outcome = Outcome::NoVerdict;
     }
     return finding;
 }
@@ -433,7 +301,7 @@ Finding bloodOfRoom(const CoSeries& series, const RulesInForce& rules) {
     const auto strength = [](const Finding& finding) {
         return finding.outcome == Outcome::Fail ? 2 : finding.outcome == Outcome::LookAgain ? 1 : 0;
     };
-    for (const auto place : kIndoors) {
+    for (const auto place : kCoIndoors) {
         const auto readings = readingsAt(series, place);
         auto one = bloodWarning(readings, rules);
         if (!readings.empty() && strength(one) >= strength(strongest)) {
@@ -447,10 +315,10 @@ Finding bloodOfRoom(const CoSeries& series, const RulesInForce& rules) {
 
 std::vector<Finding> roomCo(const RoomCoInput& input, const RulesInForce& rules) {
     std::vector<Finding> findings{backgroundFinding(input.series), levelOfRoom(input, rules)};
-    for (auto mean : {meanFinding(FindingKind::RoomCoShortMean, Rule::RoomCoShortLimit, kShortExposure,
-                                  input.series, rules),
-                      meanFinding(FindingKind::RoomCoLongMean, Rule::RoomCoLongLimit, kLongExposure,
-                                  input.series, rules)}) {
+    for (auto mean : {coMeanFinding(FindingKind::RoomCoShortMean, Rule::RoomCoShortLimit, kCoShortExposure,
+                                    input.series, rules),
+                      coMeanFinding(FindingKind::RoomCoLongMean, Rule::RoomCoLongLimit, kCoLongExposure,
+                                    input.series, rules)}) {
         if (mean) {
             findings.push_back(std::move(*mean));
         }
@@ -464,34 +332,6 @@ Share dangerFrom(const RulesInForce& rules) {
     const Share most(100.0, kPpm);
     const Share usual(20.0, kPpm);
     return std::min(most, coLimit(rules.known(Rule::RoomCoDangerFrom)).value_or(usual));
-}
-
-std::span<const CoGuideline> coGuidelines() {
-    constexpr auto* kEurope = "WHO Air Quality Guidelines for Europe, 2nd edition";
-    constexpr auto* kIndoor = "WHO guidelines for indoor air quality, 2010";
-    constexpr auto* kGlobal = "WHO global air quality guidelines, 2021";
-    static constexpr std::array kRows{
-        CoGuideline{kEurope, 100.0, 90.0, Duration(15.0, kMinute), false},
-        CoGuideline{kEurope, 60.0, 50.0, Duration(30.0, kMinute), false},
-        CoGuideline{kEurope, 30.0, 25.0, Duration(1.0, kHour), false},
-        CoGuideline{kEurope, 10.0, 10.0, Duration(8.0, kHour), false},
-        CoGuideline{kIndoor, 100.0, 0.0, Duration(15.0, kMinute), true},
-        CoGuideline{kIndoor, 35.0, 0.0, Duration(1.0, kHour), true},
-        CoGuideline{kIndoor, 10.0, 0.0, Duration(8.0, kHour), true},
-        CoGuideline{kIndoor, 7.0, 0.0, Duration(24.0, kHour), true},
-        CoGuideline{kGlobal, 4.0, 0.0, Duration(24.0, kHour), false},
-    };
-    return kRows;
-}
-
-std::span<const CoAlarmRow> coAlarmRows() {
-    static constexpr std::array kRows{
-        CoAlarmRow{30.0, Duration(120.0, kMinute), std::nullopt},
-        CoAlarmRow{50.0, Duration(60.0, kMinute), Duration(90.0, kMinute)},
-        CoAlarmRow{100.0, Duration(10.0, kMinute), Duration(40.0, kMinute)},
-        CoAlarmRow{300.0, Duration(), Duration(3.0, kMinute)},
-    };
-    return kRows;
 }
 
 }  // namespace hearth::air

@@ -6,7 +6,8 @@
 #include "core/rulebook/given.h"
 #include "core/rulebook/rules_in_force.h"
 
-#include <span>
+#include <optional>
+#include <vector>
 
 /// Carbon monoxide in a room as findings. Nothing here ever says that a room is safe: below every limit the
 /// words say so, and a reading that is dangerous by a published exposure limit warns whatever else is known.
@@ -34,27 +35,9 @@ struct RoomCoInput {
 /// Source: HSE EH40/2005: 20 ppm as a mean of 8 hours, 100 ppm of 15 minutes. Checked: room_co_test.cpp.
 [[nodiscard]] quantity::Share dangerFrom(const rulebook::RulesInForce& rules);
 
-/// A guideline of the World Health Organization: a mean that should not be exceeded over that time.
-struct CoGuideline {
-    const char* document;
-    double milligramsPerCubicMetre;
-    double ppm;  // as the document prints it; nought where it prints none
-    quantity::Duration over;
-    bool fromMemory;
-};
-/// For information: decides nothing.
-/// Source: WHO Air Quality Guidelines for Europe, 2nd edition (a journal's table); WHO indoor air 2010 (from
-/// memory); WHO 2021 (an air-quality body's table). Checked: room_co_test.cpp.
-[[nodiscard]] std::span<const CoGuideline> coGuidelines();
-
-/// When an alarm must sound at a level: not before `notBefore`, by `by` (absent: it need not).
-struct CoAlarmRow {
-    double ppm;
-    quantity::Duration notBefore;
-    std::optional<quantity::Duration> by;
-};
-/// For information: thresholds for saving lives, not safe levels.
-/// Source: BS EN 50291 (a carbon monoxide charity's page). Checked: room_co_test.cpp.
-[[nodiscard]] std::span<const CoAlarmRow> coAlarmRows();
+/// The trend indoors, over the time that the room must be sampled (over all of it where that is not known);
+/// rising at any place is rising.
+/// Source: see trendOf. Checked: room_co_test.cpp.
+[[nodiscard]] CoTrend roomTrend(const RoomCoInput& input, const rulebook::RulesInForce& rules);
 
 }  // namespace hearth::air

@@ -108,6 +108,9 @@ Finding ventState(const std::vector<Vent>& vents) {
     if (any(&Vent::flyScreen, true)) {
         faults.push_back({Say::VentFlyScreen});
     }
+    if (any(&Vent::unsound, true)) {
+        faults.push_back({Say::VentUnsound});
+    }
     const bool unsleeved = any(&Vent::sleeved, false);
     const bool said = allSaid(&Vent::blocked) && allSaid(&Vent::closable) && allSaid(&Vent::flyScreen);
     if (!faults.empty()) {

@@ -128,7 +128,13 @@ std::optional<Volume> RoomReckoning::certainVolume() {
         lack(m_room.volume.unreadable ? Say::ReadingUnusable : Say::VentVolumeMissing);
         return std::nullopt;
     }
-    return *m_room.volume - quantity::kCoverage * m_room.volumeUncertainty.value_or(Volume());
+    const Volume unsure = quantity::kCoverage * m_room.volumeUncertainty.value_or(Volume());
+    const Volume certain = *m_room.volume - unsure;
+    if (unsure > Volume()) {
+        addOnce(m_need.steps,
+                {Say::VentStepVolume, {figureOf(*m_room.volume), figureOf(unsure), figureOf(certain)}});
+    }
+    return certain;
 }
 
 void RoomReckoning::addOther(Area area, bool flueless) {

@@ -25,6 +25,8 @@ struct Vent {
     std::optional<bool> blocked;
     std::optional<bool> closable;
     std::optional<bool> flyScreen;
+    /// One of these three is wrong, not said which.
+    std::optional<bool> unsound;
     /// Of a vent through a cavity wall; not said is taken as no cavity.
     std::optional<bool> sleeved;
 };
@@ -80,6 +82,8 @@ struct Room {
 
 /// A compartment or cupboard; its vents say whether they lead to outside or to the room.
 struct Compartment {
+    /// Where its vents are to lead, for the time while none is there that says so.
+    std::optional<bool> toOutside;
     std::optional<std::vector<Vent>> vents;
     std::vector<Appliance> appliances;
 };

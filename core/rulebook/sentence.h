@@ -352,6 +352,7 @@ enum class Say {
     VentStepSeveral,          // flueless heaters, open-flued heaters, largest other, area
     VentStepThroughWall,      // area, factor, counted area
     VentStepGross,            // gross input, gross over net, net input
+    VentStepVolume,           // volume, uncertainty, volume taken
     VentDecorativeAdded,      // - : the standard's way is not known
     VentNeedIs,               // area
     VentEnough,               // there, needed
@@ -366,6 +367,7 @@ enum class Say {
     VentLeadsMissing,         // -
     VentLevelMissing,         // -
     VentAppliancesMissing,    // -
+    VentSpaceMissing,         // -
     VentDoorMissing,          // -
     VentTightMissing,         // - : more may be needed
     VentTightMore,            // - : more may be needed; the rule is empty
@@ -380,6 +382,7 @@ enum class Say {
     VentBlocked,              // -
     VentClosable,             // -
     VentFlyScreen,            // -
+    VentUnsound,              // - : blocked, closable or with a fly-screen
     VentNotSleeved,           // -
     VentStateUnknown,         // -
     VentWithinScope,          // input, limit
@@ -388,6 +391,7 @@ enum class Say {
     VentPlantBeyond,          // input, limit
     VentPlantWithin,          // input, limit
     VentOutsideOnly,          // - : the rule is for vents straight to outside
+    PlantFlueOther,           // - : the rule is for open-flued boilers
     PlantSpaceMissing,        // -
     VentRoomLargeEnough,      // volume, least
     VentRoomTooSmall,         // volume, least
@@ -429,6 +433,10 @@ enum class Say {
     CoBackgroundMissing,      // -
     CoBackgroundLate,         // -
     CoRoomMissing,            // -
+    CoPlaceMissing,           // number of the reading
+    CoTimeMissing,            // number of the reading
+    CoLevelMissing,           // number of the reading
+    CoTimesBackwards,         // number of the reading
     CoReadAtDistance,         // -
     CoSamplingWithin,         // height, distance, time
     CoSamplingHeight,         // height, asked

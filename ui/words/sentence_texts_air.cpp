@@ -38,6 +38,9 @@ constexpr std::array kAir{
     SayText{Say::VentStepThroughWall,
             QT_TRANSLATE_NOOP("Words", "Through an inside wall %1 counts as %1 ÷ %2 = %3.")},
     SayText{Say::VentStepGross, QT_TRANSLATE_NOOP("Words", "%1 gross ÷ %2 = %3 net.")},
+    SayText{
+        Say::VentStepVolume,
+        QT_TRANSLATE_NOOP("Words", "The room has %1, which may be %2 less by its last digit: %3 is taken.")},
     SayText{Say::VentDecorativeAdded,
             QT_TRANSLATE_NOOP("Words",
                               "How a decorative fire counts beside other open-flued appliances has not been "
@@ -72,6 +75,10 @@ constexpr std::array kAir{
             QT_TRANSLATE_NOOP("Words", "Not said whether a vent is at high or at low level.")},
     SayText{Say::VentAppliancesMissing,
             QT_TRANSLATE_NOOP("Words", "No appliance has been entered for this space.")},
+    SayText{Say::VentSpaceMissing,
+            QT_TRANSLATE_NOOP("Words",
+                              "Not said what the appliances stand in: a room, a hall, a compartment or a "
+                              "boiler room. Each has its own rule.")},
     SayText{Say::VentDoorMissing,
             QT_TRANSLATE_NOOP("Words", "Not said whether a door opens straight to outside.")},
     SayText{Say::VentTightMissing,
@@ -116,6 +123,9 @@ constexpr std::array kAir{
     SayText{Say::VentFlyScreen,
             QT_TRANSLATE_NOOP(
                 "Words", "A vent has a fly-screen or gauze that clogs. Take it out or change the vent.")},
+    SayText{Say::VentUnsound, QT_TRANSLATE_NOOP("Words",
+                                                "A vent is blocked, can be closed, or has a fly-screen. Put "
+                                                "it right before the appliance is used.")},
     SayText{Say::VentNotSleeved,
             QT_TRANSLATE_NOOP(
                 "Words",
@@ -142,6 +152,9 @@ constexpr std::array kAir{
             QT_TRANSLATE_NOOP("Words",
                               "This rule is for vents straight to outside, and one of these leads elsewhere: "
                               "a specialist's design is needed.")},
+    SayText{Say::PlantFlueOther, QT_TRANSLATE_NOOP("Words",
+                                                   "This rule is for open-flued boilers, and one of these is "
+                                                   "not, or its flue has not been said: go by the maker.")},
     SayText{Say::PlantSpaceMissing,
             QT_TRANSLATE_NOOP("Words",
                               "Not said whether this is a boiler room or an enclosure, or how much of the "
@@ -174,7 +187,8 @@ constexpr std::array kAir{
             QT_TRANSLATE_NOOP("Words",
                               "Danger: %1 of carbon monoxide was read (warning from %2). Get everyone out, "
                               "turn the appliances off, open windows and doors if it is safe to, get medical "
-                              "help for anyone who feels ill, and call the gas emergency service.")},
+                              "help for anyone who feels ill, then ring the gas emergency service (LPG: the "
+                              "supplier's emergency number).")},
     SayText{Say::CoRaised,
             QT_TRANSLATE_NOOP("Words",
                               "%1 of carbon monoxide was read (warning from %2). Turn the appliances off, "
@@ -194,7 +208,8 @@ constexpr std::array kAir{
     SayText{Say::CoLeave,
             QT_TRANSLATE_NOOP("Words",
                               "The highest reading was %1; from %2 on the appliances go off, windows and "
-                              "doors are opened, everyone leaves, and the gas emergency service is called.")},
+                              "doors are opened, everyone leaves, and the gas emergency service (LPG: the "
+                              "supplier's emergency number) is rung.")},
     SayText{Say::CoShortPeak,
             QT_TRANSLATE_NOOP(
                 "Words",
@@ -253,6 +268,19 @@ constexpr std::array kAir{
             "No reading outdoors was taken first: zero the instrument outdoors and note the reading there.")},
     SayText{Say::CoBackgroundLate, QT_TRANSLATE_NOOP("Words", "The reading outdoors was not the first one.")},
     SayText{Say::CoRoomMissing, QT_TRANSLATE_NOOP("Words", "No reading in the room has been entered.")},
+    SayText{Say::CoPlaceMissing,
+            QT_TRANSLATE_NOOP(
+                "Words",
+                "Not said where reading %1 was taken: it is counted as in the room, and nothing passes.")},
+    SayText{Say::CoTimeMissing,
+            QT_TRANSLATE_NOOP(
+                "Words",
+                "Not said when reading %1 was taken: it is put with the one before, and nothing passes.")},
+    SayText{Say::CoLevelMissing,
+            QT_TRANSLATE_NOOP(
+                "Words", "Reading %1 has no figure: nothing passes until it is there or its line is empty.")},
+    SayText{Say::CoTimesBackwards,
+            QT_TRANSLATE_NOOP("Words", "Reading %1 is earlier than the one before it: check the times.")},
     SayText{Say::CoReadAtDistance,
             QT_TRANSLATE_NOOP("Words", "The readings were taken from outside the room.")},
     SayText{Say::CoSamplingWithin,

@@ -188,6 +188,7 @@ Plant plantOf(double kilowatt, PlantSpace space, SummerUse summer) {
     plant.input = kw(kilowatt);
     plant.space = space;
     plant.summer = summer;
+    plant.openFlued = true;
     return plant;
 }
 
@@ -255,6 +256,10 @@ TEST(Plant, NothingPassesOnWhatIsMissing) {
     plant.vents = std::vector{ventAt(VentLevel::Low, 2000, VentLeadsTo::ThroughOneWall)};
     EXPECT_EQ(why(), Say::VentOutsideOnly);
     plant.vents->front().leadsTo = VentLeadsTo::Outside;
+    for (const auto flued : {std::optional<bool>(), std::optional(false)}) {
+        plant.openFlued = flued;
+        EXPECT_EQ(why(), Say::PlantFlueOther);
+    }
     plant.summer.reset();
     EXPECT_EQ(why(), Say::PlantSpaceMissing);
     plant.input = {};
