@@ -182,6 +182,16 @@ LevelNeed compartmentNeed(const Compartment& compartment, bool toOutside, const 
     return doneNeed(std::move(need), known);
 }
 
+bool takesAirFromOutside(const Compartment& compartment) {
+    const auto vents = compartment.vents.value_or(std::vector<Vent>{});
+    if (std::any_of(vents.begin(), vents.end(), leadsOutside)) {
+        return true;
+    }
+    const bool inside =
+        std::any_of(vents.begin(), vents.end(), [](const Vent& vent) { return vent.leadsTo; });
+    return !inside && compartment.toOutside.value_or(false);
+}
+
 std::vector<Finding> compartmentVentilation(const Compartment& compartment, const RulesInForce& rules) {
     std::vector<Finding> findings;
     if (const auto scope = scopeFinding(compartment.appliances, rules)) {
@@ -199,8 +209,7 @@ std::vector<Finding> compartmentVentilation(const Compartment& compartment, cons
             findings.push_back(rulebook::plainFinding(kind, Outcome::Fail, Say::VentMixedDestinations));
         }
     } else {
-        const bool toOutside = someOutside || (!someInside && compartment.toOutside.value_or(false));
-        const auto need = compartmentNeed(compartment, toOutside, rules);
+        const auto need = compartmentNeed(compartment, takesAirFromOutside(compartment), rules);
         const auto seen = compartment.vents ? std::optional(seenFromCompartment(vents))
                                             : std::optional<std::vector<Vent>>();
         addBothLevels(findings, seen, need, rules);

@@ -22,6 +22,11 @@ struct LevelNeed {
 [[nodiscard]] LevelNeed compartmentNeed(const Compartment& compartment, bool toOutside,
                                         const rulebook::RulesInForce& rules);
 
+/// Which row holds: where the vents lead decides, else what was said; nothing said is the room's, which asks
+/// for more.
+/// Source: see compartmentNeed. Checked: compartment_test.cpp.
+[[nodiscard]] bool takesAirFromOutside(const Compartment& compartment);
+
 /// Findings: scope, high level, low level, the room that gives the air, state of the vents. Vents through one
 /// wall lead to the room, whose row counts with that wall; through more they count less.
 /// Source: as compartmentNeed. Checked: compartment_test.cpp.

@@ -55,12 +55,14 @@ constexpr auto kDerived = std::to_array<rulebook::Code<Derived>>({
     {Derived::VentNeedHigh, "vent_need_high"},
     {Derived::VentNeedLow, "vent_need_low"},
     {Derived::VentThere, "vent_there"},
+    {Derived::VentInput, "vent_input"},
     // --- end of ventilation
     // --- room_co
     {Derived::CoPeak, "co_peak"},
     {Derived::CoMeanAll, "co_mean_all"},
     {Derived::CoMeanQuarter, "co_mean_quarter"},
     {Derived::CoChange, "co_change"},
+    {Derived::CoMeanLong, "co_mean_long"},
     // --- end of room_co
     // --- pipes
     {Derived::VolumeWhole, "volume_whole"},

@@ -55,12 +55,14 @@ enum class Derived {
     VentNeedHigh,
     VentNeedLow,
     VentThere,
+    VentInput,
     // --- end of ventilation
     // --- room_co
     CoPeak,
     CoMeanAll,
     CoMeanQuarter,
     CoChange,
+    CoMeanLong,
     // --- end of room_co
     // --- pipes
     VolumeWhole,

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <array>
+#include <span>
 
 namespace hearth::judging {
 
@@ -82,6 +83,45 @@ constexpr auto kOfUse = std::to_array<OfUse>({
     // --- end of gas
 });
 
+/// An item is of use only while the choice that decides it is one of these; no code stands for nothing
+/// chosen.
+using Codes = std::span<const std::string_view>;
+struct OneOf {
+    Item item;
+    Item decidedBy;
+    Codes codes;
+};
+constexpr std::array kRooms{std::string_view(), choice::kRoom, choice::kInternalSpace};
+constexpr std::array kPlants{choice::kBoilerRoom, choice::kBoilerEnclosure};
+constexpr std::array kNoPlants{std::string_view(), choice::kRoom, choice::kInternalSpace,
+                               choice::kCompartmentToRoom, choice::kCompartmentToOutside};
+constexpr std::array kSomeVents{std::string_view(), choice::kYes};
+/// Kinds that come with more than one kind of flue.
+constexpr std::array kFluesDiffer{
+    std::string_view(), choice::kCondensingBoiler, choice::kNonCondensingBoiler, choice::kWarmAirHeater,
+    choice::kGasFire,   choice::kRangeCooker,      choice::kTumbleDryer,         choice::kOther};
+
+constexpr auto kOneOf = std::to_array<OneOf>({
+    // --- ventilation
+    {Item::RoomVolume, Item::RoomSpace, Codes(kRooms)},
+    {Item::RoomOpening, Item::RoomSpace, Codes(kRooms)},
+    {Item::RoomTight, Item::RoomSpace, Codes(kRooms)},
+    {Item::RoomBedSitting, Item::RoomSpace, Codes(kRooms)},
+    {Item::RoomBasement, Item::RoomSpace, Codes(kRooms)},
+    {Item::PlantSummer, Item::RoomSpace, Codes(kPlants)},
+    {Item::PlantFloor, Item::RoomSpace, Codes(kPlants)},
+    {Item::PlantMiddle, Item::RoomSpace, Codes(kPlants)},
+    {Item::PlantCeiling, Item::RoomSpace, Codes(kPlants)},
+    {Item::ApplianceFlue, Item::ApplianceKind, Codes(kFluesDiffer)},
+    {Item::ApplianceVentArea, Item::RoomSpace, Codes(kNoPlants)},
+    {Item::VentArea, Item::RoomVents, Codes(kSomeVents)},
+    {Item::VentTo, Item::RoomVents, Codes(kSomeVents)},
+    {Item::VentLevel, Item::RoomVents, Codes(kSomeVents)},
+    {Item::VentSound, Item::RoomVents, Codes(kSomeVents)},
+    {Item::VentSleeved, Item::RoomVents, Codes(kSomeVents)},
+    // --- end of ventilation
+});
+
 /// The code chosen in the row, or in the part that is asked once; empty while nothing is.
 std::string_view chosen(const Worksheet& sheet, Group group, int row, Item item) {
     const auto* entry = sheet.find(group, row, item);
@@ -94,10 +134,16 @@ std::string_view chosen(const Worksheet& sheet, Group group, int row, Item item)
 }  // namespace
 
 bool isOfUse(const Worksheet& sheet, Group group, int row, Item item) {
-    return std::all_of(kOfUse.begin(), kOfUse.end(), [&](const OfUse& line) {
-        const bool is = chosen(sheet, group, row, line.decidedBy) == line.code;
-        return line.item != item || is == (line.when == While::Is);
-    });
+    return std::all_of(kOfUse.begin(), kOfUse.end(),
+                       [&](const OfUse& line) {
+                           const bool is = chosen(sheet, group, row, line.decidedBy) == line.code;
+                           return line.item != item || is == (line.when == While::Is);
+                       }) &&
+           std::all_of(kOneOf.begin(), kOneOf.end(), [&](const OneOf& line) {
+               const auto code = chosen(sheet, group, row, line.decidedBy);
+               return line.item != item ||
+                      std::find(line.codes.begin(), line.codes.end(), code) != line.codes.end();
+           });
 }
 
 }  // namespace hearth::judging

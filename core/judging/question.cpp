@@ -70,18 +70,22 @@ constexpr std::array kRegulation26{AskedGroup{Group::Once, kRegulation26Once, 1}
 // --- end of regulation_26_9
 
 // --- ventilation
-constexpr std::array kVentilationOnce{Item::RoomSpace, Item::RoomVolume, Item::RoomOpening, Item::RoomTight,
-                                      Item::RoomBedSitting};
+constexpr std::array kVentilationOnce{Item::GasFamily,    Item::RoomSpace,    Item::RoomVolume,
+                                      Item::RoomOpening,  Item::RoomTight,    Item::RoomBedSitting,
+                                      Item::RoomBasement, Item::PlantSummer,  Item::PlantFloor,
+                                      Item::PlantMiddle,  Item::PlantCeiling, Item::RoomVents};
 constexpr std::array kVentilationAppliance{Item::ApplianceKind, Item::ApplianceFlue, Item::ApplianceInput,
-                                           Item::ApplianceInputBasis};
-constexpr std::array kVentilationVent{Item::VentArea, Item::VentTo, Item::VentLevel, Item::VentSound};
+                                           Item::ApplianceInputBasis, Item::ApplianceVentArea};
+constexpr std::array kVentilationVent{Item::VentArea, Item::VentTo, Item::VentLevel, Item::VentSound,
+                                      Item::VentSleeved};
 constexpr std::array kVentilation{AskedGroup{Group::Once, kVentilationOnce, 1},
                                   AskedGroup{Group::Appliance, kVentilationAppliance, 12},
                                   AskedGroup{Group::Vent, kVentilationVent, 12}};
 // --- end of ventilation
 
 // --- room_co
-constexpr std::array kRoomCoOnce{Item::RoomCoDistance};
+constexpr std::array kRoomCoOnce{Item::RoomCoAppliance, Item::RoomCoDistance, Item::RoomCoHeight,
+                                 Item::RoomCoFromAppliance, Item::RoomCoAccuracy};
 constexpr std::array kRoomCoReading{Item::RoomCoAt, Item::RoomCoPlace, Item::RoomCo};
 constexpr std::array kRoomCo{AskedGroup{Group::Once, kRoomCoOnce, 1},
                              AskedGroup{Group::Reading, kRoomCoReading, 200}};

@@ -54,6 +54,12 @@ int Worksheet::rows(Group group) const {
     return rows;
 }
 
+bool Worksheet::holdsAny(Group group, int row) const {
+    const auto of = subject(group, row);
+    return std::any_of(m_entries.begin(), m_entries.end(),
+                       [&](const reg::Entry& entry) { return entry.subject == of; });
+}
+
 bool Worksheet::isAsked(Group group, int row, reg::Item item) const {
     return find(group, row, item) != nullptr || isOfUse(*this, group, row, item);
 }

@@ -27,6 +27,7 @@ class Worksheet {
     /// One more than the last row that holds anything.
     [[nodiscard]] int rows(Group group) const;
     [[nodiscard]] bool isEmpty() const { return m_entries.empty(); }
+    [[nodiscard]] bool holdsAny(Group group, int row) const;
     /// Whether an item is of use, given what was chosen so far (no test dial for a metric meter). What holds
     /// something is always asked.
     [[nodiscard]] bool isAsked(Group group, int row, reg::Item item) const;

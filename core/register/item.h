@@ -154,6 +154,7 @@ enum class Item {
     ApplianceInput,
     ApplianceInputBasis,
     ApplianceTolerance,
+    ApplianceVentArea,
     // appliance: gas rate
     RateMeter,
     RateIndexStart,
@@ -234,11 +235,22 @@ enum class Item {
     VentTo,
     VentLevel,
     VentSound,
+    RoomVents,
+    RoomBasement,
+    VentSleeved,
+    PlantSummer,
+    PlantFloor,
+    PlantMiddle,
+    PlantCeiling,
     // room: carbon monoxide, one reading a row
     RoomCoDistance,
     RoomCoAt,
     RoomCoPlace,
     RoomCo,
+    RoomCoAppliance,
+    RoomCoHeight,
+    RoomCoFromAppliance,
+    RoomCoAccuracy,
     // when is the next check due
     CheckCountry,
     CheckInstalled,
@@ -343,6 +355,10 @@ inline constexpr std::string_view kGrill = "grill";
 inline constexpr std::string_view kHotplate = "hotplate";
 inline constexpr std::string_view kRangeCooker = "range_cooker";
 inline constexpr std::string_view kTumbleDryer = "tumble_dryer";
+inline constexpr std::string_view kDecorativeFire = "decorative_fire";
+inline constexpr std::string_view kCabinetHeater = "cabinet_heater";
+inline constexpr std::string_view kFlued = "flued";
+inline constexpr std::string_view kCooker = "cooker";
 inline constexpr std::string_view kOther = "other";
 inline constexpr std::string_view kRoomSealed = "room_sealed";
 inline constexpr std::string_view kOpenFlued = "open_flued";
@@ -361,6 +377,12 @@ inline constexpr std::string_view kStatutory = "statutory";
 inline constexpr std::string_view kRoom = "room";
 inline constexpr std::string_view kCompartmentToRoom = "compartment_to_room";
 inline constexpr std::string_view kCompartmentToOutside = "compartment_to_outside";
+inline constexpr std::string_view kInternalSpace = "internal_space";
+inline constexpr std::string_view kBoilerRoom = "boiler_room";
+inline constexpr std::string_view kBoilerEnclosure = "boiler_enclosure";
+inline constexpr std::string_view kSummerHalf = "summer_half";
+inline constexpr std::string_view kSummerMost = "summer_most";
+inline constexpr std::string_view kSummerAll = "summer_all";
 inline constexpr std::string_view kDoor = "door";
 inline constexpr std::string_view kUnknown = "unknown";
 inline constexpr std::string_view kOutside = "outside";

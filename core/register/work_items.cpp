@@ -45,6 +45,8 @@ constexpr std::array kApplianceKinds{Choice{choice::kCondensingBoiler},
                                      Choice{choice::kGrill},
                                      Choice{choice::kHotplate},
                                      Choice{choice::kRangeCooker},
+                                     Choice{choice::kDecorativeFire},
+                                     Choice{choice::kCabinetHeater},
                                      Choice{choice::kTumbleDryer},
                                      Choice{choice::kOther}};
 constexpr std::array kFlues{Choice{choice::kRoomSealed}, Choice{choice::kOpenFlued},
@@ -54,8 +56,15 @@ constexpr std::array kRateMeters{Choice{choice::kMetric}, Choice{choice::kImperi
 constexpr std::array kDials{Choice{choice::kDial1}, Choice{choice::kDial2}, Choice{choice::kDial5},
                             Choice{choice::kDial10}};
 constexpr std::array kCorrections{Choice{choice::kNone}, Choice{choice::kFixed}, Choice{choice::kStatutory}};
-constexpr std::array kSpaces{Choice{choice::kRoom}, Choice{choice::kCompartmentToRoom},
-                             Choice{choice::kCompartmentToOutside}};
+constexpr std::array kSpaces{Choice{choice::kRoom},
+                             Choice{choice::kInternalSpace},
+                             Choice{choice::kCompartmentToRoom},
+                             Choice{choice::kCompartmentToOutside},
+                             Choice{choice::kBoilerRoom},
+                             Choice{choice::kBoilerEnclosure}};
+constexpr std::array kSummers{Choice{choice::kSummerHalf}, Choice{choice::kSummerMost},
+                              Choice{choice::kSummerAll}};
+constexpr std::array kUnderTest{Choice{choice::kFlued}, Choice{choice::kFlueless}, Choice{choice::kCooker}};
 constexpr std::array kOpenings{Choice{choice::kYes}, Choice{choice::kDoor}, Choice{choice::kNo}};
 constexpr std::array kYesNoUnknown{Choice{choice::kYes}, Choice{choice::kNo}, Choice{choice::kUnknown}};
 constexpr std::array kVentTo{Choice{choice::kOutside}, Choice{choice::kOneWall}, Choice{choice::kMoreWalls}};
@@ -174,6 +183,7 @@ constexpr std::array kWorkItems{
     ofAppliance(Item::ApplianceInputBasis, "appliance.input_basis", ItemKind::Choice, UnitFamily::None,
                 kBases),
     ofAppliance(Item::ApplianceTolerance, "appliance.tolerance", ItemKind::Number, UnitFamily::Share),
+    ofAppliance(Item::ApplianceVentArea, "appliance.vent_area", ItemKind::Number, UnitFamily::Area),
     // appliance: gas rate
     ofAppliance(Item::RateMeter, "rate.meter", ItemKind::Choice, UnitFamily::None, kRateMeters),
     ofAppliance(Item::RateIndexStart, "rate.index_start", ItemKind::Number, UnitFamily::Volume),
@@ -263,11 +273,22 @@ constexpr std::array kWorkItems{
     ofRoom(Item::VentTo, "vent.to", ItemKind::Choice, UnitFamily::None, kVentTo),
     ofRoom(Item::VentLevel, "vent.level", ItemKind::Choice, UnitFamily::None, kVentLevels),
     ofRoom(Item::VentSound, "vent.sound", ItemKind::YesNo, UnitFamily::None, kYesNoWork),
+    ofRoom(Item::RoomVents, "room.vents", ItemKind::YesNo, UnitFamily::None, kYesNoWork),
+    ofRoom(Item::RoomBasement, "room.basement", ItemKind::YesNo, UnitFamily::None, kYesNoWork),
+    ofRoom(Item::VentSleeved, "vent.sleeved", ItemKind::YesNo, UnitFamily::None, kYesNoWork),
+    ofRoom(Item::PlantSummer, "plant.summer", ItemKind::Choice, UnitFamily::None, kSummers),
+    ofRoom(Item::PlantFloor, "plant.floor", ItemKind::Number, UnitFamily::Temperature),
+    ofRoom(Item::PlantMiddle, "plant.middle", ItemKind::Number, UnitFamily::Temperature),
+    ofRoom(Item::PlantCeiling, "plant.ceiling", ItemKind::Number, UnitFamily::Temperature),
     // room: carbon monoxide, one reading a row
     ofRoom(Item::RoomCoDistance, "room_co.distance", ItemKind::YesNo, UnitFamily::None, kYesNoWork),
     ofRoom(Item::RoomCoAt, "room_co.at", ItemKind::Number, UnitFamily::LongTime),
     ofRoom(Item::RoomCoPlace, "room_co.place", ItemKind::Choice, UnitFamily::None, kCoPlaces),
     ofRoom(Item::RoomCo, "room_co.reading", ItemKind::Number, UnitFamily::Trace),
+    ofRoom(Item::RoomCoAppliance, "room_co.appliance", ItemKind::Choice, UnitFamily::None, kUnderTest),
+    ofRoom(Item::RoomCoHeight, "room_co.height", ItemKind::Number, UnitFamily::Length),
+    ofRoom(Item::RoomCoFromAppliance, "room_co.from_appliance", ItemKind::Number, UnitFamily::Length),
+    ofRoom(Item::RoomCoAccuracy, "room_co.accuracy", ItemKind::Number, UnitFamily::Trace),
     // when is the next check due
     ofInstallation(Item::CheckCountry, "check.country", ItemKind::Choice, UnitFamily::None, kCheckCountries),
     ofInstallation(Item::CheckInstalled, "check.installed", ItemKind::Date),

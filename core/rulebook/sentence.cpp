@@ -353,6 +353,7 @@ constexpr auto kSays = std::to_array<Code<Say>>({
     {Say::VentLevelMissing, "vent_level_missing"},
     {Say::VentAppliancesMissing, "vent_appliances_missing"},
     {Say::VentSpaceMissing, "vent_space_missing"},
+    {Say::VentGasMissing, "vent_gas_missing"},
     {Say::VentDoorMissing, "vent_door_missing"},
     {Say::VentTightMissing, "vent_tight_missing"},
     {Say::VentTightMore, "vent_tight_more"},

@@ -368,6 +368,7 @@ enum class Say {
     VentLevelMissing,         // -
     VentAppliancesMissing,    // -
     VentSpaceMissing,         // -
+    VentGasMissing,           // - : gross to net
     VentDoorMissing,          // -
     VentTightMissing,         // - : more may be needed
     VentTightMore,            // - : more may be needed; the rule is empty

@@ -119,12 +119,14 @@ constexpr std::array kDerivedTexts{
     DerivedText{Derived::VentNeedHigh, QT_TRANSLATE_NOOP("Words", "Needed at high level")},
     DerivedText{Derived::VentNeedLow, QT_TRANSLATE_NOOP("Words", "Needed at low level")},
     DerivedText{Derived::VentThere, QT_TRANSLATE_NOOP("Words", "Free area there")},
+    DerivedText{Derived::VentInput, QT_TRANSLATE_NOOP("Words", "Net heat input of all together")},
     // --- end of ventilation
     // --- room_co
     DerivedText{Derived::CoPeak, QT_TRANSLATE_NOOP("Words", "Highest reading")},
     DerivedText{Derived::CoMeanAll, QT_TRANSLATE_NOOP("Words", "Mean over what was measured")},
     DerivedText{Derived::CoMeanQuarter, QT_TRANSLATE_NOOP("Words", "Highest mean of 15 minutes")},
     DerivedText{Derived::CoChange, QT_TRANSLATE_NOOP("Words", "Change over the last minutes")},
+    DerivedText{Derived::CoMeanLong, QT_TRANSLATE_NOOP("Words", "Highest mean of 8 hours")},
     // --- end of room_co
     // --- pipes
     DerivedText{Derived::VolumeWhole, QT_TRANSLATE_NOOP("Words", "Volume of meter, pipes and fittings")},

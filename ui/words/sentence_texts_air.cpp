@@ -79,6 +79,9 @@ constexpr std::array kAir{
             QT_TRANSLATE_NOOP("Words",
                               "Not said what the appliances stand in: a room, a hall, a compartment or a "
                               "boiler room. Each has its own rule.")},
+    SayText{Say::VentGasMissing,
+            QT_TRANSLATE_NOOP("Words",
+                              "Choose the gas: a gross heat input becomes net by the ratio of that gas.")},
     SayText{Say::VentDoorMissing,
             QT_TRANSLATE_NOOP("Words", "Not said whether a door opens straight to outside.")},
     SayText{Say::VentTightMissing,

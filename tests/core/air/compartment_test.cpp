@@ -160,6 +160,24 @@ TEST(Compartment, NothingPassesOnWhatIsMissing) {
     EXPECT_EQ(beyond.front().outcome, Outcome::NoVerdict);
 }
 
+TEST(Compartment, TheRowIsWhereTheVentsLeadElseWhatWasSaid) {
+    Compartment c;
+    EXPECT_FALSE(takesAirFromOutside(c)) << "the room's row asks for more";
+    c.toOutside = true;
+    EXPECT_TRUE(takesAirFromOutside(c));
+    c.vents = std::vector{ventAt(VentLevel::High, 100, VentLeadsTo::ThroughOneWall)};
+    EXPECT_FALSE(takesAirFromOutside(c));
+    c.toOutside = false;
+    c.vents->front().leadsTo = VentLeadsTo::Outside;
+    EXPECT_TRUE(takesAirFromOutside(c));
+    c.vents->clear();
+    c.appliances = {appliance(ApplianceKind::Boiler, Flue::Open, 24)};
+    const auto book = confirmedBook();
+    const auto findings = compartmentVentilation(c, airRules(book));
+    EXPECT_EQ(findingOf(findings, FindingKind::VentHighLevel).outcome, Outcome::Fail) << "no vents at all";
+    EXPECT_EQ(findingOf(findings, FindingKind::VentFreeArea).why.say, Say::VentCompartmentRoom);
+}
+
 TEST(Compartment, NeedGrowsWithTheInputAndWithEveryAppliance) {
     const auto book = confirmedBook();
     for (const bool outside : {false, true}) {

@@ -39,10 +39,18 @@ const rulebook::RuleBook& confirmedBook() {
     return book;
 }
 
+Sheet inRow(Group group, int row, Sheet sheet) {
+    for (auto& entry : sheet) {
+        entry.group = group;
+        entry.row = row;
+    }
+    return sheet;
+}
+
 Answer answerTo(Question question, const Sheet& sheet, const rulebook::RuleBook& book) {
     Worksheet typed(question, kAskedOn);
     for (const auto& entry : sheet) {
-        typed.put(Group::Once, 0, entry.item, entry.text, entry.unit);
+        typed.put(entry.group, entry.row, entry.item, entry.text, entry.unit);
     }
     return answer(typed, book);
 }

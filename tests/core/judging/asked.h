@@ -17,8 +17,13 @@ struct Typed {
     reg::Item item;
     std::string text;
     quantity::UnitCode unit;
+    Group group = Group::Once;
+    int row = 0;
 };
 using Sheet = std::vector<Typed>;
+
+/// The same typed in a row of a group.
+[[nodiscard]] Sheet inRow(Group group, int row, Sheet sheet);
 
 /// The shipped book, and the same with every entry that it has a value for confirmed by the firm.
 [[nodiscard]] const rulebook::RuleBook& shippedBook();

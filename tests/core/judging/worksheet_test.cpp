@@ -33,6 +33,9 @@ TEST(Worksheet, rowsAreKeptApart) {
     sheet.put(Group::Reading, 2, Item::RoomCo, "9");
     EXPECT_EQ(sheet.rows(Group::Reading), 3);
     EXPECT_EQ(sheet.rows(Group::Once), 0);
+    EXPECT_TRUE(sheet.holdsAny(Group::Reading, 2));
+    EXPECT_FALSE(sheet.holdsAny(Group::Reading, 1));
+    EXPECT_FALSE(sheet.holdsAny(Group::Once, 2));
     EXPECT_FALSE(sheet.readings(Group::Reading, 1).share(Item::RoomCo).isEntered());
     EXPECT_DOUBLE_EQ(sheet.readings(Group::Reading, 2).share(Item::RoomCo)->value.in(quantity::kPpm), 9.0);
 }
