@@ -40,6 +40,16 @@ enum class ErrorCode {
     MigrationChanged,     // number of the migration whose text differs from what was applied
     BackupFailed,         // path, reason
     NotFound,             // kind, id
+    // what is kept
+    InBin,             // what it was called
+    BinKeepsRecords,   // what it is called, how many issued records
+    BinHoldsRole,      // name, how many roles
+    BinOpenSituation,  // what it is called, how many unsafe situations that are not closed
+    BinHasReadings,    // what it is called, how many readings
+    BinLogo,           // name
+    BinStillUsed,      // what it was called, by how many things
+    RoleOverlaps,      // who holds it then
+    EventStays,        // its text
     // pictures and papers
     AttachmentTooLarge,  // name, its size in MB, the greatest in MB
     AttachmentUnknown,   // name (neither a picture nor a paper that can be kept)

@@ -2,6 +2,7 @@
 #include "core/store/attachment_repository.h"
 
 #include "core/record/snapshot.h"
+#include "core/store/bin_repository.h"
 #include "core/store/edit.h"
 
 #include <algorithm>
@@ -65,7 +66,8 @@ reg::AttachmentId attach(Session& session, const NewAttachment& attachment) {
 }
 
 std::vector<reg::Attachment> readAttachments(const Connection& db, const UuidBytes& owner) {
-    return valuesWhere<reg::Attachment>(db, "WHERE t.owner = ? ORDER BY t.added_at, t.id", {owner});
+    return valuesWhere<reg::Attachment>(
+        db, "WHERE t.owner = ? AND " + notInBin("t.id") + " ORDER BY t.added_at, t.id", {owner});
 }
 
 std::string readAttachmentBytes(const Connection& db, reg::AttachmentId id) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/store/edit.h"
 
+#include "core/store/bin_repository.h"
 #include "core/store/search.h"
 
 #include <cassert>
@@ -43,7 +44,8 @@ std::optional<UuidBytes> visitOf(const Table& table, const Cells& row) {
         return keyOf(row);
     }
     if (table.has("visit")) {
-        return std::get<UuidBytes>(row[table.indexOf("visit")]);
+        const auto* visit = std::get_if<UuidBytes>(&row[table.indexOf("visit")]);
+        return visit != nullptr ? std::optional<UuidBytes>(*visit) : std::nullopt;
     }
     return std::nullopt;
 }
@@ -85,7 +87,8 @@ Cell cellFromLog(CellType type, const std::optional<std::string>& text, const st
     throw Failure(ErrorCode::StoreDamaged, {path, *text});
 }
 
-Edit::Edit(Session& session) : m_session(session), m_transaction(session.db), m_group(session.newId()) {}
+Edit::Edit(Session& session, Binned binned)
+    : m_session(session), m_transaction(session.db), m_group(session.newId()), m_binned(binned) {}
 
 std::optional<Cells> Edit::rowOf(const Table& table, const UuidBytes& id) const {
     const std::string sql =
@@ -95,11 +98,30 @@ std::optional<Cells> Edit::rowOf(const Table& table, const UuidBytes& id) const 
 
 void Edit::put(const Table& table, const Cells& row) {
     const auto before = rowOf(table, keyOf(row));
+    if (before != row) {
+        refuseBinnedOf(table, before, row);
+    }
     if (!before) {
         insert(table, row);
     } else if (*before != row) {
         update(table, *before, row);
     }
+}
+
+void Edit::refuseBinnedOf(const Table& table, const std::optional<Cells>& before, const Cells& after) const {
+    if (m_binned == Binned::MayChange || table.name == "bin") {
+        return;
+    }
+    std::vector<UuidBytes> rows;
+    for (std::size_t i = 0; i < after.size(); ++i) {
+        const auto* named = std::get_if<UuidBytes>(&after[i]);
+        const bool isKeyOfOld = i == 0 && before;
+        const bool isNewName = i > 0 && (!before || (*before)[i] != after[i]);
+        if (named != nullptr && (isKeyOfOld || isNewName)) {
+            rows.push_back(*named);
+        }
+    }
+    refuseBinned(m_session.db, rows);
 }
 
 void Edit::insert(const Table& table, const Cells& row) {
@@ -145,6 +167,16 @@ void Edit::remove(const Table& table, const UuidBytes& id) {
             logField(table, *row, i, (*row)[i], Cell());
         }
     }
+    touch(table, *row);
+}
+
+void Edit::erase(const Table& table, const UuidBytes& id) {
+    const auto row = rowOf(table, id);
+    if (!row) {
+        return;
+    }
+    m_session.db.run("DELETE FROM " + table.name + " WHERE id = ?", {id});
+    logField(table, *row, 0, row->front(), Cell());
     touch(table, *row);
 }
 

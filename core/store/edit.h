@@ -27,16 +27,21 @@ struct LogLine {
 /// goes through here. Without commit() nothing has happened.
 class Edit {
   public:
-    explicit Edit(Session& session);
+    /// Whether rows that lie in the bin may be changed and named: only by what empties it.
+    enum class Binned { Refused, MayChange };
+    explicit Edit(Session& session, Binned binned = Binned::Refused);
 
     /// Makes the row or changes what differs.
     template <class Value>
     void put(const Value& value) {
         put(tableOf<Value>(), cellsOf(value));
     }
+    /// Throws InBin when the row, or one that it comes to name, lies in the bin.
     void put(const Table& table, const Cells& row);
     /// Nothing when there is no such row.
     void remove(const Table& table, const UuidBytes& id);
+    /// As remove(), but of the row's fields only the key is logged: its texts are not to live on in the log.
+    void erase(const Table& table, const UuidBytes& id);
     [[nodiscard]] std::optional<Cells> rowOf(const Table& table, const UuidBytes& id) const;
 
     void log(const LogLine& line);
@@ -46,6 +51,7 @@ class Edit {
     void commit(Undoable undoable = Undoable::Yes);
 
   private:
+    void refuseBinnedOf(const Table& table, const std::optional<Cells>& before, const Cells& after) const;
     void insert(const Table& table, const Cells& row);
     void update(const Table& table, const Cells& before, const Cells& after);
     void logField(const Table& table, const Cells& row, std::size_t column, const Cell& before,
@@ -55,6 +61,7 @@ class Edit {
     Session& m_session;
     Transaction m_transaction;
     UuidBytes m_group;
+    Binned m_binned;
     bool m_logged = false;
     std::set<UuidBytes> m_touchedPremises;
     std::set<UuidBytes> m_touchedParties;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/store/issuing.h"
 
+#include "core/store/bin_repository.h"
 #include "core/store/record_repository.h"
 #include "core/store/search.h"
 #include "core/store/series.h"
@@ -109,6 +110,8 @@ void indexRecord(Connection& db, RecordId id, const ChainHeader& header, const r
 
 RecordId issueRecord(Session& session, const IssueRequest& request, const Render& render) {
     Transaction transaction(session.db);
+    const auto& visit = request.snapshot.file.visit;
+    refuseBinned(session.db, {visit.id.bytes, visit.premises.bytes, visit.installation.bytes});
     Series series = seriesToIssueIn(session);
     checkEnd(session.db, series);
     ChainHeader header = nextHeader(session, series, request);

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/store/register_repository.h"
 
+#include "core/store/bin_repository.h"
 #include "core/store/edit.h"
+#include "core/store/kept_repository.h"
 #include "core/store/search.h"
 
 #include <algorithm>
@@ -23,12 +25,6 @@ bool isAmong(const std::vector<reg::PipeSection>& sections, const UuidBytes& id)
                        [&](const reg::PipeSection& section) { return section.id.bytes == id; });
 }
 
-std::optional<UuidBytes> roleRow(const Connection& db, reg::PremisesId premises, reg::RoleKind kind) {
-    return db.first("SELECT id FROM roles WHERE premises = ? AND kind = ? AND until IS NULL",
-                    {premises.bytes, std::string(reg::codeOf(kind))},
-                    [](const Columns& columns) { return columns.uuid(0); });
-}
-
 }  // namespace
 
 reg::Firm readFirm(const Connection& db) {
@@ -46,11 +42,13 @@ void saveFirm(Session& session, const reg::Firm& firm) {
 }
 
 std::vector<reg::Engineer> readEngineers(const Connection& db) {
-    return valuesWhere<reg::Engineer>(db, "ORDER BY t.name COLLATE NOCASE, t.id");
+    return valuesWhere<reg::Engineer>(db,
+                                      "WHERE " + notInBin("t.id") + " ORDER BY t.name COLLATE NOCASE, t.id");
 }
 
 std::vector<reg::Instrument> readInstruments(const Connection& db) {
-    return valuesWhere<reg::Instrument>(db, "ORDER BY t.name COLLATE NOCASE, t.id");
+    return valuesWhere<reg::Instrument>(
+        db, "WHERE " + notInBin("t.id") + " ORDER BY t.name COLLATE NOCASE, t.id");
 }
 
 std::string customerOf(std::string_view column) {
@@ -67,11 +65,12 @@ std::vector<PremisesLine> findPremises(const Connection& db, const std::string& 
     const Table& table = tableOf<reg::Premises>();
     const std::string sql =
         "SELECT " + table.columnList("p") + ", " + customerOf("p.id") +
-        ", (SELECT max(v.date) FROM visits AS v WHERE v.premises = p.id)"
-        ", (SELECT count(*) FROM visits AS v WHERE v.premises = p.id AND v.closed = 0"
+        ", (SELECT max(v.date) FROM visits AS v WHERE v.premises = p.id AND " + notInBin("v.id") +
+        "), (SELECT count(*) FROM visits AS v WHERE v.premises = p.id AND v.closed = 0 AND " +
+        notInBin("v.id") +
         "   AND NOT EXISTS (SELECT 1 FROM record_snapshots AS r WHERE r.visit = v.id))"
         " FROM premises AS p WHERE " +
-        condition +
+        condition + " AND " + notInBin("p.id") +
         " ORDER BY p.town COLLATE NOCASE, p.line1 COLLATE NOCASE, p.line2 COLLATE NOCASE, p.id"
         " LIMIT ?";
     const int after = static_cast<int>(table.columns.size());
@@ -91,43 +90,19 @@ std::vector<reg::Party> findParties(const Connection& db, const std::string& sea
     Cells values;
     const std::string condition = matching(Indexed::Party, search, "t.id", values);
     values.emplace_back(std::int64_t{limit});
-    return valuesWhere<reg::Party>(db, "WHERE " + condition + " ORDER BY t.name COLLATE NOCASE, t.id LIMIT ?",
-                                   values);
+    return valuesWhere<reg::Party>(
+        db,
+        "WHERE " + condition + " AND " + notInBin("t.id") + " ORDER BY t.name COLLATE NOCASE, t.id LIMIT ?",
+        values);
 }
 
-std::vector<reg::VisitFile::Holder> readHolders(const Connection& db, reg::PremisesId premises) {
-    std::vector<reg::VisitFile::Holder> holders;
-    db.query("SELECT r.kind, " + tableOf<reg::Party>().columnList("p") +
-                 " FROM roles AS r JOIN parties AS p ON p.id = r.party WHERE r.premises = ? AND r.until IS "
-                 "NULL ORDER BY r.id",
-             {premises.bytes}, [&](const Columns& columns) {
-                 if (const auto kind = reg::roleKindFromCode(columns.text(0))) {  // else a newer program's
-                     holders.push_back({*kind, valueOf<reg::Party>(columns, 1)});
-                 }
-             });
-    std::stable_sort(holders.begin(), holders.end(),
-                     [](const auto& a, const auto& b) { return a.role < b.role; });
-    return holders;
+std::vector<reg::VisitFile::Holder> readHolders(const Session& session, reg::PremisesId premises) {
+    return readHoldersAt(session.db, premises, session.clock.today());
 }
 
-void saveRole(Session& session, const reg::Role& role) {
-    Edit edit(session);
-    reg::Role row = role;
-    if (const auto standing = roleRow(session.db, role.premises, role.kind)) {
-        row.id = reg::RoleId{*standing};
-    } else if (row.id.isNull()) {
-        row.id = reg::RoleId{session.newId()};
-    }
-    edit.put(row);
-    edit.commit();
-}
-
-void removeRole(Session& session, reg::PremisesId premises, reg::RoleKind kind) {
-    Edit edit(session);
-    if (const auto standing = roleRow(session.db, premises, kind)) {
-        edit.remove(tableOf<reg::Role>(), *standing);
-    }
-    edit.commit();
+std::vector<reg::Installation> readInstallations(const Connection& db, reg::PremisesId premises) {
+    return valuesWhere<reg::Installation>(
+        db, "WHERE t.premises = ? AND " + notInBin("t.id") + " ORDER BY t.id", {premises.bytes});
 }
 
 std::vector<reg::PipeSection> readPipes(const Connection& db, reg::InstallationId installation) {
@@ -163,5 +138,10 @@ template void saveOne(Session&, const reg::Premises&);
 template void saveOne(Session&, const reg::Party&);
 template void saveOne(Session&, const reg::Installation&);
 template void saveOne(Session&, const reg::Visit&);
+template void saveOne(Session&, const reg::Competence&);
+template void saveOne(Session&, const reg::AccessAttempt&);
+template void saveOne(Session&, const reg::Letter&);
+template void saveOne(Session&, const reg::Booking&);
+template void saveOne(Session&, const reg::Situation&);
 
 }  // namespace hearth::store

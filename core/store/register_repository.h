@@ -19,10 +19,12 @@ void saveFirm(Session& session, const reg::Firm& firm);
 [[nodiscard]] std::vector<PremisesLine> findPremises(const Connection& db, const std::string& search,
                                                      int limit);
 [[nodiscard]] std::vector<reg::Party> findParties(const Connection& db, const std::string& search, int limit);
-[[nodiscard]] std::vector<reg::VisitFile::Holder> readHolders(const Connection& db, reg::PremisesId premises);
-void saveRole(Session& session, const reg::Role& role);
-void removeRole(Session& session, reg::PremisesId premises, reg::RoleKind kind);
+/// Today's.
+[[nodiscard]] std::vector<reg::VisitFile::Holder> readHolders(const Session& session,
+                                                              reg::PremisesId premises);
 
+[[nodiscard]] std::vector<reg::Installation> readInstallations(const Connection& db,
+                                                               reg::PremisesId premises);
 [[nodiscard]] std::vector<reg::PipeSection> readPipes(const Connection& db, reg::InstallationId installation);
 void savePipes(Session& session, reg::InstallationId installation,
                const std::vector<reg::PipeSection>& sections);

@@ -4,6 +4,7 @@
 #include "core/store/backup.h"
 #include "core/store/change_log.h"
 #include "core/store/issuing.h"
+#include "core/store/kept_repository.h"
 #include "core/store/record_repository.h"
 #include "core/store/register_repository.h"
 #include "core/store/rule_repository.h"
@@ -85,7 +86,7 @@ Result<void> SqliteStore::save(const reg::Party& party) {
     return changing([&] { saveOne(m_session, party); });
 }
 Result<std::vector<reg::VisitFile::Holder>> SqliteStore::holders(reg::PremisesId id) const {
-    return guarded([&] { return readHolders(m_db, id); });
+    return guarded([&] { return readHolders(m_session, id); });
 }
 Result<void> SqliteStore::save(const reg::Role& role) {
     return changing([&] { saveRole(m_session, role); });
@@ -94,9 +95,7 @@ Result<void> SqliteStore::removeRole(reg::PremisesId premises, reg::RoleKind kin
     return changing([&] { store::removeRole(m_session, premises, kind); });
 }
 Result<std::vector<reg::Installation>> SqliteStore::installations(reg::PremisesId id) const {
-    return guarded([&] {
-        return valuesWhere<reg::Installation>(m_db, "WHERE t.premises = ? ORDER BY t.id", {id.bytes});
-    });
+    return guarded([&] { return readInstallations(m_db, id); });
 }
 Result<void> SqliteStore::save(const reg::Installation& installation) {
     return changing([&] { saveOne(m_session, installation); });
@@ -124,7 +123,7 @@ Result<reg::TestId> SqliteStore::addTest(reg::VisitId visit, const std::string& 
     return changing([&] { return store::addTest(m_session, visit, label); });
 }
 Result<reg::VisitFile> SqliteStore::visitFile(reg::VisitId id) const {
-    return guarded([&] { return readVisitFile(m_db, id); });
+    return guarded([&] { return readVisitFile(m_session, id); });
 }
 Result<void> SqliteStore::saveEntry(const reg::Entry& entry) {
     return changing([&] { store::saveEntry(m_session, entry); });

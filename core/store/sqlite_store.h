@@ -78,6 +78,53 @@ class SqliteStore final : public Store {
     [[nodiscard]] Result<std::vector<Change>> changesOfVisit(reg::VisitId id) const override;
     [[nodiscard]] Result<std::optional<Change>> undo() override;
 
+    [[nodiscard]] Result<std::vector<reg::Appliance>> appliances(reg::InstallationId id,
+                                                                 Removed removed) const override;
+    [[nodiscard]] Result<std::vector<reg::Appliance>> appliancesOf(reg::PremisesId id,
+                                                                   Removed removed) const override;
+    [[nodiscard]] Result<reg::Appliance> appliance(reg::ApplianceId id) const override;
+    [[nodiscard]] Result<void> save(const reg::Appliance& appliance) override;
+    [[nodiscard]] Result<void> orderAppliances(reg::InstallationId id,
+                                               const std::vector<reg::ApplianceId>& order) override;
+    [[nodiscard]] Result<ApplianceHistory> historyOf(reg::ApplianceId id) const override;
+    [[nodiscard]] Result<std::vector<reg::Competence>> competences(reg::EngineerId id) const override;
+    [[nodiscard]] Result<void> save(const reg::Competence& competence) override;
+    [[nodiscard]] Result<void> removeCompetence(reg::CompetenceId id) override;
+    [[nodiscard]] Result<std::vector<reg::VisitFile::Holder>> holdersAt(reg::PremisesId id,
+                                                                        calendar::Date date) const override;
+    [[nodiscard]] Result<std::vector<RoleLine>> rolesOf(reg::PremisesId id) const override;
+    [[nodiscard]] Result<std::vector<RoleLine>> rolesOf(reg::PartyId id) const override;
+    [[nodiscard]] Result<void> endRole(reg::PremisesId premises, reg::RoleKind kind,
+                                       calendar::Date lastDay) override;
+    [[nodiscard]] Result<std::vector<reg::AccessAttempt>> accessAttempts(reg::PremisesId id) const override;
+    [[nodiscard]] Result<void> save(const reg::AccessAttempt& attempt) override;
+    [[nodiscard]] Result<std::vector<reg::Letter>> letters(reg::PremisesId id) const override;
+    [[nodiscard]] Result<std::vector<reg::Letter>> letters(reg::PartyId id) const override;
+    [[nodiscard]] Result<void> save(const reg::Letter& letter) override;
+    [[nodiscard]] Result<std::vector<reg::Booking>> bookings(reg::PremisesId id) const override;
+    [[nodiscard]] Result<std::vector<reg::Booking>> bookings(calendar::Date first,
+                                                             calendar::Date last) const override;
+    [[nodiscard]] Result<void> save(const reg::Booking& booking) override;
+    [[nodiscard]] Result<std::vector<reg::Situation>> situations(reg::PremisesId id) const override;
+    [[nodiscard]] Result<std::vector<reg::Situation>> openSituations() const override;
+    [[nodiscard]] Result<void> save(const reg::Situation& situation) override;
+    [[nodiscard]] Result<std::vector<reg::SituationEvent>> eventsOf(reg::SituationId id) const override;
+    [[nodiscard]] Result<void> add(const reg::SituationEvent& event) override;
+    [[nodiscard]] Result<std::vector<reg::EmergencyContact>> emergencyContacts() const override;
+    [[nodiscard]] Result<void> save(const reg::EmergencyContact& contact) override;
+    [[nodiscard]] Result<void> removeEmergencyContact(reg::EmergencyContactId id) override;
+    [[nodiscard]] Result<std::string> setting(const std::string& name) const override;
+    [[nodiscard]] Result<void> saveSetting(const std::string& name, const std::string& value) override;
+    [[nodiscard]] Result<reg::BinnedId> putIntoBin(const std::string& table, const UuidBytes& row,
+                                                   const std::string& label) override;
+    [[nodiscard]] Result<std::vector<reg::Binned>> bin() const override;
+    [[nodiscard]] Result<void> bringBack(reg::BinnedId id) override;
+    [[nodiscard]] Result<void> removeForGood(reg::BinnedId id) override;
+    [[nodiscard]] Result<std::vector<std::string>> suggestions(Suggest what, const std::string& typed,
+                                                               const std::string& make,
+                                                               int limit) const override;
+    [[nodiscard]] Result<std::vector<reg::Appliance>> lastAppliances(reg::PremisesId id) const override;
+
     [[nodiscard]] Result<reg::AttachmentId> attach(const NewAttachment& attachment) override;
     [[nodiscard]] Result<std::vector<reg::Attachment>> attachmentsOf(const UuidBytes& owner) const override;
     [[nodiscard]] Result<std::string> attachmentBytes(reg::AttachmentId id) const override;

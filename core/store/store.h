@@ -8,6 +8,8 @@
 #include "core/register/visit_file.h"
 #include "core/rulebook/rule_book.h"
 #include "core/store/attachments.h"
+#include "core/store/kept.h"
+#include "core/store/lines.h"
 
 #include <filesystem>
 #include <functional>
@@ -25,40 +27,6 @@ enum class Access {
     Write,        // fails with StoreLocked when another program holds it
     WriteOrRead,  // read-only then (isReadOnly(), whyReadOnly())
     Read,
-};
-
-using RecordId = Id<struct RecordTag>;
-using ChangeId = Id<struct ChangeTag>;
-
-/// A line of the premises list.
-struct PremisesLine {
-    reg::Premises premises;
-    std::string customer;  // name of the first customer, landlord or home owner
-    std::optional<calendar::Date> lastVisit;
-    int drafts = 0;  // visits that are open
-};
-
-/// A line of the visits list.
-struct VisitLine {
-    reg::Visit visit;
-    reg::Address address;
-    std::string customer;
-    std::string engineer;
-    int records = 0;
-};
-
-/// A line of the records list; also what is known of a record without its payload.
-struct RecordLine {
-    RecordId id;
-    record::ChainHeader header;
-    reg::VisitId visit;
-    reg::PremisesId premises;
-    std::string address;
-    std::string customer;
-    rulebook::Outcome outcome = rulebook::Outcome::NoVerdict;
-    std::optional<RecordId> supersedes;
-    std::optional<RecordId> supersededBy;
-    std::string reason;  // of a revision
 };
 
 struct IssuedRecord {
@@ -80,18 +48,6 @@ struct IssueRequest {
 using Render =
     std::function<Result<std::string>(const record::Document& numbered, const std::string& digest)>;
 
-/// One line of the change log.
-struct Change {
-    ChangeId id;
-    std::string table;
-    std::string row;    // id as text
-    std::string field;  // column, or an item's code
-    std::optional<std::string> before;
-    std::optional<std::string> after;
-    std::string by;
-    Instant at{};
-};
-
 /// Health of a store, for the command line and the firm's page.
 struct Health {
     std::string path;
@@ -104,8 +60,10 @@ struct Health {
     bool demonstration = false;
 };
 
-class Store : public Attachments {
+class Store : public Kept, public Attachments {
   public:
+    using Kept::save;
+
     /// Makes a new store; the folder is made too. Errors: StoreFolderUnusable, StoreFull, StoreFailed.
     [[nodiscard]] static Result<std::unique_ptr<Store>> create(const std::filesystem::path& path,
                                                                const reg::Firm& firm, const Clock& clock);
@@ -155,9 +113,15 @@ class Store : public Attachments {
     [[nodiscard]] virtual Result<std::vector<reg::Party>> parties(const std::string& search,
                                                                   int limit = 500) const = 0;
     [[nodiscard]] virtual Result<void> save(const reg::Party& party) = 0;
+    /// Who holds a role today (see holdersAt()).
     [[nodiscard]] virtual Result<std::vector<reg::VisitFile::Holder>> holders(reg::PremisesId id) const = 0;
-    /// One holder of each role kind on a premises; saving another replaces it.
+    /// One holder of each kind on a premises at once. Another one with a first day (`since`) ends the one who
+    /// stood there on the day before; without one, or with the same, it takes that one's place as the
+    /// correction of a mistake (the change log keeps who it was). One with a last day (`until`) is history
+    /// and touches nobody. A known id changes that row. Errors: RoleOverlaps when two would hold it on one
+    /// day.
     [[nodiscard]] virtual Result<void> save(const reg::Role& role) = 0;
+    /// Removes the standing role as one that never was; endRole() ends it.
     [[nodiscard]] virtual Result<void> removeRole(reg::PremisesId premises, reg::RoleKind kind) = 0;
     [[nodiscard]] virtual Result<std::vector<reg::Installation>> installations(reg::PremisesId id) const = 0;
     [[nodiscard]] virtual Result<void> save(const reg::Installation& installation) = 0;

@@ -1,9 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/store/visit_repository.h"
 
+#include "core/store/bin_repository.h"
 #include "core/store/entry_rows.h"
 #include "core/store/register_repository.h"
 #include "core/store/search.h"
+
+#include <algorithm>
+#include <set>
 
 namespace hearth::store {
 namespace {
@@ -15,7 +19,8 @@ std::vector<VisitLine> visitLines(const Connection& db, const std::string& where
                             ", coalesce((SELECT e.name FROM engineers AS e WHERE e.id = v.engineer), '')"
                             ", (SELECT count(*) FROM record_snapshots AS s WHERE s.visit = v.id)"
                             " FROM visits AS v JOIN premises AS p ON p.id = v.premises WHERE " +
-                            where;
+                            notInBin("v.id") + " AND " + notInBin("v.premises") + " AND " +
+                            notInBin("v.installation") + " AND " + where;
     const int after = static_cast<int>(table.columns.size());
     return db.all(sql, values, [&](const Columns& columns) {
         VisitLine line;
@@ -51,6 +56,36 @@ bool belongs(const Connection& db, const reg::Visit& visit, const reg::SubjectRe
     return false;
 }
 
+/// The firm's, with the one who went there even if the bin hides him.
+std::vector<reg::Engineer> engineersFor(const Connection& db, const reg::Visit& visit) {
+    const Cell there = visit.engineer ? Cell(visit.engineer->bytes) : Cell();
+    return valuesWhere<reg::Engineer>(
+        db, "WHERE t.id = ? OR " + notInBin("t.id") + " ORDER BY t.name COLLATE NOCASE, t.id", {there});
+}
+
+/// The firm's, with those that the visit's readings name. A test's gauge is named by its entry's text.
+std::vector<reg::Instrument> instrumentsFor(const Connection& db, reg::VisitId visit) {
+    std::vector<reg::Instrument> instruments;
+    std::set<UuidBytes> used;
+    for (const auto& entry : entriesOf(db, visit)) {
+        if (entry.instrument) {
+            used.insert(entry.instrument->bytes);
+        }
+        if (const auto named = uuidFromText(entry.canonical)) {
+            used.insert(*named);
+        }
+    }
+    const std::string order = " ORDER BY t.name COLLATE NOCASE, t.id";
+    const auto visible = valuesWhere<reg::Instrument>(db, "WHERE " + notInBin("t.id") + order);
+    for (auto& instrument : valuesWhere<reg::Instrument>(db, order)) {
+        const bool isVisible = std::find(visible.begin(), visible.end(), instrument) != visible.end();
+        if (isVisible || used.count(instrument.id.bytes) > 0) {
+            instruments.push_back(std::move(instrument));
+        }
+    }
+    return instruments;
+}
+
 }  // namespace
 
 std::vector<VisitLine> findVisits(const Connection& db, const std::string& search, int limit) {
@@ -63,6 +98,13 @@ std::vector<VisitLine> findVisits(const Connection& db, const std::string& searc
 std::vector<VisitLine> visitsAt(const Connection& db, reg::PremisesId premises) {
     return visitLines(db, "v.premises = ? ORDER BY v.date DESC, v.started_at DESC, v.id DESC",
                       {premises.bytes});
+}
+
+std::vector<VisitLine> visitsWithReadingsOf(const Connection& db, reg::ApplianceId id) {
+    return visitLines(db,
+                      "v.id IN (SELECT e.visit FROM entries AS e WHERE e.subject = ?)"
+                      " ORDER BY v.date DESC, v.started_at DESC, v.id DESC",
+                      {id.bytes});
 }
 
 reg::VisitId startVisit(Session& session, const reg::Visit& visit) {
@@ -90,7 +132,8 @@ reg::TestId addTest(Session& session, reg::VisitId visit, const std::string& lab
     return test.id;
 }
 
-reg::VisitFile readVisitFile(Connection& db, reg::VisitId visit) {
+reg::VisitFile readVisitFile(const Session& session, reg::VisitId visit) {
+    Connection& db = session.db;
     const ReadScope oneState(db);
     reg::VisitFile file;
     file.firm = readFirm(db);
@@ -100,9 +143,9 @@ reg::VisitFile readVisitFile(Connection& db, reg::VisitId visit) {
     file.pipes = readPipes(db, file.installation.id);
     file.tests = testsOf(db, visit);
     file.entries = entriesOf(db, visit);
-    file.engineers = readEngineers(db);
-    file.instruments = readInstruments(db);
-    file.people = readHolders(db, file.premises.id);
+    file.engineers = engineersFor(db, file.visit);
+    file.instruments = instrumentsFor(db, visit);
+    file.people = readHolders(session, file.premises.id);
     return file;
 }
 
@@ -113,6 +156,7 @@ void saveEntry(Session& session, const reg::Entry& entry) {
         throw Failure(ErrorCode::NotFound,
                       {std::string(reg::codeOf(entry.subject.kind)), uuidText(entry.subject.id)});
     }
+    refuseBinned(session.db, {visit.id.bytes, visit.premises.bytes, visit.installation.bytes});
     putEntry(edit, entryRowOf(entry));
     edit.commit();
 }

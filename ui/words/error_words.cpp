@@ -133,6 +133,44 @@ constexpr std::array kErrors{
         ErrorCode::NotFound,
         QT_TRANSLATE_NOOP("Words",
                           "The %1 %2 is not in this store. Nothing was changed; search for it in its list.")},
+    // what is kept
+    ErrorText{ErrorCode::InBin,
+              QT_TRANSLATE_NOOP("Words",
+                                "“%1” lies in the bin, so it was not used here. Nothing was changed; bring "
+                                "it back from the bin, or choose another.")},
+    ErrorText{ErrorCode::BinKeepsRecords,
+              QT_TRANSLATE_NOOP("Words",
+                                "“%1” has issued records (%2), and those must be kept. It was not put into "
+                                "the bin; it stays where it is.")},
+    ErrorText{ErrorCode::BinHoldsRole,
+              QT_TRANSLATE_NOOP("Words",
+                                "“%1” holds roles at premises (%2), so it was not put into the bin. Say "
+                                "there who holds them now, or end them, and try again.")},
+    ErrorText{ErrorCode::BinOpenSituation,
+              QT_TRANSLATE_NOOP("Words",
+                                "“%1” has unsafe situations that are not closed (%2), so it was not put into "
+                                "the bin. Close them first.")},
+    ErrorText{ErrorCode::BinHasReadings,
+              QT_TRANSLATE_NOOP("Words",
+                                "“%1” has readings (%2), so it was not put into the bin. If it was taken "
+                                "out, enter the day when it was removed.")},
+    ErrorText{
+        ErrorCode::BinLogo,
+        QT_TRANSLATE_NOOP(
+            "Words", "“%1” is the firm's logo, so it was not put into the bin. Choose another logo first.")},
+    ErrorText{ErrorCode::BinStillUsed,
+              QT_TRANSLATE_NOOP("Words",
+                                "“%1” is still named elsewhere (%2 times), so it was not removed. It stays "
+                                "in the bin, hidden from every list.")},
+    ErrorText{ErrorCode::RoleOverlaps,
+              QT_TRANSLATE_NOOP("Words",
+                                "%1 holds this role in that time, and only one can at once. Nothing was "
+                                "changed; correct the first or the last day.")},
+    ErrorText{
+        ErrorCode::EventStays,
+        QT_TRANSLATE_NOOP(
+            "Words",
+            "“%1” has happened and is not changed. What was kept stays as it is; add what happened next.")},
     // pictures and papers
     ErrorText{ErrorCode::AttachmentTooLarge,
               QT_TRANSLATE_NOOP("Words",

@@ -1,0 +1,61 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/base/clock.h"
+#include "core/record/snapshot.h"
+#include "core/register/model.h"
+#include "core/rulebook/rule_book.h"
+
+#include <optional>
+#include <string>
+
+/// The lines of the store's lists.
+namespace hearth::store {
+
+using RecordId = Id<struct RecordTag>;
+using ChangeId = Id<struct ChangeTag>;
+
+/// A line of the premises list.
+struct PremisesLine {
+    reg::Premises premises;
+    std::string customer;  // name of the first customer, landlord or home owner
+    std::optional<calendar::Date> lastVisit;
+    int drafts = 0;  // visits that are open
+};
+
+/// A line of the visits list.
+struct VisitLine {
+    reg::Visit visit;
+    reg::Address address;
+    std::string customer;
+    std::string engineer;
+    int records = 0;
+};
+
+/// A line of the records list; also what is known of a record without its payload.
+struct RecordLine {
+    RecordId id;
+    record::ChainHeader header;
+    reg::VisitId visit;
+    reg::PremisesId premises;
+    std::string address;
+    std::string customer;
+    rulebook::Outcome outcome = rulebook::Outcome::NoVerdict;
+    std::optional<RecordId> supersedes;
+    std::optional<RecordId> supersededBy;
+    std::string reason;  // of a revision
+};
+
+/// One line of the change log.
+struct Change {
+    ChangeId id;
+    std::string table;
+    std::string row;    // id as text
+    std::string field;  // column, or an item's code
+    std::optional<std::string> before;
+    std::optional<std::string> after;
+    std::string by;
+    Instant at{};
+};
+
+}  // namespace hearth::store
