@@ -2,14 +2,18 @@
 #include "core/burner/gas_rate.h"
 #include "core/burner/heat_input.h"
 #include "core/judging/asking.h"
+#include "core/judging/doubts.h"
 #include "core/judging/worked_figures.h"
 #include "core/quantity/units.h"
+#include "core/rulebook/conclude.h"
 #include "core/rulebook/values.h"
 
 namespace hearth::judging {
 
 using burner::Measured;
 using reg::Item;
+using rulebook::FindingKind;
+using rulebook::Say;
 namespace choice = reg::choice;
 
 namespace {
@@ -18,31 +22,64 @@ rulebook::Given<burner::Passed> indexPassed(const Readings& once) {
     using Result = rulebook::Given<burner::Passed>;
     const auto start = once.volumeSeen(Item::RateIndexStart);
     const auto end = once.volumeSeen(Item::RateIndexEnd);
-    if (!start || !end) {
-        return start.unreadable || end.unreadable ? Result::unusable() : Result();
+    const auto whole = once.volumeSeen(Item::RateIndexWhole);
+    if (start.unreadable || end.unreadable || whole.unreadable) {
+        return Result::unusable();
     }
-    return burner::Passed(
-        burner::IndexReadings{start->value, end->value, std::max(start->digit, end->digit)});
+    if (!start || !end) {
+        return {};
+    }
+    burner::IndexReadings index{start->value, end->value, std::max(start->digit, end->digit)};
+    if (whole) {
+        index.rolledOverAt = whole->value;
+    }
+    return burner::Passed(index);
+}
+
+rulebook::Given<burner::Passed> handPassed(const Readings& once) {
+    using Result = rulebook::Given<burner::Passed>;
+    const auto passed = once.volumeSeen(Item::RatePassed);
+    if (!passed) {
+        return passed.unreadable ? Result::unusable() : Result();
+    }
+    return burner::Passed(burner::VolumeRead{passed->value, passed->digit});
 }
 
 rulebook::Given<burner::Passed> dialPassed(const Readings& once) {
     using Result = rulebook::Given<burner::Passed>;
     const auto turns = once.number(Item::RateTurns);
+    const auto division = once.volumeSeen(Item::RateDialDivision);
     const auto cubicFeet = once.choice<double>(
         Item::RateDial,
         {{choice::kDial1, 1.0}, {choice::kDial2, 2.0}, {choice::kDial5, 5.0}, {choice::kDial10, 10.0}});
-    if (!turns || !cubicFeet) {
-        return turns.unreadable ? Result::unusable() : Result();
+    if (turns.unreadable || isUnclear(once, Item::RateDialDivision)) {
+        return Result::unusable();
     }
-    return burner::Passed(
-        burner::DialTurns{quantity::Volume(*cubicFeet, quantity::kCubicFoot), turns->toDouble(), {}});
+    if (!turns || !cubicFeet) {
+        return {};
+    }
+    burner::DialTurns dial{quantity::Volume(*cubicFeet, quantity::kCubicFoot), turns->toDouble(), {}};
+    if (division) {
+        dial.division = division->value;
+    }
+    return burner::Passed(dial);
+}
+
+rulebook::Given<burner::Passed> passedBy(const Readings& once, std::string_view meter) {
+    if (meter.empty() && once.isEntered(Item::RateMeter)) {
+        return rulebook::Given<burner::Passed>::unusable();
+    }
+    if (meter == choice::kImperial) {
+        return dialPassed(once);
+    }
+    return meter == choice::kByHand ? handPassed(once) : indexPassed(once);
 }
 
 burner::RateInput rateInput(const Readings& once) {
     burner::RateInput input;
     const auto meter = once.code(Item::RateMeter);
     input.hasNoMeter = meter == choice::kNone;
-    input.passed = meter == choice::kImperial ? dialPassed(once) : indexPassed(once);
+    input.passed = passedBy(once, meter);
     if (const auto took = once.duration(Item::RateTime)) {
         input.took = took->value;
     } else if (took.unreadable) {
@@ -57,24 +94,45 @@ burner::RateInput rateInput(const Readings& once) {
     return input;
 }
 
-/// None until the statutory one is complete.
-std::optional<burner::Correction> correctionAsked(Asking& asking) {
-    const auto kind = asking.once.code(Item::RateCorrection);
-    if (kind == choice::kFixed) {
-        return burner::fixedCorrection(asking.inForce);
-    }
-    if (kind != choice::kStatutory) {
-        return burner::Correction{};
-    }
+/// The correction that was asked for, or why there is none.
+struct TypedCorrection {
+    std::optional<burner::Correction> correction;
+    Say why = Say::ReadingMissing;
+};
+
+TypedCorrection statutoryCorrection(Asking& asking) {
     const auto pressure = asking.once.pressure(Item::RateMeterPressure);
     const auto temperature = asking.once.temperature(Item::RateGasTemperature);
     const auto altitude = asking.once.length(Item::RateAltitude);
-    if (!pressure || !temperature || !altitude) {
-        asking.answer.notes.push_back({rulebook::Say::ReadingMissing});
-        return std::nullopt;
+    if (pressure.unreadable || temperature.unreadable || altitude.unreadable) {
+        return {std::nullopt, Say::ReadingUnusable};
     }
-    return asking.got(
-        burner::correctionAsMeasured({pressure->pressure, temperature->value, altitude->value}));
+    if (!pressure || !temperature || !altitude) {
+        return {};
+    }
+    return {
+        asking.got(burner::correctionAsMeasured({pressure->pressure, temperature->value, altitude->value})),
+        Say::ReadingUnusable};
+}
+
+TypedCorrection correctionTyped(Asking& asking) {
+    const auto kind = asking.once.code(Item::RateCorrection);
+    if (kind == choice::kFixed) {
+        return {burner::fixedCorrection(asking.inForce), Say::LimitMissing};
+    }
+    if (kind == choice::kStatutory) {
+        return statutoryCorrection(asking);
+    }
+    // Nothing chosen is the trade's habit, and the finding says so.
+    if (kind.empty() && asking.once.isEntered(Item::RateCorrection)) {
+        return {std::nullopt, Say::ReadingUnusable};
+    }
+    return {burner::Correction{}};
+}
+
+bool isToleranceUnclear(const Readings& once) {
+    return isUnclear(once, Item::ApplianceTolerance) || isUnclear(once, Item::ApplianceToleranceUnder) ||
+           (once.isEntered(Item::ApplianceToleranceUnder) && !once.isEntered(Item::ApplianceTolerance));
 }
 
 burner::Plate plateOf(const Readings& once) {
@@ -90,10 +148,23 @@ burner::Plate plateOf(const Readings& once) {
     } else if (net) {
         plate.kindNotSaid = true;
     }
-    if (const auto tolerance = once.share(Item::ApplianceTolerance)) {
-        plate.tolerance = burner::MakersTolerance{tolerance->value, tolerance->value, "typed in"};
+    const auto over = once.share(Item::ApplianceTolerance);
+    const auto under = once.share(Item::ApplianceToleranceUnder);
+    if (over && !isToleranceUnclear(once)) {
+        plate.tolerance = burner::MakersTolerance{over->value, under ? under->value : over->value,
+                                                  std::string(once.text(Item::ApplianceToleranceSource))};
     }
     return plate;
+}
+
+quantity::Volume digitOf(const burner::Passed& passed) {
+    if (const auto* index = std::get_if<burner::IndexReadings>(&passed)) {
+        return index->digit;
+    }
+    if (const auto* read = std::get_if<burner::VolumeRead>(&passed)) {
+        return read->digit;
+    }
+    return std::get<burner::DialTurns>(passed).division;
 }
 
 void showRate(Asking& asking, const burner::RateInput& input, const burner::JudgedRate& rate) {
@@ -108,15 +179,30 @@ void showRate(Asking& asking, const burner::RateInput& input, const burner::Judg
               quantity::UnitCode::CubicMetrePerHour));
     const auto* byHand = asking.inForce.known(rulebook::Rule::TimingByHand);
     const auto slip = byHand == nullptr ? std::nullopt : rulebook::durationOf(*byHand);
-    const auto* index = input.passed ? std::get_if<burner::IndexReadings>(&*input.passed) : nullptr;
-    if (index == nullptr || !slip) {
+    if (!slip) {
         return;
     }
     constexpr quantity::Share kAim{2.0, quantity::kPercent};
-    if (const auto time = asking.got(burner::timeNeeded(rate.rate->value, index->digit, *slip, kAim))) {
+    if (const auto time =
+            asking.got(burner::timeNeeded(rate.rate->value, digitOf(*input.passed), *slip, kAim))) {
         asking.work(Derived::TimeForTwoPercent,
                     shown(time->in(quantity::kSecond), 0, quantity::UnitCode::Second),
                     "JCGM 100:2008, from memory");
+    }
+}
+
+void showShortcut(Asking& asking, const burner::HeatInputCase& input) {
+    constexpr double kTwoMinutes = 120.0;
+    if (!input.fuel || !input.timing.passed || !input.timing.took ||
+        !rulebook::holds(input.timing.took->in(quantity::kSecond), rulebook::Comparison::Equals,
+                         kTwoMinutes)) {
+        return;
+    }
+    if (const auto passed = burner::volumePassed(*input.timing.passed)) {
+        const auto cross = burner::twoMinuteShortcut(passed->value, input.fuel->gross);
+        asking.work(Derived::TwoMinuteShortcut,
+                    shown(cross.in(quantity::kKilowatt), 2, quantity::UnitCode::Kilowatt),
+                    "technical note of a UK gas installer; the stopwatch at 120 s");
     }
 }
 
@@ -136,16 +222,55 @@ void showHeatInput(Asking& asking, const burner::HeatInputCase& input,
         asking.work(Derived::MeterCorrection, shown(input.correction.factor, 5),
                     "Gas (Calculation of Thermal Energy) Regulations 1996");
     }
-    constexpr double kTwoMinutes = 120.0;
-    const auto* index =
-        input.timing.passed ? std::get_if<burner::IndexReadings>(&*input.timing.passed) : nullptr;
-    if (index != nullptr && input.fuel && input.timing.took &&
-        rulebook::holds(input.timing.took->in(quantity::kSecond), rulebook::Comparison::Equals,
-                        kTwoMinutes)) {
-        const auto cross = burner::twoMinuteShortcut(index->end - index->start, input.fuel->gross);
-        asking.work(Derived::TwoMinuteShortcut, shown(cross.in(quantity::kKilowatt), 2, kUnit),
-                    "technical note of a UK gas installer; the stopwatch at 120 s");
+    showShortcut(asking, input);
+}
+
+/// By the calorific value of the gas, unless one was typed; net and the factor of the bills go by it anyway.
+bool goesByTheGas(const burner::HeatInputCase& input) {
+    return !input.fuel || input.fuel->workingHeatValue != nullptr ||
+           input.correction.kind == burner::CorrectionKind::FixedFactor ||
+           (input.plate.heatInput && std::holds_alternative<quantity::NetPower>(*input.plate.heatInput));
+}
+
+void judgeRateTyped(Asking& asking, const burner::HeatInputCase& input) {
+    auto finding = input.rate.finding;
+    // The meter's most would have been looked at.
+    if (finding.outcome == rulebook::Outcome::Pass && isUnclear(asking.once, Item::RateMeterMost)) {
+        rulebook::concludeOpen(finding, {Say::ReadingUnusable});
     }
+    asking.find(
+        std::move(finding),
+        {Item::RateTime, Item::RateMeter, Item::RateIndexStart, Item::RateIndexEnd, Item::RateIndexWhole,
+         Item::RatePassed, Item::RateDial, Item::RateTurns, Item::RateDialDivision, Item::RateOthersOff,
+         Item::RateFullRate, Item::RateWarm, Item::RateMeterMost});
+}
+
+/// What keeps the heat input from being worked out although the rate is known.
+std::optional<Say> takeFuelAndCorrection(Asking& asking, burner::HeatInputCase& input) {
+    if (isUnclear(asking.once, Item::GasHeatValue)) {
+        return Say::ReadingUnusable;
+    }
+    gas::FuelInput known;
+    if (const auto billed = asking.once.heatValue<quantity::GrossHeatValue>(Item::GasHeatValue)) {
+        known.gross = billed->value;
+        input.calorificU =
+            quantity::GrossHeatValue::fromBase(quantity::rectangular(billed->digit.base() / 2.0));
+    }
+    input.fuel = asking.got(gas::fuelOf(asking.inForce, known));
+    const auto typed = correctionTyped(asking);
+    if (!typed.correction) {
+        return typed.why;
+    }
+    input.correction = *typed.correction;
+    return std::nullopt;
+}
+
+rulebook::Finding heatFinding(Asking& asking, const burner::HeatInputCase& input,
+                              const burner::JudgedHeatInput& judged) {
+    if (isToleranceUnclear(asking.once)) {
+        return withoutMakers(judged.finding);
+    }
+    return goesByTheGas(input) ? byTheGas(asking, judged.finding) : judged.finding;
 }
 
 }  // namespace
@@ -154,28 +279,20 @@ void answerGasRate(Asking& asking) {
     burner::HeatInputCase input;
     input.timing = rateInput(asking.once);
     input.rate = burner::judgeRate(input.timing, asking.inForce);
-    asking.find(input.rate.finding,
-                {Item::RateTime, Item::RateMeter, Item::RateIndexStart, Item::RateIndexEnd, Item::RateTurns,
-                 Item::RateOthersOff, Item::RateFullRate, Item::RateWarm});
-    gas::FuelInput known;
-    if (const auto billed = asking.once.heatValue<quantity::GrossHeatValue>(Item::GasHeatValue)) {
-        known.gross = billed->value;
-        input.calorificU =
-            quantity::GrossHeatValue::fromBase(quantity::rectangular(billed->digit.base() / 2.0));
-    }
-    input.fuel = asking.got(gas::fuelOf(asking.inForce, known));
-    const auto correction = correctionAsked(asking);
-    if (!correction) {
-        showRate(asking, input.timing, input.rate);
-        return;
-    }
-    input.correction = *correction;
     input.plate = plateOf(asking.once);
-    const auto judged = burner::judgeHeatInput(input, asking.inForce);
-    asking.find(judged.finding, {Item::ApplianceInput, Item::ApplianceInputBasis, Item::ApplianceTolerance,
-                                 Item::GasHeatValue, Item::RateCorrection});
+    judgeRateTyped(asking, input);
+    const auto hindrance = takeFuelAndCorrection(asking, input);
+    const auto judged =
+        hindrance ? burner::JudgedHeatInput{rulebook::noVerdict(FindingKind::HeatInput, {*hindrance})}
+                  : burner::judgeHeatInput(input, asking.inForce);
+    asking.find(heatFinding(asking, input, judged),
+                {Item::ApplianceInput, Item::ApplianceInputBasis, Item::ApplianceTolerance,
+                 Item::ApplianceToleranceUnder, Item::GasFamily, Item::GasHeatValue, Item::RateCorrection,
+                 Item::RateMeterPressure, Item::RateGasTemperature, Item::RateAltitude});
     showRate(asking, input.timing, input.rate);
-    showHeatInput(asking, input, judged);
+    if (!hindrance) {
+        showHeatInput(asking, input, judged);
+    }
 }
 
 }  // namespace hearth::judging

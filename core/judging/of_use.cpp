@@ -26,11 +26,19 @@ struct OfUse {
 constexpr auto kOfUse = std::to_array<OfUse>({
     // --- gas_rate
     {Item::RateIndexStart, Item::RateMeter, While::IsNot, choice::kImperial},
+    {Item::RateIndexStart, Item::RateMeter, While::IsNot, choice::kByHand},
     {Item::RateIndexStart, Item::RateMeter, While::IsNot, choice::kNone},
     {Item::RateIndexEnd, Item::RateMeter, While::IsNot, choice::kImperial},
+    {Item::RateIndexEnd, Item::RateMeter, While::IsNot, choice::kByHand},
     {Item::RateIndexEnd, Item::RateMeter, While::IsNot, choice::kNone},
+    {Item::RateIndexWhole, Item::RateMeter, While::IsNot, choice::kImperial},
+    {Item::RateIndexWhole, Item::RateMeter, While::IsNot, choice::kByHand},
+    {Item::RateIndexWhole, Item::RateMeter, While::IsNot, choice::kNone},
+    {Item::RatePassed, Item::RateMeter, While::Is, choice::kByHand},
+    {Item::GasHeatValue, Item::RateMeter, While::IsNot, choice::kNone},
     {Item::RateDial, Item::RateMeter, While::Is, choice::kImperial},
     {Item::RateTurns, Item::RateMeter, While::Is, choice::kImperial},
+    {Item::RateDialDivision, Item::RateMeter, While::Is, choice::kImperial},
     {Item::RateTime, Item::RateMeter, While::IsNot, choice::kNone},
     {Item::RateOthersOff, Item::RateMeter, While::IsNot, choice::kNone},
     {Item::RateFullRate, Item::RateMeter, While::IsNot, choice::kNone},
@@ -40,6 +48,11 @@ constexpr auto kOfUse = std::to_array<OfUse>({
     {Item::RateMeterPressure, Item::RateCorrection, While::Is, choice::kStatutory},
     {Item::RateGasTemperature, Item::RateCorrection, While::Is, choice::kStatutory},
     {Item::RateAltitude, Item::RateCorrection, While::Is, choice::kStatutory},
+    {Item::ApplianceInput, Item::RateMeter, While::IsNot, choice::kNone},
+    {Item::ApplianceInputBasis, Item::RateMeter, While::IsNot, choice::kNone},
+    {Item::ApplianceTolerance, Item::RateMeter, While::IsNot, choice::kNone},
+    {Item::ApplianceToleranceUnder, Item::RateMeter, While::IsNot, choice::kNone},
+    {Item::ApplianceToleranceSource, Item::RateMeter, While::IsNot, choice::kNone},
     // --- end of gas_rate
     // --- regulation_26_9
     {Item::WhyNeither, Item::ExaminedPressure, While::Is, choice::kNotTaken},

@@ -12,13 +12,30 @@ namespace {
 using reg::Item;
 
 // --- gas_rate
-constexpr std::array kGasRateOnce{Item::GasFamily,         Item::GasHeatValue,      Item::RateMeter,
-                                  Item::RateIndexStart,    Item::RateIndexEnd,      Item::RateDial,
-                                  Item::RateTurns,         Item::RateTime,          Item::RateOthersOff,
-                                  Item::RateFullRate,      Item::RateWarm,          Item::RateMeterMost,
-                                  Item::RateCorrection,    Item::RateMeterPressure, Item::RateGasTemperature,
-                                  Item::RateAltitude,      Item::ApplianceInput,    Item::ApplianceInputBasis,
-                                  Item::ApplianceTolerance};
+constexpr std::array kGasRateOnce{Item::GasFamily,
+                                  Item::GasHeatValue,
+                                  Item::RateMeter,
+                                  Item::RateIndexStart,
+                                  Item::RateIndexEnd,
+                                  Item::RateIndexWhole,
+                                  Item::RatePassed,
+                                  Item::RateDial,
+                                  Item::RateTurns,
+                                  Item::RateDialDivision,
+                                  Item::RateTime,
+                                  Item::RateOthersOff,
+                                  Item::RateFullRate,
+                                  Item::RateWarm,
+                                  Item::RateMeterMost,
+                                  Item::RateCorrection,
+                                  Item::RateMeterPressure,
+                                  Item::RateGasTemperature,
+                                  Item::RateAltitude,
+                                  Item::ApplianceInput,
+                                  Item::ApplianceInputBasis,
+                                  Item::ApplianceTolerance,
+                                  Item::ApplianceToleranceUnder,
+                                  Item::ApplianceToleranceSource};
 constexpr std::array kGasRate{AskedGroup{Group::Once, kGasRateOnce, 1}};
 // --- end of gas_rate
 

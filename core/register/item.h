@@ -155,6 +155,8 @@ enum class Item {
     ApplianceInputBasis,
     ApplianceTolerance,
     ApplianceVentArea,
+    ApplianceToleranceUnder,
+    ApplianceToleranceSource,
     // appliance: gas rate
     RateMeter,
     RateIndexStart,
@@ -170,6 +172,9 @@ enum class Item {
     RateFullRate,
     RateWarm,
     RateMeterMost,
+    RateIndexWhole,
+    RatePassed,
+    RateDialDivision,
     // appliance: pressures
     MeterWorkingPressure,
     InletPressure,
@@ -367,6 +372,7 @@ inline constexpr std::string_view kNet = "net";
 inline constexpr std::string_view kGross = "gross";
 inline constexpr std::string_view kMetric = "metric";
 inline constexpr std::string_view kImperial = "imperial";
+inline constexpr std::string_view kByHand = "by_hand";
 inline constexpr std::string_view kDial1 = "1_ft3";
 inline constexpr std::string_view kDial2 = "2_ft3";
 inline constexpr std::string_view kDial5 = "5_ft3";

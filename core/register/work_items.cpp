@@ -52,7 +52,8 @@ constexpr std::array kApplianceKinds{Choice{choice::kCondensingBoiler},
 constexpr std::array kFlues{Choice{choice::kRoomSealed}, Choice{choice::kOpenFlued},
                             Choice{choice::kFlueless}};
 constexpr std::array kBases{Choice{choice::kNet}, Choice{choice::kGross}};
-constexpr std::array kRateMeters{Choice{choice::kMetric}, Choice{choice::kImperial}, Choice{choice::kNone}};
+constexpr std::array kRateMeters{Choice{choice::kMetric}, Choice{choice::kImperial}, Choice{choice::kByHand},
+                                 Choice{choice::kNone}};
 constexpr std::array kDials{Choice{choice::kDial1}, Choice{choice::kDial2}, Choice{choice::kDial5},
                             Choice{choice::kDial10}};
 constexpr std::array kCorrections{Choice{choice::kNone}, Choice{choice::kFixed}, Choice{choice::kStatutory}};
@@ -184,6 +185,9 @@ constexpr std::array kWorkItems{
                 kBases),
     ofAppliance(Item::ApplianceTolerance, "appliance.tolerance", ItemKind::Number, UnitFamily::Share),
     ofAppliance(Item::ApplianceVentArea, "appliance.vent_area", ItemKind::Number, UnitFamily::Area),
+    ofAppliance(Item::ApplianceToleranceUnder, "appliance.tolerance_under", ItemKind::Number,
+                UnitFamily::Share),
+    ofAppliance(Item::ApplianceToleranceSource, "appliance.tolerance_source", ItemKind::Text),
     // appliance: gas rate
     ofAppliance(Item::RateMeter, "rate.meter", ItemKind::Choice, UnitFamily::None, kRateMeters),
     ofAppliance(Item::RateIndexStart, "rate.index_start", ItemKind::Number, UnitFamily::Volume),
@@ -199,6 +203,9 @@ constexpr std::array kWorkItems{
     ofAppliance(Item::RateFullRate, "rate.full_rate", ItemKind::YesNo, UnitFamily::None, kYesNoWork),
     ofAppliance(Item::RateWarm, "rate.warm", ItemKind::YesNo, UnitFamily::None, kYesNoWork),
     ofAppliance(Item::RateMeterMost, "rate.meter_most", ItemKind::Number, UnitFamily::Flow),
+    ofAppliance(Item::RateIndexWhole, "rate.index_whole", ItemKind::Number, UnitFamily::Volume),
+    ofAppliance(Item::RatePassed, "rate.passed", ItemKind::Number, UnitFamily::Volume),
+    ofAppliance(Item::RateDialDivision, "rate.dial_division", ItemKind::Number, UnitFamily::Volume),
     // appliance: pressures
     ofAppliance(Item::MeterWorkingPressure, "pressure.meter_working", ItemKind::Number, UnitFamily::Pressure),
     ofAppliance(Item::InletPressure, "pressure.inlet", ItemKind::Number, UnitFamily::Pressure),

@@ -186,6 +186,7 @@ constexpr std::array kChoices{
     ChoiceText{choice::kGross, QT_TRANSLATE_NOOP("Words", "gross")},
     ChoiceText{choice::kMetric, QT_TRANSLATE_NOOP("Words", "metric (m³)")},
     ChoiceText{choice::kImperial, QT_TRANSLATE_NOOP("Words", "imperial (ft³)")},
+    ChoiceText{choice::kByHand, QT_TRANSLATE_NOOP("Words", "volume worked out by hand")},
     ChoiceText{choice::kDial1, QT_TRANSLATE_NOOP("Words", "1 ft³")},
     ChoiceText{choice::kDial2, QT_TRANSLATE_NOOP("Words", "2 ft³")},
     ChoiceText{choice::kDial5, QT_TRANSLATE_NOOP("Words", "5 ft³")},

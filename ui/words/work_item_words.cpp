@@ -104,6 +104,10 @@ constexpr std::array kWorkItemTexts{
     ItemText{Item::ApplianceVentArea, QT_TRANSLATE_NOOP("Words", "Vent that the maker asks for"),
              QT_TRANSLATE_NOOP(
                  "Words", "Comes before every rule; 0: none is needed. In a compartment, at each level.")},
+    ItemText{Item::ApplianceToleranceUnder, QT_TRANSLATE_NOOP("Words", "Maker's tolerance below the plate"),
+             QT_TRANSLATE_NOOP("Words", "Empty: the same as above it.")},
+    ItemText{Item::ApplianceToleranceSource,
+             QT_TRANSLATE_NOOP("Words", "Where the maker gives the tolerance"), ""},
     ItemText{Item::RateMeter, QT_TRANSLATE_NOOP("Words", "Meter's index"), ""},
     ItemText{Item::RateIndexStart, QT_TRANSLATE_NOOP("Words", "Index at the start"), ""},
     ItemText{Item::RateIndexEnd, QT_TRANSLATE_NOOP("Words", "Index at the end"), ""},
@@ -119,6 +123,12 @@ constexpr std::array kWorkItemTexts{
     ItemText{Item::RateWarm, QT_TRANSLATE_NOOP("Words", "Warm"),
              QT_TRANSLATE_NOOP("Words", "A cold appliance passes more gas.")},
     ItemText{Item::RateMeterMost, QT_TRANSLATE_NOOP("Words", "Meter’s badged capacity"), ""},
+    ItemText{
+        Item::RateIndexWhole, QT_TRANSLATE_NOOP("Words", "Whole index, where it came back to nought"),
+        QT_TRANSLATE_NOOP("Words", "10 000 m³ for four digits before the point; empty where it did not.")},
+    ItemText{Item::RatePassed, QT_TRANSLATE_NOOP("Words", "Volume that passed"), ""},
+    ItemText{Item::RateDialDivision, QT_TRANSLATE_NOOP("Words", "Dial read to"),
+             QT_TRANSLATE_NOOP("Words", "Empty where the same mark passed at both ends.")},
     ItemText{Item::MeterWorkingPressure, QT_TRANSLATE_NOOP("Words", "Working at the meter"), ""},
     ItemText{Item::InletPressure, QT_TRANSLATE_NOOP("Words", "Working at the appliance"), ""},
     ItemText{Item::InletLeast, QT_TRANSLATE_NOOP("Words", "Maker's least at the inlet"), ""},

@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/judging/answer.h"
-#include "tests/support/agreement.h"
 
 #include <gtest/gtest.h>
 
@@ -51,69 +50,6 @@ const rulebook::Finding* answeredFinding(const Answer& answer, FindingKind kind)
         }
     }
     return nullptr;
-}
-
-const std::vector<AnswerEntry> kConditions{
-    {Item::RateOthersOff, "yes"}, {Item::RateFullRate, "yes"}, {Item::RateWarm, "yes"}};
-
-std::vector<AnswerEntry> withConditions(std::vector<AnswerEntry> typed) {
-    typed.insert(typed.end(), kConditions.begin(), kConditions.end());
-    return typed;
-}
-
-// Source: technical note "Gas rate and gas flow rate" by a UK gas installer: 0.088 m3 in 122 s, 10.76
-// kWh/m3, 27.94 kW gross, 25.17 kW net by 1.11 (ours by the gas's own 1.109).
-TEST(GasRateAnswer, isTheWorkedExample) {
-    const auto got = burnerAnswer(
-        Question::GasRate, withConditions({{Item::RateMeter, "metric"},
-                                           {Item::RateIndexStart, "1234.100"},
-                                           {Item::RateIndexEnd, "1234.188"},
-                                           {Item::RateTime, "122"},
-                                           {Item::GasHeatValue, "10.76", UnitCode::KilowattHourPerCubicMetre},
-                                           {Item::ApplianceInput, "24.49"},
-                                           {Item::ApplianceInputBasis, "net"}}));
-    testing::Agreement agreement("Gas rate and heat input, from typed readings",
-                                 "Technical note by a UK gas installer, worked example", "kW, m3/h", 0.05);
-    agreement.hold("flow", workedValue(got, Derived::GasFlow), 2.597);
-    agreement.hold("gross", workedValue(got, Derived::HeatInputGross), 27.94);
-    agreement.hold("net", workedValue(got, Derived::HeatInputNet), 25.17);
-    const auto* heat = answeredFinding(got, FindingKind::HeatInput);
-    ASSERT_NE(heat, nullptr);
-    EXPECT_NE(heat->outcome, Outcome::Fail);  // 2.8 % over the plate
-    EXPECT_NE(workedFigure(got, Derived::TimeForTwoPercent), nullptr);
-}
-
-// Source: training-revision worked example: 1 ft3 in 80 s, 45 ft3/h = 1.274 m3/h.
-TEST(GasRateAnswer, takesATestDial) {
-    const auto got = burnerAnswer(Question::GasRate, withConditions({{Item::RateMeter, "imperial"},
-                                                                     {Item::RateDial, "1_ft3"},
-                                                                     {Item::RateTurns, "1"},
-                                                                     {Item::RateTime, "80"}}));
-    EXPECT_NEAR(workedValue(got, Derived::GasFlow), 1.274, 0.001);
-}
-
-TEST(GasRateAnswer, saysThatWithoutAMeterThereIsNoHeatInput) {
-    const auto got = burnerAnswer(Question::GasRate,
-                                  withConditions({{Item::RateMeter, "none"}, {Item::ApplianceInput, "24"}}));
-    EXPECT_EQ(workedFigure(got, Derived::HeatInputGross), nullptr);
-    for (const auto& judged : got.findings) {
-        EXPECT_NE(judged.finding.outcome, Outcome::Pass);
-    }
-}
-
-// The statutory correction: (1013.25 + 21 - 0.120206 x 50)/1013.25 x 288.15/285.35 by hand.
-// Source: Gas (Calculation of Thermal Energy) Regulations 1996, Schedule; form from memory.
-TEST(GasRateAnswer, correctsByPressureTemperatureAndHeight) {
-    const auto got = burnerAnswer(Question::GasRate, withConditions({{Item::RateIndexStart, "0.000"},
-                                                                     {Item::RateIndexEnd, "0.100"},
-                                                                     {Item::RateTime, "120"},
-                                                                     {Item::RateCorrection, "statutory"},
-                                                                     {Item::RateMeterPressure, "21"},
-                                                                     {Item::RateGasTemperature, "12.2"},
-                                                                     {Item::RateAltitude, "49"}}));
-    EXPECT_NEAR(workedValue(got, Derived::MeterCorrection),
-                (1013.25 + 21.0 - 6.010) / 1013.25 * 288.15 / 285.35, 1e-5);
-    EXPECT_NE(workedFigure(got, Derived::TwoMinuteShortcut), nullptr);
 }
 
 // Source: facts' example C by hand (US EPA's correction; training notes for the ratio): CO 80 ppm, O2 4.5 %,
