@@ -17,6 +17,7 @@ namespace hearth::store {
 /// One thing that a person does with what is kept beside visits and records.
 struct KeptAction {
     const char* name;
+    const char* call;  // the member of Store, with its first parameter's type where there are several
     std::function<Result<void>(Store&, const Sample&)> run;
     std::function<Result<void>(Store&, const Sample&)> prepare = {};  // before that
     bool undoable = true;

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/core/store/faults/fault_actions.h"
 
+#include "tests/core/store/kept_fixture.h"
+
 #include <algorithm>
 
 namespace hearth::store {
@@ -155,6 +157,66 @@ Result<void> undoOne(Store& store, reg::VisitId /*visit*/) {
     return withoutValue(store.undo());
 }
 
+/// What the sample was, read back.
+Result<void> withSample(const std::function<Result<void>(Store&, const Sample&)>& work, Store& store,
+                        reg::VisitId visit) {
+    const auto file = store.visitFile(visit);
+    return file ? work(store, {file->people.front().party, file->premises, file->installation,
+                               file->engineers.front(), file->instruments.front()})
+                : withoutValue(file);
+}
+
+const std::vector<Action>& plainActions() {
+    static const std::vector<Action> kActions{
+        {"entry", "saveEntry", onFile(typeOne)},
+        {"premises", "save reg::Premises", onFile(moveAway)},
+        {"party", "save reg::Party", onFile(renameHolder)},
+        {"role", "save reg::Role", onFile(handOver)},
+        {"no_role", "removeRole", onFile([](Store& store, const reg::VisitFile& file) {
+             return store.removeRole(file.premises.id, reg::RoleKind::Customer);
+         })},
+        {"installation", "save reg::Installation", onFile(changeMeter)},
+        {"pipes", "savePipes", layPipes},
+        {"pipes_again", "savePipes", layPipes, layPipes},
+        {"visit", "startVisit", onFile(visitAgain)},
+        {"visit_closed", "save reg::Visit", onFile(closeVisit)},
+        {"test", "addTest",
+         [](Store& store, reg::VisitId visit) { return withoutValue(store.addTest(visit, "after work")); }},
+        {"issue", "issue", issueAnother},
+        {"revision", "issue", revise},
+        {"event", "noteEvent", noteOne},
+        {"rule", "save rulebook::FirmEntry", confirmRule},
+        {"engineer", "save reg::Engineer", changeEngineer},
+        {"gauge", "save reg::Instrument", changeGauge},
+        {"firm", "saveFirm", renameFirm},
+        {"attach", "attach", attachOne},
+        {"detach", "detach", detachOne, attachOne},
+        {"describe", "describeAttachment", describeOne, attachOne},
+        {"drop_bytes", "dropUnusedBytes",
+         [](Store& store, reg::VisitId /*visit*/) { return withoutValue(store.dropUnusedBytes()); },
+         leaveOnlyBytes},
+        {"together", "together", muchAtOnce},
+        {"undo", "undo", undoOne, onFile(typeOne)},
+        {"undo_pipes", "undo", undoOne, layPipes},
+    };
+    return kActions;
+}
+
+/// What is done with what is kept beside visits.
+void addKept(std::vector<Action>& all) {
+    for (const auto& kept : keptActions()) {
+        Action action{kept.name, kept.call, [&kept](Store& store, reg::VisitId visit) {
+                          return withSample(kept.run, store, visit);
+                      }};
+        if (kept.prepare) {
+            action.prepare = [&kept](Store& store, reg::VisitId visit) {
+                return withSample(kept.prepare, store, visit);
+            };
+        }
+        all.push_back(std::move(action));
+    }
+}
+
 }  // namespace
 
 std::string bigPdf(const record::Document& /*document*/, const std::string& /*digest*/) {
@@ -192,38 +254,11 @@ Result<void> issueAnother(Store& store, reg::VisitId visit) {
 }
 
 const std::vector<Action>& actions() {
-    static const std::vector<Action> kActions{
-        {"entry", "saveEntry", onFile(typeOne)},
-        {"premises", "save reg::Premises", onFile(moveAway)},
-        {"party", "save reg::Party", onFile(renameHolder)},
-        {"role", "save reg::Role", onFile(handOver)},
-        {"no_role", "removeRole", onFile([](Store& store, const reg::VisitFile& file) {
-             return store.removeRole(file.premises.id, reg::RoleKind::Customer);
-         })},
-        {"installation", "save reg::Installation", onFile(changeMeter)},
-        {"pipes", "savePipes", layPipes},
-        {"pipes_again", "savePipes", layPipes, layPipes},
-        {"visit", "startVisit", onFile(visitAgain)},
-        {"visit_closed", "save reg::Visit", onFile(closeVisit)},
-        {"test", "addTest",
-         [](Store& store, reg::VisitId visit) { return withoutValue(store.addTest(visit, "after work")); }},
-        {"issue", "issue", issueAnother},
-        {"revision", "issue", revise},
-        {"event", "noteEvent", noteOne},
-        {"rule", "save rulebook::FirmEntry", confirmRule},
-        {"engineer", "save reg::Engineer", changeEngineer},
-        {"gauge", "save reg::Instrument", changeGauge},
-        {"firm", "saveFirm", renameFirm},
-        {"attach", "attach", attachOne},
-        {"detach", "detach", detachOne, attachOne},
-        {"describe", "describeAttachment", describeOne, attachOne},
-        {"drop_bytes", "dropUnusedBytes",
-         [](Store& store, reg::VisitId /*visit*/) { return withoutValue(store.dropUnusedBytes()); },
-         leaveOnlyBytes},
-        {"together", "together", muchAtOnce},
-        {"undo", "undo", undoOne, onFile(typeOne)},
-        {"undo_pipes", "undo", undoOne, layPipes},
-    };
+    static const std::vector<Action> kActions = [] {
+        std::vector<Action> all = plainActions();
+        addKept(all);
+        return all;
+    }();
     return kActions;
 }
 
