@@ -130,6 +130,51 @@ void showWorkings(Scene& scene, judging::Question question, const std::vector<Ty
     place->takeField();
 }
 
+void sheet(std::vector<Shot>& shots, const char* name, judging::Question question,
+           const std::vector<Typed>& typed) {
+    shots.push_back({QString::fromLatin1(name),
+                     [question, typed](Scene& scene) { showWorkings(scene, question, typed); }});
+}
+
+void addAir(std::vector<Shot>& shots) {
+    using judging::Question;
+    const std::vector<Typed> roomCo{
+        {"room_co.appliance", "flued"}, {"room_co.distance", "yes"}, {"4-1-room_co.place", "outdoors"},
+        {"4-1-room_co.reading", "0"},   {"4-2-room_co.at", "2"},     {"4-2-room_co.place", "room"},
+        {"4-2-room_co.reading", "4"},   {"4-3-room_co.at", "5"},     {"4-3-room_co.place", "room"},
+        {"4-3-room_co.reading", "9"},   {"4-4-room_co.at", "10"},    {"4-4-room_co.place", "appliance"},
+        {"4-4-room_co.reading", "14"}};
+    const std::vector<Typed> roomCoBad{{"room_co.appliance", "cooker"}, {"4-1-room_co.place", "outdoors"},
+                                       {"4-1-room_co.reading", "0"},    {"4-2-room_co.at", "2"},
+                                       {"4-2-room_co.place", "room"},   {"4-2-room_co.reading", "38"}};
+    const std::vector<Typed> vents{{"room.space", "room"},
+                                   {"room.volume", "24.0"},
+                                   {"room.opening", "yes"},
+                                   {"room.tight", "no"},
+                                   {"room.bed_sitting", "no"},
+                                   {"2-1-appliance.kind", "condensing_boiler"},
+                                   {"2-1-appliance.flue", "open_flued"},
+                                   {"2-1-appliance.input", "18"},
+                                   {"2-1-appliance.input_basis", "net"},
+                                   {"2-2-appliance.kind", "gas_fire"},
+                                   {"2-2-appliance.flue", "open_flued"},
+                                   {"2-2-appliance.input", "6.9"},
+                                   {"2-2-appliance.input_basis", "net"},
+                                   {"3-1-vent.area", "75"},
+                                   {"3-1-vent.to", "outside"},
+                                   {"3-1-vent.sound", "yes"}};
+    const std::vector<Typed> cupboard{{"room.space", "compartment_to_room"},
+                                      {"2-1-appliance.kind", "condensing_boiler"},
+                                      {"2-1-appliance.flue", "room_sealed"},
+                                      {"2-1-appliance.input", "24"},
+                                      {"2-1-appliance.input_basis", "net"}};
+    sheet(shots, "workings-room-co", Question::RoomCo, roomCo);
+    sheet(shots, "workings-room-co-bad", Question::RoomCo, roomCoBad);
+    sheet(shots, "workings-vents", Question::Ventilation, vents);
+    sheet(shots, "workings-compartment", Question::Ventilation, cupboard);
+    sheet(shots, "workings-empty", Question::Ventilation, {});
+}
+
 void addWorkings(std::vector<Shot>& shots) {
     using judging::Question;
     const std::vector<Typed> gasRate{{"gas.family", "natural_gas"},
@@ -140,11 +185,6 @@ void addWorkings(std::vector<Shot>& shots) {
                                      {"rate.correction", "none"},
                                      {"appliance.input", "24.6"},
                                      {"appliance.input_basis", "net"}};
-    const std::vector<Typed> roomCo{
-        {"4-1-room_co.at", "0"},  {"4-1-room_co.place", "outdoors"},  {"4-1-room_co.reading", "0"},
-        {"4-2-room_co.at", "2"},  {"4-2-room_co.place", "room"},      {"4-2-room_co.reading", "4"},
-        {"4-3-room_co.at", "5"},  {"4-3-room_co.place", "room"},      {"4-3-room_co.reading", "9"},
-        {"4-4-room_co.at", "10"}, {"4-4-room_co.place", "appliance"}, {"4-4-room_co.reading", "14"}};
     const std::vector<Typed> pipes{{"gas.family", "natural_gas"},     {"1-1-section.tube", "copper_28"},
                                    {"1-1-section.length", "6.5"},     {"1-1-section.elbows", "3"},
                                    {"1-2-section.tube", "copper_22"}, {"1-2-section.length", "4"},
@@ -155,26 +195,11 @@ void addWorkings(std::vector<Shot>& shots) {
                                    {"flue.o2_high", "4.6"},       {"flue.co_low", "96"},
                                    {"flue.co2_low", "8.7"},       {"flue.temperature", "58"},
                                    {"flue.air_temperature", "17"}};
-    const std::vector<Typed> vents{{"room.space", "room"},
-                                   {"room.volume", "24"},
-                                   {"2-1-appliance.kind", "gas_fire"},
-                                   {"2-1-appliance.flue", "open_flued"},
-                                   {"2-1-appliance.input", "6.9"},
-                                   {"2-1-appliance.input_basis", "net"},
-                                   {"3-1-vent.area", "100"},
-                                   {"3-1-vent.to", "outside"}};
     const std::vector<Typed> gas{{"gas.family", "natural_gas"}, {"gas.mix", "natural_typical"}};
-    const auto sheet = [&shots](const char* name, Question question, const std::vector<Typed>& typed) {
-        shots.push_back({QString::fromLatin1(name),
-                         [question, typed](Scene& scene) { showWorkings(scene, question, typed); }});
-    };
-    sheet("workings-gas-rate", Question::GasRate, gasRate);
-    sheet("workings-room-co", Question::RoomCo, roomCo);
-    sheet("workings-pipes", Question::Pipes, pipes);
-    sheet("workings-ratio", Question::Combustion, ratio);
-    sheet("workings-vents", Question::Ventilation, vents);
-    sheet("workings-gas", Question::Gas, gas);
-    sheet("workings-empty", Question::Ventilation, {});
+    sheet(shots, "workings-gas-rate", Question::GasRate, gasRate);
+    sheet(shots, "workings-pipes", Question::Pipes, pipes);
+    sheet(shots, "workings-ratio", Question::Combustion, ratio);
+    sheet(shots, "workings-gas", Question::Gas, gas);
 }
 
 /// A running stage, a quarter of its time gone.
@@ -200,6 +225,7 @@ Result<std::vector<Shot>> shotsOf(const store::Store& store) {
                                                 rulebook::Gas::NaturalGas});
                      }});
     addWorkings(shots);
+    addAir(shots);
     addPanels(shots);
     if (chosen->unfinished) {
         shots.push_back({QStringLiteral("visit-clock-running"),

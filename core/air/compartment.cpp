@@ -80,13 +80,14 @@ CompartmentLoad loadOf(const Compartment& compartment, LevelNeed& need, KnownRul
 }
 
 /// One level's area by its factor, with its equation.
-std::optional<Area> levelArea(NetPower input, std::optional<double> perKilowatt, LevelNeed& need) {
+std::optional<Area> levelArea(NetPower input, std::optional<double> perKilowatt, LevelNeed& need,
+                              std::vector<Sentence>& steps) {
     if (!perKilowatt) {
         addOnce(need.missing, {Say::LimitMissing});
         return std::nullopt;
     }
     const Area area = perKilowattArea(input, *perKilowatt);
-    need.steps.push_back(
+    steps.push_back(
         {Say::VentStepPerKilowatt, {figureOf(input), plainFigure(*perKilowatt, 2), figureOf(area)}});
     return area;
 }
@@ -110,6 +111,8 @@ Finding compartmentLevel(FindingKind kind, VentLevel level, const std::vector<Ve
     }
     const auto& needed = level == VentLevel::High ? need.high : need.low;
     finding.notes = need.steps;
+    const auto& own = level == VentLevel::High ? need.highSteps : need.lowSteps;
+    finding.notes.insert(finding.notes.end(), own.begin(), own.end());
     auto missing = need.missing;
     if (std::any_of(vents.begin(), vents.end(), [](const Vent& vent) { return !vent.level; })) {
         addOnce(missing, {Say::VentLevelMissing});
@@ -169,8 +172,8 @@ LevelNeed compartmentNeed(const Compartment& compartment, bool toOutside, const 
                                     : (open ? Rule::VentOpenToRoomHigh : Rule::VentSealedToRoomHigh);
         const auto low = toOutside ? (open ? Rule::VentOpenOutsideLow : Rule::VentSealedOutsideLow)
                                    : (open ? Rule::VentOpenToRoomLow : Rule::VentSealedToRoomLow);
-        need.high = levelArea(load.input, known.factor(high), need);
-        need.low = levelArea(load.input, known.factor(low), need);
+        need.high = levelArea(load.input, known.factor(high), need, need.highSteps);
+        need.low = levelArea(load.input, known.factor(low), need, need.lowSteps);
     } else {
         need.high = Area();
         need.low = Area();
@@ -332,8 +335,8 @@ LevelNeed plantNeed(const Plant& plant, const RulesInForce& rules) {
         low = bothOf(known.factor(Rule::PlantRoomLow), uplift);
         high = bothOf(known.factor(Rule::PlantRoomHigh), uplift);
     }
-    need.high = levelArea(*plant.input, high, need);
-    need.low = levelArea(*plant.input, low, need);
+    need.high = levelArea(*plant.input, high, need, need.highSteps);
+    need.low = levelArea(*plant.input, low, need, need.lowSteps);
     return doneNeed(std::move(need), known);
 }
 

@@ -11,7 +11,10 @@ struct LevelNeed {
     /// Nothing while something is missing.
     std::optional<quantity::Area> high;
     std::optional<quantity::Area> low;
+    /// The equations: of both, of each.
     std::vector<rulebook::Sentence> steps = {};
+    std::vector<rulebook::Sentence> highSteps = {};
+    std::vector<rulebook::Sentence> lowSteps = {};
     std::vector<rulebook::Entry> entries = {};
     std::vector<rulebook::Sentence> missing = {};
 };

@@ -87,9 +87,15 @@ Inputs inputsOf(Asking& asking) {
     return in;
 }
 
+/// Kinds that only the ventilation standards tell apart have no limits of their own here: the maker's decide.
+std::optional<burner::ApplianceKind> combustionKind(std::string_view code) {
+    const bool other = code == reg::choice::kDecorativeFire || code == reg::choice::kCabinetHeater;
+    return other ? burner::ApplianceKind::Other : burner::applianceKindFromText(code);
+}
+
 void judgeProducts(Asking& asking, const Inputs& in) {
     burner::CombustionInput input;
-    input.kind = burner::applianceKindFromText(asking.once.code(Item::ApplianceKind));
+    input.kind = combustionKind(asking.once.code(Item::ApplianceKind));
     input.atMaximum = in.high;
     input.atMinimum = in.low;
     input.analyser = in.analyser;

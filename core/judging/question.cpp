@@ -87,10 +87,10 @@ constexpr std::array kRegulation26{AskedGroup{Group::Once, kRegulation26Once, 1}
 // --- end of regulation_26_9
 
 // --- ventilation
-constexpr std::array kVentilationOnce{Item::GasFamily,    Item::RoomSpace,    Item::RoomVolume,
-                                      Item::RoomOpening,  Item::RoomTight,    Item::RoomBedSitting,
-                                      Item::RoomBasement, Item::PlantSummer,  Item::PlantFloor,
-                                      Item::PlantMiddle,  Item::PlantCeiling, Item::RoomVents};
+constexpr std::array kVentilationOnce{Item::RoomSpace,    Item::RoomVolume,     Item::RoomOpening,
+                                      Item::RoomTight,    Item::RoomBedSitting, Item::RoomBasement,
+                                      Item::PlantSummer,  Item::PlantFloor,     Item::PlantMiddle,
+                                      Item::PlantCeiling, Item::RoomVents,      Item::GasFamily};
 constexpr std::array kVentilationAppliance{Item::ApplianceKind, Item::ApplianceFlue, Item::ApplianceInput,
                                            Item::ApplianceInputBasis, Item::ApplianceVentArea};
 constexpr std::array kVentilationVent{Item::VentArea, Item::VentTo, Item::VentLevel, Item::VentSound,

@@ -33,8 +33,8 @@ TEST_P(ComputingFolder, everyFreeFunctionIsTestedByName) {
 }
 
 INSTANTIATE_TEST_SUITE_P(Fence, ComputingFolder,
-                         ::testing::Values("core/burner", "core/calendar", "core/gas", "core/pipework",
-                                           "core/tightness"));
+                         ::testing::Values("core/air", "core/burner", "core/calendar", "core/gas",
+                                           "core/pipework", "core/tightness"));
 
 // From here on: the fences hold back bad samples, and let good ones pass.
 

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/judging/answer.h"
+#include "core/rulebook/conclude.h"
 
 #include <gtest/gtest.h>
 
@@ -71,6 +72,24 @@ TEST(CombustionAnswer, worksOutTheExample) {
 }
 
 // Source: a burner maker's start-up page: CO2 10.8 %, 195 and 22 degrees C, natural gas: 7.48 %.
+TEST(CombustionAnswer, knowsEveryKindThatIsOffered) {
+    const auto said = [](std::string_view kind) {
+        const auto got = burnerAnswer(Question::Combustion, {{Item::ApplianceKind, std::string(kind)},
+                                                             {Item::FlueCoHigh, "80", UnitCode::Ppm},
+                                                             {Item::FlueCo2High, "9.2"},
+                                                             {Item::FlueO2High, "4.5"}});
+        bool unknown = false;
+        for (const auto& judged : got.findings) {
+            unknown = unknown || rulebook::says(judged.finding, rulebook::Say::CombustionKindUnknown);
+        }
+        return !unknown;
+    };
+    for (const auto& offered : reg::infoOf(Item::ApplianceKind).choices) {
+        EXPECT_TRUE(said(offered.code)) << offered.code;
+    }
+    EXPECT_FALSE(said(""));
+}
+
 TEST(CombustionAnswer, givesTheFlueLossOfTheWorkedExample) {
     const auto got = burnerAnswer(
         Question::Combustion,
