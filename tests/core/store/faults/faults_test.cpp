@@ -4,6 +4,7 @@
 #include "tests/core/store/faults/child.h"
 #include "tests/core/store/faults/fault_actions.h"
 #include "tests/core/store/faults/fault_vfs.h"
+#include "tests/core/store/faults/in_memory.h"
 
 #include <csignal>
 #include <cstdio>
@@ -18,7 +19,7 @@ using Fault = FaultyDisk::Fault;
 
 using Where = std::tuple<std::size_t, Fault>;  // which action, what fault
 
-class FaultAtEachStep : public SpoiltStore, public ::testing::WithParamInterface<Where> {
+class FaultAtEachStep : public InMemory, public SpoiltStore, public ::testing::WithParamInterface<Where> {
   protected:
     /// Lets one step of the action fail. True when the action has so many.
     [[nodiscard]] bool failOnce(const Action& action, int step, Fault fault) {
@@ -82,7 +83,7 @@ TEST_P(FaultAtEachStep, leavesTheOldStateOrTheNew) {
     const auto [index, fault] = GetParam();
     const Action& action = actions().at(index);
     learnStates(action);
-    const int stride = rounds(fault == Fault::Dead ? 3 : 7, 1);
+    const int stride = rounds(fault == Fault::Dead ? 5 : 11, 1);
     const int first = 1 + static_cast<int>(index) % stride;  // all places by turns
     int step = first;
     for (; failOnce(action, step, fault) && !HasFailure(); step += stride) {
@@ -103,7 +104,7 @@ INSTANTIATE_TEST_SUITE_P(EveryAction, FaultAtEachStep,
                                             ::testing::Values(Fault::Once, Fault::Dead, Fault::Full)),
                          nameOf);
 
-class Faults : public SpoiltStore {};
+class Faults : public InMemory, public SpoiltStore {};
 
 TEST_F(Faults, aFailedMakingLeavesNoHalfStore) {
     FaultyDisk disk;
