@@ -150,7 +150,7 @@ TEST_F(Killed, losesNothingThatWasSavedAndStaysWhole) {
     std::mt19937 random(kSeed);
     std::uniform_int_distribution<long> moment(0, 2 * timeOfSomeWork().count());
     int done = 0;
-    for (int round = 0; round < rounds(30, 1000) && !HasFailure(); ++round) {
+    for (int round = 0; round < rounds(20, 1000) && !HasFailure(); ++round) {
         if (round % kBeforeItGrowsTooLarge == 0) {
             startAnew();
         }
