@@ -39,6 +39,8 @@ WorkSheet::WorkSheet(WorkingsModel& model, const shell::Context& context, QWidge
 WorkSheet::~WorkSheet() {
     // While the fields are being deleted the focus wanders, and the members that follow it are gone by then.
     disconnect(qApp, nullptr, this, nullptr);
+    // Not to outlive what they draw on, if the window goes first.
+    std::for_each(m_old.begin(), m_old.end(), [](const QPointer<WorkPaper>& old) { delete old; });
 }
 
 void WorkSheet::rebuild() {
@@ -47,6 +49,7 @@ void WorkSheet::rebuild() {
         m_paper->hide();
         m_paper->disconnect(this);
         takeWidget();
+        m_old.emplace_back(m_paper);
         m_paper->deleteLater();  // what was pressed may stand on it
     }
     m_paper = new WorkPaper(m_model, m_context, nullptr);

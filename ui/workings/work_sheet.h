@@ -3,6 +3,7 @@
 
 #include "ui/workings/work_paper.h"
 
+#include <QPointer>
 #include <QScrollArea>
 
 namespace hearth::ui::workings {
@@ -56,6 +57,7 @@ class WorkSheet : public QScrollArea {
     WorkingsModel& m_model;
     const shell::Context& m_context;
     WorkPaper* m_paper = nullptr;
+    std::vector<QPointer<WorkPaper>> m_old;  // put aside, to be deleted soon
     judging::Question m_builtFor;
 };
 
