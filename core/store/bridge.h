@@ -15,7 +15,7 @@
 /// below.
 namespace hearth::store {
 
-/// Never a null QString, which Qt Sql would store as NULL.
+/// Never a null QString.
 [[nodiscard]] inline QString toQt(std::string_view utf8) {
     return utf8.empty() ? QStringLiteral("")
                         : QString::fromUtf8(utf8.data(), static_cast<qsizetype>(utf8.size()));

@@ -4,38 +4,51 @@
 #include "core/store/bridge.h"
 #include "core/store/sqlite_error.h"
 
-#include <QSqlDriver>
-#include <QSqlError>
-#include <QVariant>
-
 #include <algorithm>
-#include <atomic>
 #include <cassert>
 #include <sqlite3.h>
 
 namespace hearth::store {
 namespace {
 
-QString nextConnectionName() {
-    static std::atomic<unsigned> count{0};
-    return QStringLiteral("hearth-store-%1").arg(count.fetch_add(1));
+bool isAscii(std::string_view text) {
+    return std::all_of(text.begin(), text.end(),
+                       [](char c) { return (static_cast<unsigned char>(c) & 0x80U) == 0; });
 }
 
-QVariant variantOf(const Cell& cell) {
+/// Text as UTF-8 that can be relied on: what is none (a damaged file) comes out with marks in its place.
+std::string asUtf8(std::string_view bytes) {
+    return isAscii(bytes) ? std::string(bytes) : fromQt(toQt(bytes));
+}
+
+int bindText(sqlite3_stmt* statement, int at, const std::string& text) {
+    const auto size = static_cast<sqlite3_uint64>(text.size());
+    if (isAscii(text)) {
+        return sqlite3_bind_text64(statement, at, text.data(), size, SQLITE_STATIC, SQLITE_UTF8);
+    }
+    const std::string sound = asUtf8(text);
+    return sqlite3_bind_text64(statement, at, sound.data(), sound.size(), SQLITE_TRANSIENT, SQLITE_UTF8);
+}
+
+int bindBytes(sqlite3_stmt* statement, int at, const void* bytes, std::size_t size) {
+    return sqlite3_bind_blob64(statement, at, bytes, static_cast<sqlite3_uint64>(size), SQLITE_STATIC);
+}
+
+/// The values outlive the statement's run, so SQLite need not copy them.
+int bind(sqlite3_stmt* statement, int at, const Cell& cell) {
     if (const auto* number = std::get_if<std::int64_t>(&cell)) {
-        return {static_cast<qlonglong>(*number)};
+        return sqlite3_bind_int64(statement, at, *number);
     }
     if (const auto* text = std::get_if<std::string>(&cell)) {
-        return {toQt(*text)};
+        return bindText(statement, at, *text);
     }
     if (const auto* uuid = std::get_if<UuidBytes>(&cell)) {
-        const std::string bytes(uuid->begin(), uuid->end());
-        return {bytesToQt(bytes)};
+        return bindBytes(statement, at, uuid->data(), uuid->size());
     }
     if (const auto* blob = std::get_if<Blob>(&cell)) {
-        return {bytesToQt(blob->bytes)};
+        return bindBytes(statement, at, blob->bytes.data(), blob->bytes.size());
     }
-    return {};
+    return sqlite3_bind_null(statement, at);
 }
 
 /// The errno behind SQLite's error. The database file remembers its own; the process's may be a later one's
@@ -51,76 +64,69 @@ int systemErrorOf(sqlite3* db) {
 }  // namespace
 
 bool Columns::isNull(int column) const {
-    return m_query.isNull(column);
+    return sqlite3_column_type(m_row, column) == SQLITE_NULL;
 }
 
 std::string Columns::text(int column) const {
-    const QVariant value = m_query.value(column);
-    if (value.typeId() != QMetaType::QString) {
-        notUnderstood(fromQt(value.toString()));
+    const int type = sqlite3_column_type(m_row, column);
+    std::string text = bytes(column);
+    if (type != SQLITE_TEXT) {
+        notUnderstood(asUtf8(text));
     }
-    return fromQt(value.toString());
+    return isAscii(text) ? text : asUtf8(text);
 }
 
 std::int64_t Columns::integer(int column) const {
-    const QVariant value = m_query.value(column);
-    if (value.typeId() != QMetaType::LongLong && value.typeId() != QMetaType::Int) {
-        notUnderstood(fromQt(value.toString()));
+    if (sqlite3_column_type(m_row, column) != SQLITE_INTEGER) {
+        notUnderstood(asUtf8(bytes(column)));
     }
-    return value.toLongLong();
+    return sqlite3_column_int64(m_row, column);
 }
 
 UuidBytes Columns::uuid(int column) const {
-    const QByteArray bytes = m_query.value(column).toByteArray();
     UuidBytes uuid{};
-    if (static_cast<std::size_t>(bytes.size()) != uuid.size()) {
-        notUnderstood(bytes.toHex().toStdString());
+    const auto* found = static_cast<const std::uint8_t*>(sqlite3_column_blob(m_row, column));
+    if (static_cast<std::size_t>(sqlite3_column_bytes(m_row, column)) != uuid.size()) {
+        notUnderstood(bytesToQt(bytes(column)).toHex().toStdString());
     }
-    std::copy(bytes.begin(), bytes.end(), uuid.begin());
+    std::copy(found, found + uuid.size(), uuid.begin());
     return uuid;
 }
 
 std::string Columns::bytes(int column) const {
-    return bytesFromQt(m_query.value(column).toByteArray());
+    const auto* found = static_cast<const char*>(sqlite3_column_blob(m_row, column));
+    const auto size = static_cast<std::size_t>(sqlite3_column_bytes(m_row, column));
+    return found == nullptr ? std::string() : std::string(found, size);
 }
 
 void Columns::notUnderstood(const std::string& what) const {
     throw Failure(ErrorCode::StoreDamaged, {m_path, what});
 }
 
-Connection::Connection(const std::filesystem::path& path, Mode mode)
-    : m_path(path.string()),
-      m_name(nextConnectionName()),
-      m_database(QSqlDatabase::addDatabase(QStringLiteral("QSQLITE"), m_name)) {
-    try {
-        open(mode);
-        setUp();
-    } catch (...) {
-        m_database = QSqlDatabase();
-        QSqlDatabase::removeDatabase(m_name);
-        throw;
-    }
+void Connection::Close::operator()(sqlite3* db) const {
+    sqlite3_close_v2(db);
 }
 
-Connection::~Connection() {
-    m_database.close();
-    m_database = QSqlDatabase();  // removeDatabase() wants no one to hold it
-    QSqlDatabase::removeDatabase(m_name);
+Connection::Connection(const std::filesystem::path& path, Mode mode) : m_path(path.string()) {
+    open(mode);
+    setUp();
 }
+
+Connection::~Connection() = default;
 
 void Connection::open(Mode mode) {
-    m_database.setDatabaseName(toQt(m_path));
-    QString options = QStringLiteral("QSQLITE_BUSY_TIMEOUT=5000");
-    if (mode == Mode::ReadOnly) {
-        options += QStringLiteral(";QSQLITE_OPEN_READONLY");
-    }
-    m_database.setConnectOptions(options);
-    if (!m_database.open()) {
-        const QSqlError error = m_database.lastError();
-        const QString code = error.nativeErrorCode();
+    constexpr int kBusyMilliseconds = 5000;
+    const int flags =
+        mode == Mode::ReadOnly ? SQLITE_OPEN_READONLY : SQLITE_OPEN_READWRITE | SQLITE_OPEN_CREATE;
+    sqlite3* db = nullptr;
+    const int opened = sqlite3_open_v2(m_path.c_str(), &db, flags | SQLITE_OPEN_NOMUTEX, nullptr);
+    m_db.reset(db);  // to be closed even where it could not be opened
+    if (opened != SQLITE_OK) {
         throw Failure(
-            sqliteError(code.isEmpty() ? SQLITE_ERROR : code.toInt(), 0, m_path, fromQt(error.text())));
+            sqliteError(opened, 0, m_path, db == nullptr ? sqlite3_errstr(opened) : sqlite3_errmsg(db)));
     }
+    sqlite3_busy_timeout(db, kBusyMilliseconds);
+    m_statements.emplace(db);
 }
 
 void Connection::setUp() {
@@ -149,44 +155,46 @@ bool Connection::isReadOnly() const {
     return sqlite3_db_readonly(handle(), "main") == 1;
 }
 
-sqlite3* Connection::handle() const {
-    const QVariant value = m_database.driver()->handle();
-    assert(value.isValid() && qstrcmp(value.typeName(), "sqlite3*") == 0);
-    return *static_cast<sqlite3* const*>(value.constData());
-}
-
 bool Connection::isInTransaction() const {
     return sqlite3_get_autocommit(handle()) == 0;
 }
 
-QSqlQuery Connection::execute(std::string_view sql, const Cells& values) const {
-    QSqlQuery query(m_database);
-    query.setForwardOnly(true);
-    if (!query.prepare(toQt(sql))) {
-        raise(query);
+void Connection::ready(sqlite3_stmt* statement, const Cells& values) const {
+    if (statement == nullptr) {
+        raise();
     }
+    assert(sqlite3_bind_parameter_count(statement) == static_cast<int>(values.size()));
+    int at = 0;
     for (const auto& value : values) {
-        query.addBindValue(variantOf(value));
+        if (bind(statement, ++at, value) != SQLITE_OK) {
+            raise();
+        }
     }
-    if (!query.exec()) {
-        raise(query);
-    }
-    return query;
 }
 
 void Connection::run(std::string_view sql, const Cells& values) {
-    static_cast<void>(execute(sql, values));
+    const Statement statement(*m_statements, sql);
+    ready(statement.get(), values);
+    int step = SQLITE_ROW;
+    while (step == SQLITE_ROW) {
+        step = sqlite3_step(statement.get());
+    }
+    if (step != SQLITE_DONE) {
+        raise();
+    }
 }
 
 void Connection::query(std::string_view sql, const Cells& values,
                        const std::function<void(const Columns&)>& read) const {
-    QSqlQuery query = execute(sql, values);
-    const Columns columns(query, m_path);
-    while (query.next()) {
+    const Statement statement(*m_statements, sql);
+    ready(statement.get(), values);
+    const Columns columns(statement.get(), m_path);
+    int step = SQLITE_DONE;
+    while ((step = sqlite3_step(statement.get())) == SQLITE_ROW) {
         read(columns);
     }
-    if (query.lastError().isValid()) {
-        raise(query);
+    if (step != SQLITE_DONE) {
+        raise();
     }
 }
 
@@ -213,16 +221,6 @@ bool Connection::tryScript(const char* sql) const noexcept {
 void Connection::raise() const {
     sqlite3* db = handle();
     throw Failure(sqliteError(sqlite3_extended_errcode(db), systemErrorOf(db), m_path, sqlite3_errmsg(db)));
-}
-
-void Connection::raise(const QSqlQuery& query) const {
-    sqlite3* db = handle();
-    const int primary = query.lastError().nativeErrorCode().toInt();
-    const int extended = sqlite3_extended_errcode(db);
-    constexpr int kPrimary = 0xff;
-    // Qt keeps the code of the call that failed; SQLite may have been called since.
-    const int code = (extended & kPrimary) == (primary & kPrimary) ? extended : primary;
-    throw Failure(sqliteError(code, systemErrorOf(db), m_path, fromQt(query.lastError().text())));
 }
 
 Transaction::Transaction(Connection& connection)

@@ -3,13 +3,12 @@
 
 #include "core/base/id.h"
 #include "core/store/failure.h"
-
-#include <QSqlDatabase>
-#include <QSqlQuery>
+#include "core/store/statement.h"
 
 #include <cstdint>
 #include <filesystem>
 #include <functional>
+#include <memory>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -34,7 +33,7 @@ using Cells = std::vector<Cell>;
 /// has been tampered with or damaged: StoreDamaged is thrown.
 class Columns {
   public:
-    Columns(const QSqlQuery& query, const std::string& path) : m_query(query), m_path(path) {}
+    Columns(sqlite3_stmt* row, const std::string& path) : m_row(row), m_path(path) {}
     [[nodiscard]] bool isNull(int column) const;
     [[nodiscard]] std::string text(int column) const;
     [[nodiscard]] std::int64_t integer(int column) const;
@@ -45,7 +44,7 @@ class Columns {
     [[noreturn]] void notUnderstood(const std::string& what) const;
 
   private:
-    const QSqlQuery& m_query;
+    sqlite3_stmt* m_row;
     const std::string& m_path;
 };
 
@@ -97,22 +96,25 @@ class Connection {
     [[nodiscard]] std::string text(std::string_view sql, const Cells& values = {}) const;
 
     [[nodiscard]] bool isInTransaction() const;
-    [[nodiscard]] sqlite3* handle() const;
+    [[nodiscard]] sqlite3* handle() const { return m_db.get(); }
     /// Throws what SQLite says of its last call.
     [[noreturn]] void raise() const;
 
   private:
     friend class Transaction;
     friend class ReadScope;
+    struct Close {
+        void operator()(sqlite3* db) const;
+    };
     void open(Mode mode);
     void setUp();
-    [[nodiscard]] QSqlQuery execute(std::string_view sql, const Cells& values) const;
-    [[noreturn]] void raise(const QSqlQuery& query) const;
+    /// Prepared and its values bound.
+    void ready(sqlite3_stmt* statement, const Cells& values) const;
     bool tryScript(const char* sql) const noexcept;
 
     std::string m_path;
-    QString m_name;
-    QSqlDatabase m_database;
+    std::unique_ptr<sqlite3, Close> m_db;
+    mutable std::optional<StatementCache> m_statements;  // gone before the connection is closed
 };
 
 /// One writing transaction; without commit() it has changed nothing. Within another it is a part of that one,
