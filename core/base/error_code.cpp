@@ -65,6 +65,10 @@ constexpr std::array kRows{
     CodeRow{ErrorCode::FileUnreadable, "file_unreadable"},
     CodeRow{ErrorCode::FileUnwritable, "file_unwritable"},
     CodeRow{ErrorCode::ScenarioInvalid, "scenario_invalid"},
+    CodeRow{ErrorCode::ImportStopped, "import_stopped"},
+    CodeRow{ErrorCode::ImportRefused, "import_refused"},
+    CodeRow{ErrorCode::ExportInvalid, "export_invalid"},
+    CodeRow{ErrorCode::ExportNewer, "export_newer"},
     CodeRow{ErrorCode::UsageWrong, "usage_wrong"},
 };
 

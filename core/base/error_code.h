@@ -67,6 +67,10 @@ enum class ErrorCode {
     FileUnreadable,   // path, reason
     FileUnwritable,   // path, reason
     ScenarioInvalid,  // path, where, what
+    ImportStopped,    // -
+    ImportRefused,    // path, line (0: the file as a whole), the problem's code
+    ExportInvalid,    // path, where, what
+    ExportNewer,      // path, its format, the format that this program reads
     // command line
     UsageWrong,  // the word that was not understood
 };

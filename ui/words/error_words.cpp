@@ -238,6 +238,22 @@ constexpr std::array kErrors{
         QT_TRANSLATE_NOOP(
             "Words",
             "The scenario %1 can't be used at %2: %3. Nothing was loaded; correct the file and try again.")},
+    ErrorText{ErrorCode::ImportStopped,
+              QT_TRANSLATE_NOOP(
+                  "Words", "The import was stopped. Nothing of it was kept; start it again when you want.")},
+    ErrorText{ErrorCode::ImportRefused,
+              QT_TRANSLATE_NOOP(
+                  "Words",
+                  "%1 can't be taken over (line %2: %3). Nothing was kept; correct the file and try again.")},
+    ErrorText{
+        ErrorCode::ExportInvalid,
+        QT_TRANSLATE_NOOP(
+            "Words",
+            "%1 can't be read at %2: %3. Nothing of it was kept; use the file as this program wrote it.")},
+    ErrorText{ErrorCode::ExportNewer,
+              QT_TRANSLATE_NOOP("Words",
+                                "%1 was written by a newer version (format %2; this program reads up to %3). "
+                                "Nothing was kept; read it with the newer version.")},
     // command line
     ErrorText{ErrorCode::UsageWrong,
               QT_TRANSLATE_NOOP("Words",
