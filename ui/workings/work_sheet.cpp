@@ -51,6 +51,8 @@ void WorkSheet::rebuild() {
         takeWidget();
         m_old.emplace_back(m_paper);
         m_paper->deleteLater();  // what was pressed may stand on it
+        // Whoever comes first: it must not outlive the words that it is written with.
+        connect(this, &QObject::destroyed, m_paper, [old = m_paper] { delete old; });
     }
     m_paper = new WorkPaper(m_model, m_context, nullptr);
     m_paper->setRoom(viewport()->width());
