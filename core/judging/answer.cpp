@@ -30,8 +30,11 @@ constexpr auto kDerived = std::to_array<rulebook::Code<Derived>>({
     {Derived::LambdaExact, "lambda_exact"},
     {Derived::LambdaSimple, "lambda_simple"},
     {Derived::ExcessAir, "excess_air"},
+    {Derived::ExcessAirSimple, "excess_air_simple"},
+    {Derived::ExcessAirLow, "excess_air_low"},
     {Derived::Co2FromOxygen, "co2_from_oxygen"},
     {Derived::CoAirFree, "co_air_free"},
+    {Derived::CoAirFreeLow, "co_air_free_low"},
     {Derived::CoAtThreePercent, "co_at_three_percent"},
     {Derived::CoMassNet, "co_mass_net"},
     {Derived::CoMassGross, "co_mass_gross"},
@@ -48,6 +51,7 @@ constexpr auto kDerived = std::to_array<rulebook::Code<Derived>>({
     // --- hot_water
     {Derived::HotWaterOutput, "hot_water_output"},
     {Derived::HotWaterExpectedFlow, "hot_water_expected_flow"},
+    {Derived::HotWaterMakersFlowHere, "hot_water_makers_flow_here"},
     {Derived::HeatBalance, "heat_balance"},
     // --- end of hot_water
     // --- ventilation

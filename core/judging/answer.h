@@ -30,8 +30,11 @@ enum class Derived {
     LambdaExact,
     LambdaSimple,
     ExcessAir,
+    ExcessAirSimple,
+    ExcessAirLow,
     Co2FromOxygen,
     CoAirFree,
+    CoAirFreeLow,
     CoAtThreePercent,
     CoMassNet,
     CoMassGross,
@@ -48,6 +51,7 @@ enum class Derived {
     // --- hot_water
     HotWaterOutput,
     HotWaterExpectedFlow,
+    HotWaterMakersFlowHere,
     HeatBalance,
     // --- end of hot_water
     // --- ventilation

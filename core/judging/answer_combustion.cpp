@@ -9,16 +9,22 @@
 #include "core/gas/dew_point.h"
 #include "core/gas/fuel.h"
 #include "core/judging/asking.h"
+#include "core/judging/doubts.h"
 #include "core/judging/worked_figures.h"
 #include "core/quantity/units.h"
+#include "core/rulebook/conclude.h"
 
-#include <array>
+#include <algorithm>
+#include <vector>
 
 namespace hearth::judging {
 
 using burner::FlueReadings;
 using quantity::Share;
 using reg::Item;
+using rulebook::Finding;
+using rulebook::FindingKind;
+using rulebook::Say;
 
 namespace {
 
@@ -48,13 +54,64 @@ rulebook::Given<quantity::Temperature> plain(
     return seen->value;
 }
 
-std::optional<rulebook::Range> rangeTyped(const Readings& readings, Item least, Item most) {
-    const auto low = readings.figure(least);
-    const auto high = readings.figure(most);
-    if (!low || !high || low->unit != high->unit) {
-        return std::nullopt;
+/// From the data sheet; what can't be used is not counted, and said.
+std::optional<Share> accuracyTyped(const Readings& once, Item item) {
+    const auto accuracy = once.trace(item);
+    return !accuracy || isUnclear(once, item) ? std::nullopt : std::optional(accuracy->value);
+}
+
+burner::Analyser analyserTyped(const Readings& once) {
+    burner::Analyser analyser;
+    analyser.computesCarbonDioxide = once.yesNo(Item::AnalyserComputes);
+    analyser.zeroedOutdoors = once.yesNo(Item::AnalyserZeroed);
+    analyser.carbonMonoxideAccuracy = accuracyTyped(once, Item::AnalyserCoAccuracy);
+    analyser.carbonDioxideAccuracy = accuracyTyped(once, Item::AnalyserCo2Accuracy);
+    analyser.oxygenAccuracy = accuracyTyped(once, Item::AnalyserO2Accuracy);
+    return analyser;
+}
+
+/// A figure of the maker's: the first item that it is typed in, and the two findings that rest on it.
+struct MakersFigureTyped {
+    Item item;
+    bool isUnclear;
+    FindingKind atMaximum;
+    FindingKind atMinimum;
+
+    [[nodiscard]] bool decides(FindingKind kind) const { return kind == atMaximum || kind == atMinimum; }
+};
+
+struct MakersTyped {
+    burner::MakersCombustion figures;
+    std::vector<MakersFigureTyped> typed;
+
+    [[nodiscard]] bool isUnclear() const {
+        return std::any_of(typed.begin(), typed.end(), [](const auto& figure) { return figure.isUnclear; });
     }
-    return rulebook::Range{low->value, high->value, low->unit};
+    [[nodiscard]] bool isUnclearFor(FindingKind kind) const {
+        return std::any_of(typed.begin(), typed.end(),
+                           [&](const auto& figure) { return figure.isUnclear && figure.decides(kind); });
+    }
+};
+
+MakersTyped makersTyped(const Readings& once) {
+    MakersTyped maker;
+    const auto high = rangeTyped(once, Item::MakerCo2Least, Item::MakerCo2Most);
+    const auto low = rangeTyped(once, Item::MakerCo2LeastLow, Item::MakerCo2MostLow);
+    const auto figure = [&](Item item) { return isUnclear(once, item) ? std::nullopt : once.figure(item); };
+    maker.figures.carbonMonoxideMost = figure(Item::MakerCo);
+    maker.figures.ratioMost = figure(Item::MakerRatio);
+    maker.figures.carbonDioxideAtMaximum = high.range;
+    maker.figures.carbonDioxideAtMinimum = low.range;
+    maker.figures.source = once.text(Item::MakerCombustionSource);
+    maker.typed = {{Item::MakerRatio, isUnclear(once, Item::MakerRatio), FindingKind::CombustionRatioMaximum,
+                    FindingKind::CombustionRatioMinimum},
+                   {Item::MakerCo, isUnclear(once, Item::MakerCo), FindingKind::CarbonMonoxideMaximum,
+                    FindingKind::CarbonMonoxideMinimum},
+                   {Item::MakerCo2Least, high.isUnclear, FindingKind::CarbonDioxideMaximum,
+                    FindingKind::CarbonDioxideMaximum},
+                   {Item::MakerCo2LeastLow, low.isUnclear, FindingKind::CarbonDioxideMinimum,
+                    FindingKind::CarbonDioxideMinimum}};
+    return maker;
 }
 
 struct Inputs {
@@ -74,8 +131,7 @@ Inputs inputsOf(Asking& asking) {
                readingOf(once.share(Item::FlueO2High))};
     in.low = {readingOf(once.trace(Item::FlueCoLow)), readingOf(once.share(Item::FlueCo2Low)),
               readingOf(once.share(Item::FlueO2Low))};
-    in.analyser.computesCarbonDioxide = once.yesNo(Item::AnalyserComputes);
-    in.analyser.zeroedOutdoors = once.yesNo(Item::AnalyserZeroed);
+    in.analyser = analyserTyped(once);
     in.flue = plain(once.temperature(Item::FlueTemperature));
     in.air = plain(once.temperature(Item::FlueAirTemperature));
     if (const auto humidity = once.share(Item::FlueHumidity)) {
@@ -93,31 +149,77 @@ std::optional<burner::ApplianceKind> combustionKind(std::string_view code) {
     return other ? burner::ApplianceKind::Other : burner::applianceKindFromText(code);
 }
 
+void findPart(Asking& asking, Finding part) {
+    switch (part.kind) {
+        case FindingKind::CombustionRatioMaximum:
+            asking.find(std::move(part), {Item::FlueCoHigh, Item::FlueCo2High, Item::MakerRatio});
+            break;
+        case FindingKind::CombustionRatioMinimum:
+            asking.find(std::move(part), {Item::FlueCoLow, Item::FlueCo2Low, Item::MakerRatio});
+            break;
+        case FindingKind::CarbonMonoxideMaximum:
+            asking.find(std::move(part), {Item::FlueCoHigh, Item::MakerCo});
+            break;
+        case FindingKind::CarbonMonoxideMinimum:
+            asking.find(std::move(part), {Item::FlueCoLow, Item::MakerCo});
+            break;
+        case FindingKind::CarbonDioxideMaximum:
+            asking.find(std::move(part), {Item::FlueCo2High, Item::MakerCo2Least, Item::MakerCo2Most});
+            break;
+        default:
+            asking.find(std::move(part), {Item::FlueCo2Low, Item::MakerCo2LeastLow, Item::MakerCo2MostLow});
+            break;
+    }
+}
+
+/// Of each figure of the maker's that can't be used and that no part was to rest on.
+void sayUnheld(Asking& asking, const std::vector<Finding>& parts, const MakersTyped& maker) {
+    for (const auto& figure : maker.typed) {
+        const bool isHeld = std::any_of(parts.begin(), parts.end(),
+                                        [&](const Finding& part) { return figure.decides(part.kind); });
+        if (figure.isUnclear && !isHeld) {
+            asking.find(rulebook::noVerdict(figure.atMaximum, {Say::MakersFigureUnclear}), {figure.item});
+        }
+    }
+}
+
 void judgeProducts(Asking& asking, const Inputs& in) {
+    const auto maker = makersTyped(asking.once);
     burner::CombustionInput input;
     input.kind = combustionKind(asking.once.code(Item::ApplianceKind));
     input.atMaximum = in.high;
     input.atMinimum = in.low;
     input.analyser = in.analyser;
-    input.maker.carbonMonoxideMost = asking.once.figure(Item::MakerCo);
-    input.maker.ratioMost = asking.once.figure(Item::MakerRatio);
-    input.maker.carbonDioxideAtMaximum = rangeTyped(asking.once, Item::MakerCo2Least, Item::MakerCo2Most);
+    input.maker = maker.figures;
     auto found = burner::combustion(input, asking.inForce);
-    asking.find(std::move(found.overall),
+    asking.find(maker.isUnclear() ? withoutMakers(std::move(found.overall)) : std::move(found.overall),
                 {Item::FlueCoHigh, Item::FlueCo2High, Item::FlueCoLow, Item::FlueCo2Low, Item::ApplianceKind,
-                 Item::MakerCo, Item::MakerRatio});
+                 Item::MakerCo, Item::MakerRatio, Item::MakerCo2Least, Item::MakerCo2Most,
+                 Item::MakerCo2LeastLow, Item::MakerCo2MostLow});
     for (auto& part : found.parts) {
-        asking.find(std::move(part),
-                    {Item::FlueCoHigh, Item::FlueCo2High, Item::FlueCoLow, Item::FlueCo2Low});
+        const auto kind = part.kind;
+        findPart(asking, maker.isUnclearFor(kind) ? withoutMakers(std::move(part)) : std::move(part));
     }
+    sayUnheld(asking, found.parts, maker);
+}
+
+Finding believable(const Asking& asking, const Inputs& in, burner::PlausibilityInput input) {
+    if (!in.fuel || !in.fuel->stoichiometry) {
+        return rulebook::noVerdict(FindingKind::CombustionPlausible, {Say::PlausibleNoFuelLine});
+    }
+    input.fuel = {asking.gas, in.fuel->stoichiometry->co2Max};
+    return byTheGas(asking, burner::plausibility(input, asking.inForce));
 }
 
 void judgeBelievable(Asking& asking, const Inputs& in) {
-    if (in.fuel && in.fuel->stoichiometry &&
-        (in.high.oxygen.isEntered() || in.high.carbonDioxide.isEntered())) {
-        const burner::PlausibilityInput input{
-            in.high, in.analyser, {asking.gas, in.fuel->stoichiometry->co2Max}, in.flue, in.air};
-        asking.find(burner::plausibility(input, asking.inForce), {Item::FlueO2High, Item::FlueCo2High});
+    if (in.high.oxygen.isEntered() || in.high.carbonDioxide.isEntered()) {
+        asking.find(believable(asking, in, {in.high, in.analyser, {}, in.flue, in.air}),
+                    {Item::FlueO2High, Item::FlueCo2High, Item::GasFamily});
+    }
+    if (in.low.oxygen.isEntered()) {
+        auto finding = believable(asking, in, {in.low, in.analyser, {}});
+        finding.kind = FindingKind::CombustionPlausibleMinimum;
+        asking.find(std::move(finding), {Item::FlueO2Low, Item::FlueCo2Low, Item::GasFamily});
     }
     if (const auto printed = asking.once.number(Item::FlueRatioPrinted); printed.isEntered()) {
         asking.find(burner::ratioAgrees(printed, in.high, in.analyser),
@@ -158,7 +260,11 @@ void workOutRatio(Asking& asking, const FlueReadings& readings, const burner::An
 void workOutAir(Asking& asking, const Inputs& in) {
     const Share oxygen = in.high.oxygen->value;
     if (const auto simple = asking.got(burner::lambdaSimple(oxygen))) {
-        asking.work(Derived::LambdaSimple, shown(*simple, 3), "20.9/(20.9 - O2), the form of most printouts");
+        constexpr std::string_view kPrintouts = "20.9/(20.9 - O2), the form of most printouts";
+        asking.work(Derived::LambdaSimple, shown(*simple, 3), kPrintouts);
+        if (const auto excess = asking.got(burner::excessAir(*simple))) {
+            asking.work(Derived::ExcessAirSimple, burner::percentFigure(*excess), kPrintouts);
+        }
     }
     if (!in.fuel || !in.fuel->stoichiometry) {
         return;
@@ -207,6 +313,50 @@ void workOutCarbonMonoxide(Asking& asking, const Inputs& in) {
     }
 }
 
+/// Without O2, by the CO2 that was read.
+void workOutByCarbonDioxide(Asking& asking, const Inputs& in) {
+    if (!in.fuel || !in.fuel->stoichiometry) {
+        return;
+    }
+    constexpr std::string_view kByCarbonDioxide = "CO2max/CO2, combustion tables";
+    const Share read = in.high.carbonDioxide->value;
+    const Share most = in.fuel->stoichiometry->co2Max;
+    const auto simple = asking.got(burner::lambdaByCarbonDioxide(read, most));
+    if (!simple) {
+        return;
+    }
+    asking.work(Derived::LambdaSimple, shown(*simple, 3), kByCarbonDioxide);
+    if (const auto excess = asking.got(burner::excessAir(*simple))) {
+        asking.work(Derived::ExcessAirSimple, burner::percentFigure(*excess), kByCarbonDioxide);
+    }
+    if (!in.high.carbonMonoxide) {
+        return;
+    }
+    if (const auto free =
+            asking.got(burner::airFreeByCarbonDioxide(in.high.carbonMonoxide->value, read, most))) {
+        asking.work(Derived::CoAirFree, burner::ppmFigure(*free), kByCarbonDioxide);
+    }
+}
+
+void workOutLowestRate(Asking& asking, const Inputs& in) {
+    if (!in.low.oxygen) {
+        return;
+    }
+    const Share oxygen = in.low.oxygen->value;
+    if (in.fuel && in.fuel->stoichiometry) {
+        const auto exact = asking.got(gas::lambdaAtOxygen(*in.fuel->stoichiometry, oxygen));
+        const auto excess = exact ? asking.got(burner::excessAir(*exact)) : std::nullopt;
+        if (excess) {
+            asking.work(Derived::ExcessAirLow, burner::percentFigure(*excess), kTextbook);
+        }
+    }
+    if (in.low.carbonMonoxide) {
+        if (const auto free = asking.got(burner::airFree(in.low.carbonMonoxide->value, oxygen))) {
+            asking.work(Derived::CoAirFreeLow, burner::ppmFigure(*free), "20.9/(20.9 - O2), US EPA's notes");
+        }
+    }
+}
+
 void workOutLosses(Asking& asking, const Inputs& in) {
     const auto flue = *in.flue;
     const auto air = *in.air;
@@ -247,7 +397,8 @@ void workOutLosses(Asking& asking, const Inputs& in) {
 }
 
 std::optional<quantity::Temperature> workOutDewPoint(Asking& asking, const Inputs& in) {
-    if (!in.fuel || !in.fuel->stoichiometry || !in.high.oxygen) {
+    if (!in.fuel || !in.fuel->stoichiometry || !in.high.oxygen ||
+        isUnclear(asking.once, Item::FlueHumidity)) {
         return std::nullopt;
     }
     std::optional<gas::CombustionAir> air;
@@ -260,6 +411,38 @@ std::optional<quantity::Temperature> workOutDewPoint(Asking& asking, const Input
                     "stoichiometry and Dalton's law, textbook");
     }
     return dew;
+}
+
+void workOutEfficiency(Asking& asking, const Inputs& in) {
+    const auto dew = workOutDewPoint(asking, in);
+    if (!in.flue || !in.air || (!in.high.carbonDioxide && !in.high.oxygen)) {
+        return;
+    }
+    workOutLosses(asking, in);
+    burner::EfficiencyInput efficiency{in.high, in.flue, in.air, asking.gas};
+    efficiency.dewPoint = dew;
+    if (in.fuel && in.fuel->named != nullptr) {
+        efficiency.composition = &in.fuel->named->composition;
+    }
+    if (in.fuel && in.fuel->net) {
+        if (const auto most = asking.got(burner::latentCeiling(in.fuel->gross, *in.fuel->net))) {
+            asking.work(Derived::LatentCeiling, burner::percentFigure(*most), "gross over net, derived");
+        }
+    }
+    for (auto& note : burner::efficiencyNotes(efficiency)) {
+        asking.answer.notes.push_back(std::move(note));
+    }
+}
+
+/// What was typed and not taken. Temperatures may be below nought.
+void sayUntaken(Asking& asking, const Inputs& in) {
+    sayUnclear(
+        asking, FindingKind::Combustion,
+        {Item::AnalyserCoAccuracy, Item::AnalyserCo2Accuracy, Item::AnalyserO2Accuracy, Item::FlueHumidity});
+    if (in.flue.unreadable || in.air.unreadable) {
+        asking.find(rulebook::noVerdict(FindingKind::CombustionPlausible, {Say::ReadingUnusable}),
+                    {Item::FlueTemperature, Item::FlueAirTemperature});
+    }
 }
 
 }  // namespace
@@ -276,24 +459,12 @@ void answerCombustion(Asking& asking) {
         if (in.high.carbonMonoxide) {
             workOutCarbonMonoxide(asking, in);
         }
+    } else if (in.high.carbonDioxide) {
+        workOutByCarbonDioxide(asking, in);
     }
-    const auto dew = workOutDewPoint(asking, in);
-    if (in.flue && in.air && (in.high.carbonDioxide || in.high.oxygen)) {
-        workOutLosses(asking, in);
-        burner::EfficiencyInput efficiency{in.high, in.flue, in.air, asking.gas};
-        efficiency.dewPoint = dew;
-        if (in.fuel && in.fuel->named != nullptr) {
-            efficiency.composition = &in.fuel->named->composition;
-        }
-        if (in.fuel && in.fuel->net) {
-            if (const auto most = asking.got(burner::latentCeiling(in.fuel->gross, *in.fuel->net))) {
-                asking.work(Derived::LatentCeiling, burner::percentFigure(*most), "gross over net, derived");
-            }
-        }
-        for (auto& note : burner::efficiencyNotes(efficiency)) {
-            asking.answer.notes.push_back(std::move(note));
-        }
-    }
+    workOutLowestRate(asking, in);
+    workOutEfficiency(asking, in);
+    sayUntaken(asking, in);
 }
 
 }  // namespace hearth::judging

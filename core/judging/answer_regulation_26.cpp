@@ -35,7 +35,8 @@ void answerRegulation26(Asking& asking) {
     appliance.combustionAir = examined(once, Item::ExaminedAir);
     appliance.operatingPressure = reading(once, Item::ExaminedPressure);
     appliance.heatInput = reading(once, Item::ExaminedHeatInput);
-    appliance.bothNecessary = once.yesNo(Item::ExaminedBoth).value_or(false);
+    // An answer that can't be read is the stricter one.
+    appliance.bothNecessary = once.yesNo(Item::ExaminedBoth).value_or(once.isEntered(Item::ExaminedBoth));
     appliance.combustion = reading(once, Item::ExaminedCombustion);
     appliance.whyNotPracticable = once.choice<burner::NotPracticable>(
         Item::WhyNeither, {{choice::kNoMeter, burner::NotPracticable::NoMeterNoTestPoint},
@@ -46,7 +47,8 @@ void answerRegulation26(Asking& asking) {
     appliance.operation = examined(once, Item::ExaminedOperation);
     asking.find(burner::regulation26Finding(appliance),
                 {Item::ExaminedFlue, Item::ExaminedAir, Item::ExaminedPressure, Item::ExaminedHeatInput,
-                 Item::ExaminedCombustion, Item::WhyNeither, Item::WhyNeitherTaken, Item::ExaminedOperation});
+                 Item::ExaminedBoth, Item::ExaminedCombustion, Item::WhyNeither, Item::WhyNeitherTaken,
+                 Item::ExaminedOperation, Item::ExaminedNotAsked});
 }
 
 }  // namespace hearth::judging

@@ -61,20 +61,40 @@ constexpr std::array kPressures{AskedGroup{Group::Once, kPressuresOnce, 1}};
 // --- end of pressures
 
 // --- combustion
-constexpr std::array kCombustionOnce{Item::GasFamily,          Item::ApplianceKind,    Item::MakerCo,
-                                     Item::MakerRatio,         Item::MakerCo2Least,    Item::MakerCo2Most,
-                                     Item::AnalyserZeroed,     Item::AnalyserComputes, Item::InletO2,
-                                     Item::InletCo2,           Item::FlueCoHigh,       Item::FlueCo2High,
-                                     Item::FlueO2High,         Item::FlueRatioPrinted, Item::FlueCoLow,
-                                     Item::FlueCo2Low,         Item::FlueO2Low,        Item::FlueTemperature,
-                                     Item::FlueAirTemperature, Item::FlueHumidity};
+constexpr std::array kCombustionOnce{Item::GasFamily,
+                                     Item::ApplianceKind,
+                                     Item::MakerCo,
+                                     Item::MakerRatio,
+                                     Item::MakerCo2Least,
+                                     Item::MakerCo2Most,
+                                     Item::MakerCo2LeastLow,
+                                     Item::MakerCo2MostLow,
+                                     Item::MakerCombustionSource,
+                                     Item::AnalyserZeroed,
+                                     Item::AnalyserComputes,
+                                     Item::AnalyserCoAccuracy,
+                                     Item::AnalyserCo2Accuracy,
+                                     Item::AnalyserO2Accuracy,
+                                     Item::InletO2,
+                                     Item::InletCo2,
+                                     Item::FlueCoHigh,
+                                     Item::FlueCo2High,
+                                     Item::FlueO2High,
+                                     Item::FlueRatioPrinted,
+                                     Item::FlueCoLow,
+                                     Item::FlueCo2Low,
+                                     Item::FlueO2Low,
+                                     Item::FlueTemperature,
+                                     Item::FlueAirTemperature,
+                                     Item::FlueHumidity};
 constexpr std::array kCombustion{AskedGroup{Group::Once, kCombustionOnce, 1}};
 // --- end of combustion
 
 // --- hot_water
-constexpr std::array kHotWaterOnce{Item::HotWaterFlow,     Item::HotWaterCold,      Item::HotWaterHot,
-                                   Item::HotWaterFullRate, Item::HotWaterMakerFlow, Item::HotWaterMakerRise,
-                                   Item::HotWaterNetInput};
+constexpr std::array kHotWaterOnce{
+    Item::HotWaterFlow,        Item::HotWaterCold,        Item::HotWaterHot,
+    Item::HotWaterFullRate,    Item::HotWaterMakerFlow,   Item::HotWaterMakerRise,
+    Item::HotWaterMakerOutput, Item::HotWaterMakerSource, Item::HotWaterNetInput};
 constexpr std::array kHotWater{AskedGroup{Group::Once, kHotWaterOnce, 1}};
 // --- end of hot_water
 

@@ -211,6 +211,12 @@ enum class Item {
     AnalyserZeroed,
     MakerCo2Least,
     MakerCo2Most,
+    MakerCo2LeastLow,
+    MakerCo2MostLow,
+    MakerCombustionSource,
+    AnalyserCoAccuracy,
+    AnalyserCo2Accuracy,
+    AnalyserO2Accuracy,
     // appliance: hot water
     HotWaterFlow,
     HotWaterCold,
@@ -219,6 +225,8 @@ enum class Item {
     HotWaterMakerRise,
     HotWaterNetInput,
     HotWaterFullRate,
+    HotWaterMakerOutput,
+    HotWaterMakerSource,
     // appliance: what the law wants examined
     ExaminedFlue,
     ExaminedAir,

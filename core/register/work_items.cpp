@@ -246,6 +246,12 @@ constexpr std::array kWorkItems{
     ofAppliance(Item::AnalyserZeroed, "analyser.zeroed", ItemKind::YesNo, UnitFamily::None, kYesNoWork),
     ofAppliance(Item::MakerCo2Least, "maker.co2_least", ItemKind::Number, UnitFamily::Share),
     ofAppliance(Item::MakerCo2Most, "maker.co2_most", ItemKind::Number, UnitFamily::Share),
+    ofAppliance(Item::MakerCo2LeastLow, "maker.co2_least_low", ItemKind::Number, UnitFamily::Share),
+    ofAppliance(Item::MakerCo2MostLow, "maker.co2_most_low", ItemKind::Number, UnitFamily::Share),
+    ofAppliance(Item::MakerCombustionSource, "maker.combustion_source", ItemKind::Text),
+    ofAppliance(Item::AnalyserCoAccuracy, "analyser.co_accuracy", ItemKind::Number, UnitFamily::Trace),
+    ofAppliance(Item::AnalyserCo2Accuracy, "analyser.co2_accuracy", ItemKind::Number, UnitFamily::Share),
+    ofAppliance(Item::AnalyserO2Accuracy, "analyser.o2_accuracy", ItemKind::Number, UnitFamily::Share),
     // appliance: hot water
     ofAppliance(Item::HotWaterFlow, "water.flow", ItemKind::Number, UnitFamily::Flow),
     ofAppliance(Item::HotWaterCold, "water.cold", ItemKind::Number, UnitFamily::Temperature),
@@ -254,6 +260,8 @@ constexpr std::array kWorkItems{
     ofAppliance(Item::HotWaterMakerRise, "water.maker_rise", ItemKind::Number, UnitFamily::TemperatureChange),
     ofAppliance(Item::HotWaterNetInput, "water.net_input", ItemKind::Number, UnitFamily::Power),
     ofAppliance(Item::HotWaterFullRate, "water.full_rate", ItemKind::YesNo, UnitFamily::None, kYesNoWork),
+    ofAppliance(Item::HotWaterMakerOutput, "water.maker_output", ItemKind::Number, UnitFamily::Power),
+    ofAppliance(Item::HotWaterMakerSource, "water.maker_source", ItemKind::Text),
     // appliance: what the law wants examined
     ofAppliance(Item::ExaminedFlue, "examined.flue", ItemKind::Choice, UnitFamily::None, kExaminedFlue),
     ofAppliance(Item::ExaminedAir, "examined.air", ItemKind::Choice, UnitFamily::None, kExamined),

@@ -85,6 +85,7 @@ constexpr auto kKinds = std::to_array<Code<FindingKind>>({
     {FindingKind::AirInletOxygen, "air_inlet_oxygen"},
     {FindingKind::AirInletCarbonDioxide, "air_inlet_carbon_dioxide"},
     {FindingKind::CombustionPlausible, "combustion_plausible"},
+    {FindingKind::CombustionPlausibleMinimum, "combustion_plausible_minimum"},
     {FindingKind::RatioAgrees, "ratio_agrees"},
     // --- end of combustion
     // --- air

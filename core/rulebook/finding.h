@@ -88,6 +88,7 @@ enum class FindingKind {
     AirInletOxygen,
     AirInletCarbonDioxide,
     CombustionPlausible,
+    CombustionPlausibleMinimum,
     RatioAgrees,
     // --- end of combustion
     // --- air

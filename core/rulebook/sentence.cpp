@@ -311,6 +311,7 @@ constexpr auto kSays = std::to_array<Code<Say>>({
     {Say::PlausibleSlipCarbonDioxide, "plausible_slip_carbon_dioxide"},
     {Say::PlausibleSwapped, "plausible_swapped"},
     {Say::PlausibleUnexplained, "plausible_unexplained"},
+    {Say::PlausibleNoFuelLine, "plausible_no_fuel_line"},
     {Say::PlausibleRatioAgrees, "plausible_ratio_agrees"},
     {Say::PlausibleRatioDiffers, "plausible_ratio_differs"},
     {Say::PlausibleFlueNotHotter, "plausible_flue_not_hotter"},

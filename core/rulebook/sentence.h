@@ -326,6 +326,7 @@ enum class Say {
     PlausibleSlipCarbonDioxide,   // typed, fitting
     PlausibleSwapped,             // -
     PlausibleUnexplained,         // -
+    PlausibleNoFuelLine,          // -
     PlausibleRatioAgrees,         // printed, computed
     PlausibleRatioDiffers,        // printed, computed
     PlausibleFlueNotHotter,       // flue temperature, air temperature

@@ -92,8 +92,11 @@ constexpr std::array kDerivedTexts{
     DerivedText{Derived::LambdaExact, QT_TRANSLATE_NOOP("Words", "Air ratio λ, exact")},
     DerivedText{Derived::LambdaSimple, QT_TRANSLATE_NOOP("Words", "Air ratio λ, simple")},
     DerivedText{Derived::ExcessAir, QT_TRANSLATE_NOOP("Words", "Excess air, exact")},
+    DerivedText{Derived::ExcessAirSimple, QT_TRANSLATE_NOOP("Words", "Excess air, simple")},
+    DerivedText{Derived::ExcessAirLow, QT_TRANSLATE_NOOP("Words", "Excess air, exact, lowest rate")},
     DerivedText{Derived::Co2FromOxygen, QT_TRANSLATE_NOOP("Words", "CO₂ that goes with this O₂")},
     DerivedText{Derived::CoAirFree, QT_TRANSLATE_NOOP("Words", "CO, free of air")},
+    DerivedText{Derived::CoAirFreeLow, QT_TRANSLATE_NOOP("Words", "CO, free of air, lowest rate")},
     DerivedText{Derived::CoAtThreePercent, QT_TRANSLATE_NOOP("Words", "CO at 3 % O₂")},
     DerivedText{Derived::CoMassNet, QT_TRANSLATE_NOOP("Words", "CO for each kWh, net")},
     DerivedText{Derived::CoMassGross, QT_TRANSLATE_NOOP("Words", "CO for each kWh, gross")},
@@ -112,6 +115,8 @@ constexpr std::array kDerivedTexts{
     DerivedText{Derived::HotWaterOutput, QT_TRANSLATE_NOOP("Words", "Output to the water")},
     DerivedText{Derived::HotWaterExpectedFlow,
                 QT_TRANSLATE_NOOP("Words", "Flow that this output heats at the maker's rise")},
+    DerivedText{Derived::HotWaterMakersFlowHere,
+                QT_TRANSLATE_NOOP("Words", "Flow that the maker's output heats by this rise")},
     DerivedText{Derived::HeatBalance, QT_TRANSLATE_NOOP("Words", "Output over net heat input")},
     // --- end of hot_water
     // --- ventilation

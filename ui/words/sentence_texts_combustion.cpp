@@ -128,6 +128,10 @@ constexpr std::array kCombustion{
             QT_TRANSLATE_NOOP("Words",
                               "No usual slip explains it: read O₂ and CO₂ again at the same moment, and "
                               "check the hose, the filter and the fuel set.")},
+    SayText{Say::PlausibleNoFuelLine,
+            QT_TRANSLATE_NOOP("Words",
+                              "What O₂ and CO₂ belong together depends on the mixture of this gas, which is "
+                              "not known here: they are not held against each other.")},
     SayText{Say::PlausibleRatioAgrees,
             QT_TRANSLATE_NOOP("Words", "The ratio on the printout, %1, is that of its CO and CO₂ (%2).")},
     SayText{

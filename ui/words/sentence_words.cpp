@@ -82,6 +82,8 @@ constexpr std::array kTitles{
     Title{FindingKind::AirInletOxygen, QT_TRANSLATE_NOOP("Words", "O₂ at the air inlet")},
     Title{FindingKind::AirInletCarbonDioxide, QT_TRANSLATE_NOOP("Words", "CO₂ at the air inlet")},
     Title{FindingKind::CombustionPlausible, QT_TRANSLATE_NOOP("Words", "O₂ and CO₂ belong together")},
+    Title{FindingKind::CombustionPlausibleMinimum,
+          QT_TRANSLATE_NOOP("Words", "O₂ and CO₂ belong together, lowest rate")},
     Title{FindingKind::RatioAgrees, QT_TRANSLATE_NOOP("Words", "Ratio as printed and as worked out")},
     // --- end of combustion
     // --- air

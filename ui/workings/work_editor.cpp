@@ -150,6 +150,7 @@ int spanOf(Item item, const words::Words& words, Room room, int formWidth) {
 bool startsLine(Item item) {
     switch (item) {
         case Item::RateIndexStart:
+        case Item::RatePassed:
         case Item::RateDial:
         case Item::RateCorrection:
         case Item::RateMeterPressure:
@@ -165,12 +166,16 @@ bool startsLine(Item item) {
         case Item::MeterAverage:
         case Item::HotWaterFullRate:
         case Item::MakerCo2Least:
+        case Item::MakerCo2LeastLow:
+        case Item::MakerCombustionSource:
+        case Item::AnalyserCoAccuracy:
         case Item::AnalyserZeroed:
         case Item::InletO2:
         case Item::FlueCoHigh:
         case Item::FlueCoLow:
         case Item::FlueTemperature:
         case Item::HotWaterMakerFlow:
+        case Item::HotWaterMakerOutput:
         case Item::HotWaterNetInput:
         case Item::ExaminedFlue:
         case Item::ExaminedPressure:
