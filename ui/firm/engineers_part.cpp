@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/firm/engineers_part.h"
 
+#include "ui/firm/competences_part.h"
+
 namespace hearth::ui::firm {
 
 using words::qstring;
@@ -35,13 +37,17 @@ input::Editor* EngineersPart::addField(QWidget* line, input::Editor* editor, con
 void EngineersPart::makeRow(const reg::Engineer& engineer) {
     const std::size_t index = m_rows.size();
     auto* line = new QWidget(this);
-    auto* columns = new QHBoxLayout(line);
+    auto* rows = new QVBoxLayout(line);
+    rows->setContentsMargins(0, 0, 0, 0);
+    auto* fields = new QWidget(line);
+    auto* columns = new QHBoxLayout(fields);
     columns->setContentsMargins(0, 0, 0, 0);
     columns->setSpacing(2 * look::kGap);
-    Row row{engineer, line, nullptr, nullptr, nullptr};
-    row.name = addField(line, input::makeTextEditor(line), tr("Name"), "engineerName");
-    row.card = addField(line, input::makeTextEditor(line), tr("Card number"), "engineerCard");
-    row.expires = addField(line, input::makeDateEditor(line), tr("Card runs out on"), "engineerExpires");
+    rows->addWidget(fields);
+    Row row{engineer, line, nullptr, nullptr, nullptr, nullptr};
+    row.name = addField(fields, input::makeTextEditor(fields), tr("Name"), "engineerName");
+    row.card = addField(fields, input::makeTextEditor(fields), tr("Card number"), "engineerCard");
+    row.expires = addField(fields, input::makeDateEditor(fields), tr("Card runs out on"), "engineerExpires");
     shell::keepOnCommit(row.name, m_context.words, [this, index](const QString& text) {
         return keep(index, [&](reg::Engineer& changed) { changed.name = text.trimmed().toStdString(); });
     });
@@ -51,6 +57,8 @@ void EngineersPart::makeRow(const reg::Engineer& engineer) {
     });
     shell::keepOnCommit(row.expires, m_context.words,
                         [this, index](const QString& text) { return keepExpiry(index, text); });
+    row.competences = new CompetencesPart(m_context, tr("Engineer %1").arg(index + 1), line);
+    rows->addWidget(row.competences);
     m_lines->insertWidget(m_lines->indexOf(m_add), line);
     m_rows.push_back(row);
     fill(row);
@@ -62,6 +70,10 @@ void EngineersPart::fill(const Row& row) {
     reg::Engineer engineer = row.engineer;
     shell::showDate(row.expires, {engineer.cardExpires, engineer.cardExpiresText},
                     m_context.clock.today("Europe/London"), m_context.words);
+    row.competences->setVisible(!engineer.id.isNull());
+    if (!engineer.id.isNull()) {
+        row.competences->show(engineer.id);
+    }
     row.name->setProblem({});
     row.card->setProblem({});
 }
@@ -117,6 +129,8 @@ Result<void> EngineersPart::keep(std::size_t row, const std::function<void(reg::
     const auto kept = m_context.store.save(engineer);
     if (kept) {
         m_rows[row].engineer = engineer;
+        m_rows[row].competences->setVisible(true);
+        m_rows[row].competences->show(engineer.id);
     }
     return kept;
 }

@@ -6,6 +6,8 @@
 
 namespace hearth::ui::firm {
 
+class CompetencesPart;
+
 /// The engineers, a row each. A new one is kept with its name.
 class EngineersPart : public QWidget {
     Q_OBJECT
@@ -22,6 +24,7 @@ class EngineersPart : public QWidget {
         input::Editor* name;
         input::Editor* card;
         input::Editor* expires;
+        CompetencesPart* competences;
     };
     void add();
     void makeRow(const reg::Engineer& engineer);

@@ -3,6 +3,7 @@
 
 namespace hearth::ui::firm {
 
+using reg::Firm;
 using shell::coded;
 using words::qstring;
 
@@ -10,11 +11,60 @@ namespace {
 constexpr int kColumns = 3;
 }  // namespace
 
+FirmForm::FirmForm(const shell::Context& context, QWidget* parent)
+    : RegisterForm(context, kColumns, {}, parent) {
+    addText(tr("Name of the firm"), "firmName", &Firm::name);
+    addText(tr("Registration number"), "registrationNumber", &Firm::registrationNumber);
+    addText(tr("Telephone"), "telephone", &Firm::telephone);
+    addText(tr("E-mail"), "email", &Firm::email);
+    addAddress();
+    addCountry();
+    addLanguage();
+    addInsurance();
+}
+
+void FirmForm::addAddress() {
+    const auto part = [this](const QString& label, const char* name, std::string reg::Address::*field) {
+        addText(label, name, [field](Firm& firm) -> std::string& { return firm.address.*field; });
+    };
+    part(tr("Address"), "line1", &reg::Address::line1);
+    part(tr("Address, second line"), "line2", &reg::Address::line2);
+    part(tr("Town"), "town", &reg::Address::town);
+    part(tr("Postcode"), "postcode", &reg::Address::postcode);
+}
+
+void FirmForm::addCountry() {
+    std::vector<input::ChoiceItem> choices;
+    for (const auto country : {reg::Country::England, reg::Country::Wales, reg::Country::Scotland,
+                               reg::Country::NorthernIreland}) {
+        choices.push_back({coded(reg::codeOf(country)), context().words.country(country)});
+    }
+    addChoice<reg::Country>(tr("Country"), "country", As::List, choices, &Firm::country, reg::countryFromCode,
+                            reg::codeOf);
+}
+
+void FirmForm::addLanguage() {
+    std::vector<input::ChoiceItem> choices{{QStringLiteral("en"), tr("English")}};
+    if (const auto firm = context().store.firm(); firm && firm->language != "en") {
+        choices.push_back({qstring(firm->language), qstring(firm->language)});  // from a newer program: kept
+    }
+    addCodeText(tr("Language of the records"), "language", choices, &Firm::language);
+    breakRow();
+}
+
+void FirmForm::addInsurance() {
+    addText(tr("Liability insurer"), "insurer", &Firm::insurer);
+    addText(tr("Policy number"), "policy", &Firm::policy);
+    addDate(tr("Insured until"), "insuredUntil", [](Firm& it) {
+        return shell::DateSlot{it.insuredUntil, it.insuredUntilText};
+    });
+}
+
 FirmPart::FirmPart(const shell::Context& context, QWidget* parent)
     : QWidget(parent),
       m_context(context),
       m_title(shell::titleText(tr("The firm"), this)),
-      m_fields(new shell::Fields(kColumns, this)) {
+      m_form(new FirmForm(context, this)) {
     auto* lines = new QVBoxLayout(this);
     lines->setContentsMargins(0, 0, 0, 0);
     lines->setSpacing(look::kGap);
@@ -22,75 +72,7 @@ FirmPart::FirmPart(const shell::Context& context, QWidget* parent)
     lines->addWidget(shell::softText(
         tr("As it stands at the head of each record. Records that have been issued keep what they said."),
         this));
-    lines->addWidget(m_fields);
-    addText(tr("Name of the firm"), "firmName", [](reg::Firm& firm) -> std::string& { return firm.name; });
-    addText(tr("Registration number"), "registrationNumber",
-            [](reg::Firm& firm) -> std::string& { return firm.registrationNumber; });
-    addText(tr("Telephone"), "telephone", [](reg::Firm& firm) -> std::string& { return firm.telephone; });
-    addText(tr("E-mail"), "email", [](reg::Firm& firm) -> std::string& { return firm.email; });
-    addText(tr("Address"), "line1", [](reg::Firm& firm) -> std::string& { return firm.address.line1; });
-    addText(tr("Address, second line"), "line2",
-            [](reg::Firm& firm) -> std::string& { return firm.address.line2; });
-    addText(tr("Town"), "town", [](reg::Firm& firm) -> std::string& { return firm.address.town; });
-    addText(tr("Postcode"), "postcode",
-            [](reg::Firm& firm) -> std::string& { return firm.address.postcode; });
-    addCountry();
-    addLanguage();
-}
-
-void FirmPart::addText(const QString& label, const char* name, TextOf field) {
-    auto* editor = input::makeTextEditor(m_fields);
-    editor->setLabel(label);
-    editor->setObjectName(QString::fromLatin1(name));
-    editor->setReadOnly(m_context.store.isReadOnly());
-    m_fields->add(editor);
-    m_texts.emplace_back(editor, field);
-    shell::keepOnCommit(editor, m_context.words, [this, field](const QString& text) {
-        return keep([&](reg::Firm& firm) { field(firm) = text.trimmed().toStdString(); });
-    });
-}
-
-void FirmPart::addCountry() {
-    std::vector<input::ChoiceItem> choices;
-    for (const auto country : {reg::Country::England, reg::Country::Wales, reg::Country::Scotland,
-                               reg::Country::NorthernIreland}) {
-        choices.push_back({coded(reg::codeOf(country)), m_context.words.country(country)});
-    }
-    m_country = input::makeListEditor(m_fields, choices);
-    m_country->setLabel(tr("Country"));
-    m_country->setObjectName(QStringLiteral("country"));
-    m_country->setReadOnly(m_context.store.isReadOnly());
-    m_fields->add(m_country);
-    shell::keepOnCommit(m_country, m_context.words, [this](const QString& code) {
-        return keep([&](reg::Firm& firm) {
-            firm.country = reg::countryFromCode(code.toStdString()).value_or(firm.country);
-        });
-    });
-}
-
-void FirmPart::addLanguage() {
-    std::vector<input::ChoiceItem> choices{{QStringLiteral("en"), tr("English")}};
-    if (const auto firm = m_context.store.firm(); firm && firm->language != "en") {
-        choices.push_back({qstring(firm->language), qstring(firm->language)});  // from a newer program: kept
-    }
-    m_language = input::makeListEditor(m_fields, choices);
-    m_language->setLabel(tr("Language of the records"));
-    m_language->setObjectName(QStringLiteral("language"));
-    m_language->setReadOnly(m_context.store.isReadOnly());
-    m_fields->add(m_language);
-    shell::keepOnCommit(m_language, m_context.words, [this](const QString& code) {
-        return keep([&](reg::Firm& firm) { firm.language = code.toStdString(); });
-    });
-}
-
-Result<void> FirmPart::keep(const std::function<void(reg::Firm&)>& change) {
-    reg::Firm firm = m_firm;
-    change(firm);
-    const auto kept = m_context.store.saveFirm(firm);
-    if (kept) {
-        m_firm = firm;
-    }
-    return kept;
+    lines->addWidget(m_form);
 }
 
 void FirmPart::refresh() {
@@ -99,17 +81,7 @@ void FirmPart::refresh() {
         m_title->setText(m_context.words.error(firm.error()));
         return;
     }
-    m_firm = *firm;
-    for (const auto& [editor, field] : m_texts) {
-        editor->setText(qstring(field(m_firm)));
-        editor->setProblem({});
-    }
-    m_country->setText(coded(reg::codeOf(m_firm.country)));
-    m_language->setText(qstring(m_firm.language));
-}
-
-void FirmPart::takeFocus(const char* name) {
-    shell::focusOn(m_fields->findChild<input::Editor*>(QString::fromLatin1(name)));
+    m_form->show(*firm);
 }
 
 }  // namespace hearth::ui::firm

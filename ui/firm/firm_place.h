@@ -10,6 +10,7 @@ class Sheet;
 
 namespace hearth::ui::firm {
 
+class BinPart;
 class EngineersPart;
 class FirmPart;
 class InstrumentsPart;
@@ -40,6 +41,7 @@ class FirmPlace : public shell::Place, public shell::FirmOpener {
     EngineersPart* m_engineers = nullptr;
     InstrumentsPart* m_instruments = nullptr;
     StorePart* m_store = nullptr;
+    BinPart* m_bin = nullptr;
 };
 
 }  // namespace hearth::ui::firm

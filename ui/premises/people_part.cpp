@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/premises/people_part.h"
 
+#include "ui/shell/line_list.h"
+
 #include <QCompleter>
 #include <QLineEdit>
 #include <QStringListModel>
@@ -198,8 +200,11 @@ Result<void> PersonRow::replaceBy(reg::Party party, bool isNew) {
             return kept;
         }
     }
-    const auto kept =
-        m_context.store.save(reg::Role{{m_context.store.newId()}, m_premises, party.id, m_kind});
+    reg::Role role{{m_context.store.newId()}, m_premises, party.id, m_kind};
+    if (m_holder) {
+        role.since = m_context.clock.today("Europe/London");  // who held it until then stays in the history
+    }
+    const auto kept = m_context.store.save(role);
     if (kept) {
         m_holder = party;
         showHolder();
@@ -224,7 +229,36 @@ PeoplePart::PeoplePart(const shell::Context& context, QWidget* parent) : QWidget
         rows->add(row);
         m_rows.emplace_back(kind, row);
         connect(row, &PersonRow::changed, this, &PeoplePart::changed);
+        connect(row, &PersonRow::changed, this, &PeoplePart::fillPast);
     }
+    m_past = new shell::LineList(tr("Who it was before"), tr("Nobody else so far."), this);
+    m_past->setObjectName(QStringLiteral("pastHoldersList"));
+    m_past->setGrowing(true);
+    m_pastHeading = shell::softText(tr("Who it was before"), this);
+    lines->addWidget(m_pastHeading);
+    lines->addWidget(m_past);
+}
+
+/// Shown only where there is somebody: most premises have nobody.
+void PeoplePart::fillPast() {
+    std::vector<shell::Line> lines;
+    for (const auto& held : m_context.store.rolesOf(m_premises).value_or(std::vector<store::RoleLine>())) {
+        if (!held.role.until) {
+            continue;
+        }
+        shell::Line line;
+        line.key = qstring(held.role.id.text());
+        line.title = qstring(held.party.name);
+        line.detail = m_context.words.role(held.role.kind);
+        line.right = tr("until %1").arg(m_context.words.shortDate(*held.role.until));
+        if (held.role.since) {
+            line.rightDetail = tr("since %1").arg(m_context.words.shortDate(*held.role.since));
+        }
+        lines.push_back(std::move(line));
+    }
+    m_past->setVisible(!lines.empty());
+    m_pastHeading->setVisible(!lines.empty());
+    m_past->setLines(std::move(lines));
 }
 
 void PeoplePart::show(reg::PremisesId id) {
@@ -244,6 +278,7 @@ void PeoplePart::show(reg::PremisesId id) {
         }
         row->show(id, holder);
     }
+    fillPast();
 }
 
 }  // namespace hearth::ui::premises

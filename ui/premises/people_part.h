@@ -8,6 +8,10 @@
 class QCompleter;
 class QStringListModel;
 
+namespace hearth::ui::shell {
+class LineList;
+}
+
 namespace hearth::ui::premises {
 
 /// Who holds one role here: a name that is typed or chosen among those known, and the details of that person.
@@ -52,10 +56,14 @@ class PeoplePart : public QWidget {
     void changed();
 
   private:
+    void fillPast();
+
     shell::Context m_context;
     reg::PremisesId m_premises;
     shell::Text* m_problem;
     std::vector<std::pair<reg::RoleKind, PersonRow*>> m_rows;
+    shell::LineList* m_past = nullptr;
+    shell::Text* m_pastHeading = nullptr;
 };
 
 }  // namespace hearth::ui::premises

@@ -58,6 +58,10 @@ void PremisesPlace::build() {
         fillList();
         m_list->setCurrentKey(qstring(id.text()));
     });
+    connect(m_sheet, &PremisesSheet::gone, this, [this] {
+        refresh();
+        m_list->setFocus(Qt::OtherFocusReason);
+    });
     shell::orderTabs(this);
 }
 

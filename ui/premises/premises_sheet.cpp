@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/premises/premises_sheet.h"
 
+#include "ui/premises/appliances_part.h"
 #include "ui/premises/history.h"
 #include "ui/premises/installations_part.h"
 #include "ui/premises/people_part.h"
@@ -42,10 +43,11 @@ PremisesSheet::PremisesSheet(const shell::Context& context, QWidget* parent)
     auto* rest = plainLines(m_rest);
     m_page->layout()->addWidget(m_rest);
     m_installations = new InstallationsPart(m_context, m_rest);
+    m_appliances = new AppliancesPart(m_context, m_rest);
     m_people = new PeoplePart(m_context, m_rest);
     m_visits = new VisitsPart(m_context, m_rest);
-    for (QWidget* part : {static_cast<QWidget*>(m_installations), static_cast<QWidget*>(m_people),
-                          static_cast<QWidget*>(m_visits)}) {
+    for (QWidget* part : {static_cast<QWidget*>(m_installations), static_cast<QWidget*>(m_appliances),
+                          static_cast<QWidget*>(m_people), static_cast<QWidget*>(m_visits)}) {
         rest->addWidget(shell::hairline(m_rest));
         rest->addWidget(part);
     }
@@ -56,6 +58,7 @@ PremisesSheet::PremisesSheet(const shell::Context& context, QWidget* parent)
     connect(m_people, &PeoplePart::changed, this, [this] { Q_EMIT changed(m_premises.id); });
     addNotes();
     addHistory();
+    addBin();
     showNothing();
 }
 
@@ -163,6 +166,30 @@ void PremisesSheet::addHistory() {
     });
 }
 
+void PremisesSheet::addBin() {
+    auto* rest = m_rest->layout();
+    m_bin = new shell::KeyButton(tr("Put these premises into the bin"), shell::ButtonKind::Quiet, m_rest);
+    m_bin->setObjectName(QStringLiteral("binPremisesButton"));
+    m_bin->setEnabled(!m_context.store.isReadOnly());
+    rest->addWidget(m_bin);
+    rest->setAlignment(m_bin, Qt::AlignLeft);
+    connect(m_bin, &QPushButton::clicked, this, &PremisesSheet::putIntoBin);
+}
+
+void PremisesSheet::putIntoBin() {
+    const auto& address = m_premises.address;
+    const QString name = address.line1.empty() ? tr("Premises without an address") : qstring(address.line1);
+    const auto done = m_context.store.putIntoBin("premises", m_premises.id.bytes, name.toStdString());
+    if (!done) {
+        m_context.dialogs.tell(this, tr("The premises stay where they are"),
+                               m_context.words.error(done.error()));
+        return;
+    }
+    showNothing();
+    m_context.navigator.say(tr("%1 is in the bin. Ctrl+Z brings it back.").arg(name));
+    Q_EMIT gone();
+}
+
 void PremisesSheet::setWhole(bool whole) {
     m_nothing->hide();
     m_page->show();
@@ -240,6 +267,7 @@ void PremisesSheet::fill() {
     }
     if (!m_isNew) {
         m_installations->show(m_premises.id);
+        m_appliances->show(m_premises.id);
         m_people->show(m_premises.id);
         m_visits->show(m_premises.id);
         m_attachments->show("premises", m_premises.id.bytes);

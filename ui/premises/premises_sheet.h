@@ -11,6 +11,7 @@ class LineList;
 
 namespace hearth::ui::premises {
 
+class AppliancesPart;
 class InstallationsPart;
 class PeoplePart;
 class VisitsPart;
@@ -33,6 +34,8 @@ class PremisesSheet : public shell::Sheet {
   Q_SIGNALS:
     /// Made, or something changed that the list shows.
     void changed(hearth::reg::PremisesId id);
+    /// The premises shown went into the bin.
+    void gone();
 
   private:
     using TextOf = std::string& (*)(reg::Premises&);
@@ -42,6 +45,8 @@ class PremisesSheet : public shell::Sheet {
     void addCountry();
     void addNotes();
     void addHistory();
+    void addBin();
+    void putIntoBin();
     void fill();
     void fillHistory();
     Result<void> keep(const std::function<void(reg::Premises&)>& change);
@@ -61,6 +66,7 @@ class PremisesSheet : public shell::Sheet {
     input::Editor* m_country = nullptr;
     QWidget* m_rest = nullptr;  // what only premises in the store have
     InstallationsPart* m_installations = nullptr;
+    AppliancesPart* m_appliances = nullptr;
     PeoplePart* m_people = nullptr;
     VisitsPart* m_visits = nullptr;
     shell::AttachmentsPart* m_attachments = nullptr;
@@ -68,6 +74,7 @@ class PremisesSheet : public shell::Sheet {
     input::Editor* m_notes = nullptr;
     shell::KeyButton* m_showHistory = nullptr;
     shell::LineList* m_history = nullptr;
+    shell::KeyButton* m_bin = nullptr;
 };
 
 }  // namespace hearth::ui::premises

@@ -44,8 +44,8 @@ class RegisterFormBase : public QWidget {
     input::Editor* m_first = nullptr;
 };
 
-/// A form for `Value`, which has an `id` and which Store::save() takes. A new one (its id is null) is made
-/// with the first field that is kept.
+/// A form for `Value`, which has an `id` and which Store::save() takes, or for the firm. A new one (its id is
+/// null) is made with the first field that is kept.
 template <class Value>
 class RegisterForm : public RegisterFormBase {
   public:
@@ -149,10 +149,7 @@ class RegisterForm : public RegisterFormBase {
     Result<void> keep(const Change& change) {
         Value changed = m_value;
         change(changed);
-        if (changed.id.isNull()) {
-            changed.id.bytes = context().store.newId();
-        }
-        if (const auto kept = context().store.save(changed); !kept) {
+        if (const auto kept = save(changed); !kept) {
             return kept;
         }
         m_value = changed;
@@ -160,6 +157,19 @@ class RegisterForm : public RegisterFormBase {
             m_then(m_value);
         }
         return {};
+    }
+
+  protected:
+    /// Puts it into the store; gives a new one its id.
+    virtual Result<void> save(Value& changed) {
+        if constexpr (requires { changed.id; }) {
+            if (changed.id.isNull()) {
+                changed.id.bytes = context().store.newId();
+            }
+            return context().store.save(changed);
+        } else {
+            return context().store.saveFirm(changed);
+        }
     }
 
   private:
