@@ -3,6 +3,7 @@
 
 #include "core/store/bridge.h"
 
+#include <sys/statvfs.h>
 #include <utility>
 
 namespace hearth::store {
@@ -18,6 +19,13 @@ std::string holderOf(const QLockFile& file) {
     return fromQt(program) + " " + std::to_string(pid) + "@" + fromQt(host);
 }
 
+/// Not even a few words can be written there, or no file can be made.
+bool hasNoRoom(const std::filesystem::path& folder) {
+    struct statvfs disk {};
+    return statvfs(folder.empty() ? "." : folder.c_str(), &disk) == 0 &&
+           (disk.f_bavail == 0 || (disk.f_files > 0 && disk.f_favail == 0));
+}
+
 }  // namespace
 
 Result<StoreLock> StoreLock::take(const std::filesystem::path& store) {
@@ -29,7 +37,8 @@ Result<StoreLock> StoreLock::take(const std::filesystem::path& store) {
     if (file->error() == QLockFile::LockFailedError) {
         return fail(ErrorCode::StoreLocked, {store.string(), holderOf(*file)});
     }
-    return fail(ErrorCode::StoreReadOnly, {store.string()});
+    const bool isFull = file->error() == QLockFile::UnknownError && hasNoRoom(store.parent_path());
+    return fail(isFull ? ErrorCode::StoreFull : ErrorCode::StoreReadOnly, {store.string()});
 }
 
 }  // namespace hearth::store

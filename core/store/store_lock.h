@@ -17,7 +17,7 @@ namespace hearth::store {
 class StoreLock {
   public:
     /// Errors: StoreLocked with the holder ("name 4711@host"), StoreReadOnly when no lock can be written
-    /// there.
+    /// there, StoreFull when that is for want of room.
     [[nodiscard]] static Result<StoreLock> take(const std::filesystem::path& store);
 
   private:

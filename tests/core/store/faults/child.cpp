@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/core/store/faults/child.h"
 
+#include <array>
 #include <exception>
 #include <stdexcept>
 #include <sys/wait.h>
@@ -29,6 +30,37 @@ std::string endOf(pid_t child) {
     waitpid(child, &status, 0);
     return WIFSIGNALED(status) ? "signal " + std::to_string(WTERMSIG(status))
                                : std::to_string(WEXITSTATUS(status));
+}
+
+Said saidByChild(const std::function<std::string()>& work) {
+    constexpr unsigned kLongest = 60;
+    int ends[2] = {-1, -1};
+    if (pipe(ends) != 0) {
+        throw std::runtime_error("no pipe");
+    }
+    const pid_t child = inChild([&] {
+        alarm(kLongest);
+        const std::string text = work();
+        std::size_t written = 0;
+        while (written < text.size()) {
+            const auto more = write(ends[1], text.data() + written, text.size() - written);
+            if (more <= 0) {
+                return 1;
+            }
+            written += static_cast<std::size_t>(more);
+        }
+        return 0;
+    });
+    close(ends[1]);
+    Said said;
+    std::array<char, 4096> buffer{};
+    ssize_t got = 0;
+    while ((got = read(ends[0], buffer.data(), buffer.size())) > 0) {
+        said.text.append(buffer.data(), static_cast<std::size_t>(got));
+    }
+    close(ends[0]);
+    said.end = endOf(child);
+    return said;
 }
 
 Acknowledged::Acknowledged() {

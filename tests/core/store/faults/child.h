@@ -14,6 +14,14 @@ namespace hearth::store {
 /// How a child ended: "0", "3", "signal 11".
 [[nodiscard]] std::string endOf(pid_t child);
 
+/// What a child said, and how it ended.
+struct Said {
+    std::string text;
+    std::string end;
+};
+/// Runs `work` in a child process, which is ended when it takes longer than a minute.
+[[nodiscard]] Said saidByChild(const std::function<std::string()>& work);
+
 /// A child tells what it has been promised is on the disk, one number after the other.
 class Acknowledged {
   public:

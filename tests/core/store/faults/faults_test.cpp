@@ -1,14 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/store/backup.h"
 #include "core/store/opening.h"
-#include "tests/core/store/faults/child.h"
 #include "tests/core/store/faults/fault_actions.h"
 #include "tests/core/store/faults/fault_vfs.h"
 #include "tests/core/store/faults/in_memory.h"
 
-#include <csignal>
 #include <cstdio>
-#include <sys/resource.h>
 #include <tuple>
 
 namespace hearth::store {
@@ -165,41 +162,6 @@ TEST_F(Faults, aFailedMigrationLeavesAStoreThatCanBeMigrated) {
         EXPECT_EQ(schemaOf(*again->db), next);
         EXPECT_EQ(integrityOf(*again->db, Check::Full), "ok");
     }
-}
-
-/// Saves ever more until it fails: 0 when the failure says that the disk is full and the last save is still
-/// there.
-int fillUp(Store& store, reg::VisitId visit) {
-    const auto file = valueOf(store.visitFile(visit));
-    std::string last;
-    for (int i = 0; i < 200; ++i) {
-        const std::string text = "note " + std::to_string(i) + std::string(3000, 'n');
-        const auto saved = store.saveEntry(testEntry(file, reg::Item::TestPartDescription, text));
-        if (!saved) {
-            const auto now = valueOf(store.visitFile(visit));
-            const auto* entry = now.find(reg::subject(now.tests.front().id), reg::Item::TestPartDescription);
-            const bool kept = entry != nullptr && entry->text == last;
-            return saved.error() == Error{ErrorCode::StoreFull, {store.path().string()}} && kept ? 0 : 1;
-        }
-        last = text;
-    }
-    return 2;
-}
-
-// A limit on the size of files is the disk's end, made by the kernel: writes fail with EFBIG.
-TEST_F(Faults, aFullDiskIsSaidAndNothingIsLost) {
-    const auto child = inChild([&] {
-        std::signal(SIGXFSZ, SIG_IGN);
-        const rlimit limit{fs::file_size(path()) + 20000, fs::file_size(path()) + 20000};
-        if (setrlimit(RLIMIT_FSIZE, &limit) != 0) {
-            return 3;
-        }
-        const auto opened = valueOf(Store::open(path(), Access::Write, clock));
-        return fillUp(*opened, visit);
-    });
-    EXPECT_EQ(endOf(child), "0");
-    EXPECT_EQ(valueOf(Store::inspect(path())).integrity, "ok");
-    EXPECT_TRUE(valueOf(Store::open(path(), Access::Write, clock))->verify());
 }
 
 }  // namespace
