@@ -51,6 +51,7 @@ constexpr std::array kRows{
     CodeRow{ErrorCode::BinStillUsed, "bin_still_used"},
     CodeRow{ErrorCode::RoleOverlaps, "role_overlaps"},
     CodeRow{ErrorCode::EventStays, "event_stays"},
+    CodeRow{ErrorCode::ChangeLogBroken, "change_log_broken"},
     CodeRow{ErrorCode::AttachmentTooLarge, "attachment_too_large"},
     CodeRow{ErrorCode::AttachmentUnknown, "attachment_unknown"},
     CodeRow{ErrorCode::AttachmentDamaged, "attachment_damaged"},

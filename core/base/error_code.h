@@ -50,6 +50,7 @@ enum class ErrorCode {
     BinStillUsed,      // what it was called, by how many things
     RoleOverlaps,      // who holds it then
     EventStays,        // its text
+    ChangeLogBroken,   // number of the first line that is not as it was sealed, when it was written (instant)
     // pictures and papers
     AttachmentTooLarge,  // name, its size in MB, the greatest in MB
     AttachmentUnknown,   // name (neither a picture nor a paper that can be kept)

@@ -1,6 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/store/change_log.h"
 
+#include "core/store/record_repository.h"
+
+#include <limits>
+
 namespace hearth::store {
 namespace {
 
@@ -26,7 +30,43 @@ Change changeOf(const Columns& columns) {
     return change;
 }
 
+/// The position that a page begins before.
+std::int64_t beforePosition(const Connection& db, std::optional<ChangeId> after) {
+    constexpr std::int64_t kEnd = std::numeric_limits<std::int64_t>::max();
+    return after ? db.number("SELECT position FROM changes WHERE id = ?", {after->bytes}) : kEnd;
+}
+
+/// `where` has one mark for each of `values`; the newest `limit` before `after`.
+ChangePage pageWhere(const Connection& db, const std::string& where, Cells values, int limit,
+                     std::optional<ChangeId> after) {
+    values.emplace_back(beforePosition(db, after));
+    values.emplace_back(std::int64_t{limit} + 1);
+    ChangePage page;
+    page.lines =
+        db.all(std::string(kSelect) + "WHERE (" + where + ") AND position < ? ORDER BY position DESC LIMIT ?",
+               values, changeOf);
+    if (page.lines.size() > static_cast<std::size_t>(limit)) {
+        page.lines.pop_back();
+        page.next = page.lines.back().id;
+    }
+    return page;
+}
+
 }  // namespace
+
+ChangePage changePage(const Connection& db, reg::PremisesId premises, int limit,
+                      std::optional<ChangeId> after) {
+    return pageWhere(db, "premises = ?", {premises.bytes}, limit, after);
+}
+
+ChangePage changePage(const Connection& db, RecordId record, int limit, std::optional<ChangeId> after) {
+    const auto line = findRecord(db, record);
+    if (!line) {
+        throw Failure(ErrorCode::NotFound, {"record", record.text()});
+    }
+    return pageWhere(db, "premises = ? AND (visit = ? OR (visit IS NULL AND at <= ?))",
+                     {line->premises.bytes, line->visit.bytes, line->header.issuedAt}, limit, after);
+}
 
 std::vector<Change> changesOf(const Connection& db, const std::string& table, const std::string& row) {
     return db.all(std::string(kSelect) + "WHERE table_name = ? AND row_id = ? ORDER BY position",

@@ -15,6 +15,12 @@ namespace hearth::store {
                                             const std::string& row);
 [[nodiscard]] std::vector<Change> changesOf(const Connection& db, reg::VisitId visit);
 
+/// See Kept::changesOfPremises() and changesOfRecord().
+[[nodiscard]] ChangePage changePage(const Connection& db, reg::PremisesId premises, int limit,
+                                    std::optional<ChangeId> after);
+[[nodiscard]] ChangePage changePage(const Connection& db, RecordId record, int limit,
+                                    std::optional<ChangeId> after);
+
 /// The lines of one action, oldest first, with the visit of each.
 struct GroupLine {
     Change change;

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/store/edit.h"
 
+#include "core/store/belonging.h"
 #include "core/store/bin_repository.h"
+#include "core/store/sealing.h"
 #include "core/store/search.h"
 
 #include <cassert>
@@ -13,29 +15,6 @@ namespace {
 
 const UuidBytes& keyOf(const Cells& row) {
     return std::get<UuidBytes>(row.front());
-}
-
-Cells cellsOfRow(const Table& table, const Columns& columns) {
-    Cells row;
-    for (std::size_t i = 0; i < table.columns.size(); ++i) {
-        const int column = static_cast<int>(i);
-        if (columns.isNull(column)) {
-            row.emplace_back();
-            continue;
-        }
-        switch (table.columns[i].type) {
-            case CellType::Text:
-                row.emplace_back(columns.text(column));
-                break;
-            case CellType::Integer:
-                row.emplace_back(columns.integer(column));
-                break;
-            case CellType::Uuid:
-                row.emplace_back(columns.uuid(column));
-                break;
-        }
-    }
-    return row;
 }
 
 /// The visit that a row belongs to, so that a visit's history is found at once.
@@ -108,7 +87,7 @@ void Edit::put(const Table& table, const Cells& row) {
     }
 }
 
-void Edit::refuseBinnedOf(const Table& table, const std::optional<Cells>& before, const Cells& after) const {
+void Edit::refuseBinnedOf(const Table& table, const std::optional<Cells>& before, const Cells& after) {
     if (m_binned == Binned::MayChange || table.name == "bin") {
         return;
     }
@@ -117,11 +96,22 @@ void Edit::refuseBinnedOf(const Table& table, const std::optional<Cells>& before
         const auto* named = std::get_if<UuidBytes>(&after[i]);
         const bool isKeyOfOld = i == 0 && before;
         const bool isNewName = i > 0 && (!before || (*before)[i] != after[i]);
-        if (named != nullptr && (isKeyOfOld || isNewName)) {
+        const bool isPartOf = table.columns[i].name == "installation";
+        if (named != nullptr && (isKeyOfOld || isNewName || isPartOf)) {
             rows.push_back(*named);
         }
     }
+    if (const auto premises = placeOf(table, after)) {
+        rows.push_back(*premises);
+    }
     refuseBinned(m_session.db, rows);
+}
+
+std::optional<UuidBytes> Edit::placeOf(const Table& table, const Cells& row) {
+    const auto known = m_premisesOf.find(keyOf(row));
+    return known != m_premisesOf.end()
+               ? known->second
+               : m_premisesOf.emplace(keyOf(row), premisesOf(m_session.db, table, row)).first->second;
 }
 
 void Edit::insert(const Table& table, const Cells& row) {
@@ -182,19 +172,36 @@ void Edit::erase(const Table& table, const UuidBytes& id) {
 
 void Edit::logField(const Table& table, const Cells& row, std::size_t column, const Cell& before,
                     const Cell& after) {
-    log({table.name, uuidText(keyOf(row)), table.columns[column].name, logText(before), logText(after),
-         visitOf(table, row)});
+    write({table.name, uuidText(keyOf(row)), table.columns[column].name, logText(before), logText(after),
+           visitOf(table, row)},
+          placeOf(table, row));
 }
 
 void Edit::log(const LogLine& line) {
-    const auto optional = [](const std::optional<std::string>& text) { return text ? Cell(*text) : Cell(); };
+    std::optional<UuidBytes> premises;
+    if (line.visit) {
+        const auto known = m_premisesOf.find(*line.visit);
+        if (known == m_premisesOf.end()) {
+            premises = m_session.db.first("SELECT premises FROM visits WHERE id = ?", {*line.visit},
+                                          [](const Columns& columns) { return columns.uuid(0); });
+            m_premisesOf.emplace(*line.visit, premises);
+        } else {
+            premises = known->second;
+        }
+    }
+    write(line, premises);
+}
+
+void Edit::write(const LogLine& line, const std::optional<UuidBytes>& premises) {
+    const auto text = [](const std::optional<std::string>& value) { return value ? Cell(*value) : Cell(); };
+    const auto key = [](const std::optional<UuidBytes>& value) { return value ? Cell(*value) : Cell(); };
     m_session.db.run(
-        "INSERT INTO changes (id, position, group_id, store, visit, table_name, row_id, field, before, "
-        "after, by, at) "
-        "VALUES (?, (SELECT coalesce(max(position), 0) + 1 FROM changes), ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
-        {m_session.newId(), m_group, m_session.store, line.visit ? Cell(*line.visit) : Cell(), line.table,
-         line.row, line.field, optional(line.before), optional(line.after), m_session.actor,
-         instantText(m_session.clock.now())});
+        "INSERT INTO changes (id, position, group_id, store, visit, premises, table_name, row_id, field, "
+        "before, after, by, at, salt) VALUES (?, (SELECT coalesce(max(position), 0) + 1 FROM changes), "
+        "?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
+        {m_session.newId(), m_group, m_session.store, key(line.visit), key(premises), line.table, line.row,
+         line.field, text(line.before), text(line.after), m_session.actor, instantText(m_session.clock.now()),
+         newSalt()});
     m_logged = true;
 }
 
@@ -217,6 +224,9 @@ void Edit::commit(Undoable undoable) {
     }
     for (const auto& premises : m_touchedPremises) {
         refreshPremisesWords(m_session.db, premises);
+    }
+    if (m_logged) {
+        sealChanges(m_session.db);
     }
     m_transaction.commit();
     if (m_logged && undoable == Undoable::Yes) {

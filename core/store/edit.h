@@ -4,6 +4,7 @@
 #include "core/store/session.h"
 #include "core/store/tables.h"
 
+#include <map>
 #include <optional>
 #include <set>
 #include <string>
@@ -51,11 +52,14 @@ class Edit {
     void commit(Undoable undoable = Undoable::Yes);
 
   private:
-    void refuseBinnedOf(const Table& table, const std::optional<Cells>& before, const Cells& after) const;
+    void refuseBinnedOf(const Table& table, const std::optional<Cells>& before, const Cells& after);
+    /// The premises that a row belongs to.
+    [[nodiscard]] std::optional<UuidBytes> placeOf(const Table& table, const Cells& row);
     void insert(const Table& table, const Cells& row);
     void update(const Table& table, const Cells& before, const Cells& after);
     void logField(const Table& table, const Cells& row, std::size_t column, const Cell& before,
                   const Cell& after);
+    void write(const LogLine& line, const std::optional<UuidBytes>& premises);
     void touch(const Table& table, const Cells& row);
 
     Session& m_session;
@@ -63,6 +67,7 @@ class Edit {
     UuidBytes m_group;
     Binned m_binned;
     bool m_logged = false;
+    std::map<UuidBytes, std::optional<UuidBytes>> m_premisesOf;  // of rows and visits already logged
     std::set<UuidBytes> m_touchedPremises;
     std::set<UuidBytes> m_touchedParties;
 };

@@ -49,9 +49,9 @@ void insertEntry(Session& session, const EntryRow& row, reg::Item item) {
 void updateEntry(Session& session, const EntryRow& row, reg::Item item) {
     session.db.run(
         "UPDATE entries SET text = ?, unit = ?, canonical = ?, instrument = ?, at = ?, by = ? "
-        "WHERE subject = ? AND item = ?",
+        "WHERE subject = ? AND item = ? AND visit = ?",
         {*row.text, row.unit, canonical(item, *row.text), cellOf(row.instrument),
-         instantText(session.clock.now()), session.actor, row.subject, row.item});
+         instantText(session.clock.now()), session.actor, row.subject, row.item, row.visit});
 }
 
 /// Nothing for a row with a code that this program does not know.
@@ -96,8 +96,8 @@ EntryRow standingEntry(const Connection& db, const UuidBytes& visit, const UuidB
                        const std::string& item) {
     EntryRow row{
         visit, subject, item, std::nullopt, std::string(quantity::unitText(quantity::UnitCode::None)), {}};
-    db.query("SELECT text, unit, instrument FROM entries WHERE subject = ? AND item = ?", {subject, item},
-             [&](const Columns& columns) {
+    db.query("SELECT text, unit, instrument FROM entries WHERE subject = ? AND item = ? AND visit = ?",
+             {subject, item, visit}, [&](const Columns& columns) {
                  row.text = columns.text(0);
                  row.unit = columns.text(1);
                  if (!columns.isNull(2)) {
@@ -115,7 +115,8 @@ void putEntry(Edit& edit, const EntryRow& row) {
         throw Failure(ErrorCode::NotFound, {"item", row.item});
     }
     if (!row.text && before.text) {
-        session.db.run("DELETE FROM entries WHERE subject = ? AND item = ?", {row.subject, row.item});
+        session.db.run("DELETE FROM entries WHERE subject = ? AND item = ? AND visit = ?",
+                       {row.subject, row.item, row.visit});
     } else if (row.text && !before.text) {
         insertEntry(session, row, *item);
     } else if (row.text &&

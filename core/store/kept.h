@@ -133,6 +133,19 @@ class Kept {
     /// the rows are gone. Errors: BinStillUsed when something that stays names it; NotFound.
     [[nodiscard]] virtual Result<void> removeForGood(reg::BinnedId id) = 0;
 
+    // the history of changes
+    /// Of everything that belongs to the premises: itself, roles, installations, pipes, appliances, visits
+    /// and their readings, attempts, letters, bookings, situations, attachments. Newest first, `limit` lines
+    /// after the one that the page before ended with (its `next`).
+    [[nodiscard]] virtual Result<ChangePage> changesOfPremises(reg::PremisesId id, int limit = 200,
+                                                               std::optional<ChangeId> after = {}) const = 0;
+    /// Of what an issued record speaks of: all of its visit, before and after it was issued, and of the
+    /// premises itself, beside other visits, until it was issued. Errors: NotFound.
+    [[nodiscard]] virtual Result<ChangePage> changesOfRecord(RecordId id, int limit = 200,
+                                                             std::optional<ChangeId> after = {}) const = 0;
+    /// Oldest first.
+    [[nodiscard]] virtual Result<std::vector<RecordEvent>> recordEvents(RecordId id) const = 0;
+
     // suggestions
     /// Values used before that begin with `typed` (capital or small), those used often and lately first.
     /// `make` narrows models to those of a make.

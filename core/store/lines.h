@@ -8,6 +8,7 @@
 
 #include <optional>
 #include <string>
+#include <vector>
 
 /// The lines of the store's lists.
 namespace hearth::store {
@@ -54,6 +55,20 @@ struct Change {
     std::string field;  // column, or an item's code
     std::optional<std::string> before;
     std::optional<std::string> after;
+    std::string by;
+    Instant at{};
+};
+
+/// A part of a change log, newest first.
+struct ChangePage {
+    std::vector<Change> lines;
+    std::optional<ChangeId> next;  // to ask for what is older; none: that was all
+};
+
+/// What happened to an issued record: "printed", "saved as PDF".
+struct RecordEvent {
+    std::string event;
+    std::string detail;
     std::string by;
     Instant at{};
 };

@@ -98,6 +98,17 @@ IssuedRecord readRecord(Connection& db, RecordId id) {
     return record;
 }
 
+std::vector<RecordEvent> eventsOfRecord(const Connection& db, RecordId id) {
+    return db.all("SELECT event, detail, by, at FROM record_events WHERE record = ? ORDER BY position",
+                  {id.bytes}, [](const Columns& columns) {
+                      RecordEvent event{columns.text(0), columns.text(1), columns.text(2), {}};
+                      if (!parseInstant(columns.text(3), event.at)) {
+                          columns.notUnderstood("record_events.at = " + columns.text(3));
+                      }
+                      return event;
+                  });
+}
+
 void noteEvent(Session& session, RecordId id, const std::string& event, const std::string& detail) {
     Transaction transaction(session.db);
     if (!findRecord(session.db, id)) {

@@ -20,6 +20,7 @@ namespace hearth::store {
 /// With its payload, verified on the way.
 [[nodiscard]] IssuedRecord readRecord(Connection& db, RecordId id);
 
+[[nodiscard]] std::vector<RecordEvent> eventsOfRecord(const Connection& db, RecordId id);
 void noteEvent(Session& session, RecordId id, const std::string& event, const std::string& detail);
 
 /// The header's columns in the order that headerOf() reads, for the alias h.

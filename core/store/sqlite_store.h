@@ -120,6 +120,11 @@ class SqliteStore final : public Store {
     [[nodiscard]] Result<std::vector<reg::Binned>> bin() const override;
     [[nodiscard]] Result<void> bringBack(reg::BinnedId id) override;
     [[nodiscard]] Result<void> removeForGood(reg::BinnedId id) override;
+    [[nodiscard]] Result<ChangePage> changesOfPremises(reg::PremisesId id, int limit,
+                                                       std::optional<ChangeId> after) const override;
+    [[nodiscard]] Result<ChangePage> changesOfRecord(RecordId id, int limit,
+                                                     std::optional<ChangeId> after) const override;
+    [[nodiscard]] Result<std::vector<RecordEvent>> recordEvents(RecordId id) const override;
     [[nodiscard]] Result<std::vector<std::string>> suggestions(Suggest what, const std::string& typed,
                                                                const std::string& make,
                                                                int limit) const override;

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/store/bin_repository.h"
+#include "core/store/change_log.h"
 #include "core/store/doings_repository.h"
 #include "core/store/kept_repository.h"
+#include "core/store/record_repository.h"
 #include "core/store/register_repository.h"
 #include "core/store/sqlite_store.h"
 #include "core/store/suggesting.h"
@@ -123,6 +125,17 @@ Result<void> SqliteStore::bringBack(reg::BinnedId id) {
 }
 Result<void> SqliteStore::removeForGood(reg::BinnedId id) {
     return changing([&] { store::removeForGood(m_session, id); });
+}
+
+Result<ChangePage> SqliteStore::changesOfPremises(reg::PremisesId id, int limit,
+                                                  std::optional<ChangeId> after) const {
+    return guarded([&] { return changePage(m_db, id, limit, after); });
+}
+Result<ChangePage> SqliteStore::changesOfRecord(RecordId id, int limit, std::optional<ChangeId> after) const {
+    return guarded([&] { return changePage(m_db, id, limit, after); });
+}
+Result<std::vector<RecordEvent>> SqliteStore::recordEvents(RecordId id) const {
+    return guarded([&] { return eventsOfRecord(m_db, id); });
 }
 
 Result<std::vector<std::string>> SqliteStore::suggestions(Suggest what, const std::string& typed,

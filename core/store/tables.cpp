@@ -27,6 +27,29 @@ bool Table::has(std::string_view column) const {
                        [&](const Column& known) { return known.name == column; });
 }
 
+Cells cellsOfRow(const Table& table, const Columns& columns) {
+    Cells row;
+    for (std::size_t i = 0; i < table.columns.size(); ++i) {
+        const int column = static_cast<int>(i);
+        if (columns.isNull(column)) {
+            row.emplace_back();
+            continue;
+        }
+        switch (table.columns[i].type) {
+            case CellType::Text:
+                row.emplace_back(columns.text(column));
+                break;
+            case CellType::Integer:
+                row.emplace_back(columns.integer(column));
+                break;
+            case CellType::Uuid:
+                row.emplace_back(columns.uuid(column));
+                break;
+        }
+    }
+    return row;
+}
+
 const Table* tableNamed(std::string_view name) {
     const std::array<const Table*, 20> tables{&tableOf<FirmRow>(),
                                               &tableOf<reg::Party>(),

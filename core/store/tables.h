@@ -276,6 +276,9 @@ template <class Value>
     return std::move(values.front());
 }
 
+/// The row that a query stands on, which gave the table's columns in order.
+[[nodiscard]] Cells cellsOfRow(const Table& table, const Columns& columns);
+
 /// The table of that name; null for one that is none of the register's.
 [[nodiscard]] const Table* tableNamed(std::string_view name);
 

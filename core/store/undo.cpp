@@ -54,7 +54,8 @@ std::vector<Lines> rowsBackwards(const std::vector<GroupLine>& group) {
     std::vector<Lines> rows;
     for (const auto& line : group) {
         const bool sameRow = !rows.empty() && rows.front().front().change.table == line.change.table &&
-                             rows.front().front().change.row == line.change.row;
+                             rows.front().front().change.row == line.change.row &&
+                             rows.front().front().visit == line.visit;
         if (sameRow) {
             rows.front().push_back(line);
         } else {

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/store/verification.h"
 
+#include "core/store/migrations.h"
 #include "core/store/record_repository.h"
+#include "core/store/sealing.h"
 #include "core/store/series.h"
 
 namespace hearth::store {
@@ -131,6 +133,10 @@ void verifyAll(Connection& db) {
                [](const Columns& columns) { return std::pair(columns.uuid(0), columns.text(1)); });
     for (const auto& [id, record] : records) {
         verifyRecord(db, id, record);
+    }
+    constexpr int kSealed = 3;  // the schema from which on the change log has seals
+    if (schemaOf(db) >= kSealed) {
+        verifySeals(db);
     }
 }
 

@@ -49,9 +49,15 @@ bool belongs(const Connection& db, const reg::Visit& visit, const reg::SubjectRe
             return db.number("SELECT count(*) FROM tests WHERE id = ? AND visit = ?",
                              {subject.id, visit.id.bytes}) > 0;
         case reg::SubjectKind::Appliance:
-        case reg::SubjectKind::Room:
+            return db.number(
+                       "SELECT count(*) FROM appliances AS a JOIN installations AS i ON i.id = "
+                       "a.installation WHERE a.id = ? AND i.premises = ?",
+                       {subject.id, visit.premises.bytes}) > 0;
         case reg::SubjectKind::Situation:
-            break;  // no item has them yet
+            return db.number("SELECT count(*) FROM situations WHERE id = ? AND premises = ?",
+                             {subject.id, visit.premises.bytes}) > 0;
+        case reg::SubjectKind::Room:
+            break;  // nothing keeps rooms yet
     }
     return false;
 }
@@ -156,7 +162,8 @@ void saveEntry(Session& session, const reg::Entry& entry) {
         throw Failure(ErrorCode::NotFound,
                       {std::string(reg::codeOf(entry.subject.kind)), uuidText(entry.subject.id)});
     }
-    refuseBinned(session.db, {visit.id.bytes, visit.premises.bytes, visit.installation.bytes});
+    refuseBinned(session.db,
+                 {visit.id.bytes, visit.premises.bytes, visit.installation.bytes, entry.subject.id});
     putEntry(edit, entryRowOf(entry));
     edit.commit();
 }

@@ -171,6 +171,12 @@ constexpr std::array kErrors{
         QT_TRANSLATE_NOOP(
             "Words",
             "“%1” has happened and is not changed. What was kept stays as it is; add what happened next.")},
+    ErrorText{
+        ErrorCode::ChangeLogBroken,
+        QT_TRANSLATE_NOOP(
+            "Words",
+            "The history of changes is not what was written: line %1 of %2 was altered, or lines about it "
+            "were taken out. What is kept now was left as it is; compare it with your newest backup.")},
     // pictures and papers
     ErrorText{ErrorCode::AttachmentTooLarge,
               QT_TRANSLATE_NOOP("Words",

@@ -211,6 +211,16 @@ reg::Appliance fullAppliance(Store& store, reg::InstallationId installation) {
     return appliance;
 }
 
+reg::Entry applianceEntry(reg::VisitId visit, reg::ApplianceId appliance, const std::string& ppm) {
+    reg::Entry entry;
+    entry.visit = visit;
+    entry.subject = reg::subject(appliance);
+    entry.item = reg::Item::FlueCoHigh;
+    entry.text = ppm;
+    entry.unit = UnitCode::Ppm;
+    return entry;
+}
+
 const std::vector<KeptAction>& keptActions() {
     static const std::vector<KeptAction> kActions{
         {"appliance", "save reg::Appliance", saveKeptAppliance},

@@ -14,6 +14,10 @@ namespace hearth::store {
 /// One with every field filled in; not saved.
 [[nodiscard]] reg::Appliance fullAppliance(Store& store, reg::InstallationId installation);
 
+/// A reading on an appliance: CO in its flue gas.
+[[nodiscard]] reg::Entry applianceEntry(reg::VisitId visit, reg::ApplianceId appliance,
+                                        const std::string& ppm);
+
 /// One thing that a person does with what is kept beside visits and records.
 struct KeptAction {
     const char* name;

@@ -70,6 +70,72 @@ TEST_F(Keeping, competencesAreListedByCategory) {
     EXPECT_THAT(valueOf(store->competences(sample.engineer.id)), ElementsAre(water));
 }
 
+TEST_F(Keeping, anAppliancesHistoryNamesItsVisitsAndRecords) {
+    const auto boiler = addAppliance("boiler");
+    const auto visitIn = [&](int year) {
+        auto visit = sampleVisit(sample);
+        visit.date = day(year, 11, 25);
+        return valueOf(store->startVisit(visit));
+    };
+    const auto last = visitIn(2025);
+    valueOf(store->saveEntry(applianceEntry(last, boiler, "40")));
+    const auto record = issueOne(last);
+    const auto now = visitIn(2026);
+    static_cast<void>(visitIn(2024));  // without a reading on it
+    valueOf(store->saveEntry(applianceEntry(now, boiler, "62")));
+    auto changed = valueOf(store->appliance(boiler));
+    changed.serial = "EL-7";
+    valueOf(store->save(changed));
+    const auto history = valueOf(store->historyOf(boiler));
+    EXPECT_EQ(history.appliance, changed);
+    ASSERT_EQ(history.visits.size(), 2U);
+    EXPECT_EQ(history.visits[0].visit.visit.id, now);
+    EXPECT_THAT(history.visits[0].records, IsEmpty());
+    EXPECT_EQ(history.visits[1].visit.visit.id, last);
+    ASSERT_EQ(history.visits[1].records.size(), 1U);
+    EXPECT_EQ(history.visits[1].records[0].id, record);
+    EXPECT_EQ(history.changes.back().field, "serial");
+    EXPECT_EQ(errorOf(store->historyOf({store->newId()})), ErrorCode::NotFound);
+}
+
+// A reading is never carried forward, and next year's does not take the place of last year's.
+TEST_F(Keeping, eachVisitHasItsOwnReadingsOfAnAppliance) {
+    const auto boiler = addAppliance("boiler");
+    const auto last = valueOf(store->startVisit(sampleVisit(sample)));
+    const auto now = valueOf(store->startVisit(sampleVisit(sample)));
+    valueOf(store->saveEntry(applianceEntry(last, boiler, "40")));
+    EXPECT_THAT(valueOf(store->visitFile(now)).entries, IsEmpty());
+    valueOf(store->saveEntry(applianceEntry(now, boiler, "62")));
+    valueOf(store->saveEntry(applianceEntry(now, boiler, "63")));
+    const auto typed = [&](reg::VisitId visit) {
+        const auto file = valueOf(store->visitFile(visit));
+        const auto* entry = file.find(reg::subject(boiler), reg::Item::FlueCoHigh);
+        return entry != nullptr ? entry->text : "";
+    };
+    EXPECT_EQ(typed(last), "40");
+    EXPECT_EQ(typed(now), "63");
+    EXPECT_TRUE(valueOf(store->undo()));
+    EXPECT_EQ(typed(now), "62");
+    valueOf(store->saveEntry(applianceEntry(now, boiler, "")));
+    EXPECT_EQ(typed(now), "");
+    EXPECT_EQ(typed(last), "40");
+}
+
+TEST_F(Keeping, aReadingOnAnotherPremisesApplianceIsRefused) {
+    reg::Premises other;
+    other.id = {store->newId()};
+    valueOf(store->save(other));
+    reg::Installation gas;
+    gas.id = {store->newId()};
+    gas.premises = other.id;
+    valueOf(store->save(gas));
+    auto cooker = fullAppliance();
+    cooker.installation = gas.id;
+    valueOf(store->save(cooker));
+    const auto visit = valueOf(store->startVisit(sampleVisit(sample)));
+    EXPECT_EQ(errorOf(store->saveEntry(applianceEntry(visit, cooker.id, "40"))), ErrorCode::NotFound);
+}
+
 // Roles ----------------------------------------------------------------------------------------------------
 
 class RolesInTime : public KeptTest {
