@@ -4,12 +4,23 @@
 #include "core/store/bridge.h"
 #include "core/store/sqlite_error.h"
 
+#include <QSqlDatabase>
+#include <QSqlDriver>
+#include <QSqlError>
+#include <QVariant>
+
 #include <algorithm>
+#include <atomic>
 #include <cassert>
 #include <sqlite3.h>
 
 namespace hearth::store {
 namespace {
+
+QString nextConnectionName() {
+    static std::atomic<unsigned> count{0};
+    return QStringLiteral("hearth-store-%1").arg(count.fetch_add(1));
+}
 
 bool isAscii(std::string_view text) {
     return std::all_of(text.begin(), text.end(),
@@ -34,7 +45,8 @@ int bindBytes(sqlite3_stmt* statement, int at, const void* bytes, std::size_t si
     return sqlite3_bind_blob64(statement, at, bytes, static_cast<sqlite3_uint64>(size), SQLITE_STATIC);
 }
 
-/// The values outlive the statement's run, so SQLite need not copy them.
+/// Statements run on SQLite's handle, kept prepared: Qt Sql prepares each anew and makes a variant of each
+/// column. The values outlive the statement's run, so SQLite need not copy them.
 int bind(sqlite3_stmt* statement, int at, const Cell& cell) {
     if (const auto* number = std::get_if<std::int64_t>(&cell)) {
         return sqlite3_bind_int64(statement, at, *number);
@@ -103,9 +115,36 @@ void Columns::notUnderstood(const std::string& what) const {
     throw Failure(ErrorCode::StoreDamaged, {m_path, what});
 }
 
-void Connection::Close::operator()(sqlite3* db) const {
-    sqlite3_close_v2(db);
-}
+class Connection::Database {
+  public:
+    Database(const std::string& path, Mode mode)
+        : m_name(nextConnectionName()),
+          m_database(QSqlDatabase::addDatabase(QStringLiteral("QSQLITE"), m_name)) {
+        m_database.setDatabaseName(toQt(path));
+        m_database.setConnectOptions(mode == Mode::ReadOnly
+                                         ? QStringLiteral("QSQLITE_BUSY_TIMEOUT=5000;QSQLITE_OPEN_READONLY")
+                                         : QStringLiteral("QSQLITE_BUSY_TIMEOUT=5000"));
+    }
+    ~Database() {
+        m_database.close();
+        m_database = QSqlDatabase();  // removeDatabase() wants no one to hold it
+        QSqlDatabase::removeDatabase(m_name);
+    }
+    Database(const Database&) = delete;
+    Database& operator=(const Database&) = delete;
+
+    [[nodiscard]] bool open() { return m_database.open(); }
+    [[nodiscard]] QSqlError error() const { return m_database.lastError(); }
+    [[nodiscard]] sqlite3* handle() const {
+        const QVariant value = m_database.driver()->handle();
+        assert(value.isValid() && qstrcmp(value.typeName(), "sqlite3*") == 0);
+        return *static_cast<sqlite3* const*>(value.constData());
+    }
+
+  private:
+    QString m_name;
+    QSqlDatabase m_database;
+};
 
 Connection::Connection(const std::filesystem::path& path, Mode mode) : m_path(path.string()) {
     open(mode);
@@ -115,18 +154,15 @@ Connection::Connection(const std::filesystem::path& path, Mode mode) : m_path(pa
 Connection::~Connection() = default;
 
 void Connection::open(Mode mode) {
-    constexpr int kBusyMilliseconds = 5000;
-    const int flags =
-        mode == Mode::ReadOnly ? SQLITE_OPEN_READONLY : SQLITE_OPEN_READWRITE | SQLITE_OPEN_CREATE;
-    sqlite3* db = nullptr;
-    const int opened = sqlite3_open_v2(m_path.c_str(), &db, flags | SQLITE_OPEN_NOMUTEX, nullptr);
-    m_db.reset(db);  // to be closed even where it could not be opened
-    if (opened != SQLITE_OK) {
+    m_database = std::make_unique<Database>(m_path, mode);
+    if (!m_database->open()) {
+        const QSqlError error = m_database->error();
+        const QString code = error.nativeErrorCode();
         throw Failure(
-            sqliteError(opened, 0, m_path, db == nullptr ? sqlite3_errstr(opened) : sqlite3_errmsg(db)));
+            sqliteError(code.isEmpty() ? SQLITE_ERROR : code.toInt(), 0, m_path, fromQt(error.text())));
     }
-    sqlite3_busy_timeout(db, kBusyMilliseconds);
-    m_statements.emplace(db);
+    m_db = m_database->handle();
+    m_statements.emplace(m_db);
 }
 
 void Connection::setUp() {

@@ -96,16 +96,15 @@ class Connection {
     [[nodiscard]] std::string text(std::string_view sql, const Cells& values = {}) const;
 
     [[nodiscard]] bool isInTransaction() const;
-    [[nodiscard]] sqlite3* handle() const { return m_db.get(); }
+    [[nodiscard]] sqlite3* handle() const { return m_db; }
     /// Throws what SQLite says of its last call.
     [[noreturn]] void raise() const;
 
   private:
     friend class Transaction;
     friend class ReadScope;
-    struct Close {
-        void operator()(sqlite3* db) const;
-    };
+    /// Qt Sql's connection: it opens and closes the file.
+    class Database;
     void open(Mode mode);
     void setUp();
     /// Prepared and its values bound.
@@ -113,7 +112,8 @@ class Connection {
     bool tryScript(const char* sql) const noexcept;
 
     std::string m_path;
-    std::unique_ptr<sqlite3, Close> m_db;
+    std::unique_ptr<Database> m_database;
+    sqlite3* m_db = nullptr;                             // the one that Qt Sql holds
     mutable std::optional<StatementCache> m_statements;  // gone before the connection is closed
 };
 

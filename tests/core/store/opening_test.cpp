@@ -5,6 +5,8 @@
 #include "tests/core/store/as_nobody.h"
 #include "tests/core/store/store_fixture.h"
 
+#include <QSqlDatabase>
+
 #include <algorithm>
 #include <sqlite3.h>
 
@@ -222,6 +224,7 @@ TEST_F(Opening, leavesNoConnectionBehind) {
         std::error_code gone;  // the iterator's own
         EXPECT_NE(fs::read_symlink(descriptor.path(), gone).parent_path(), path().parent_path());
     }
+    EXPECT_TRUE(QSqlDatabase::connectionNames().isEmpty());
 }
 
 // Two copies of SQLite in one process undo each other's locks ("How To Corrupt An SQLite Database File",
