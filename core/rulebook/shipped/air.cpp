@@ -22,8 +22,11 @@ constexpr Origin kAirCompartments{
     Provenance::Published, kAirBs5440,
     "Boiler suppliers' quick guides to BS 5440-2:2000 and :2009, alike in both",
     "Many condensing room-sealed boilers need none: the maker's word comes first."};
-constexpr Origin kAirScope{Provenance::Published, kAirBs5440, "The standard's title and scope (catalogue)",
-                           "Whether there is a later edition than 2009 was not found out."};
+constexpr Origin kAirScope{Provenance::Published, "Approved Document J; BS 5440-2",
+                           "Approved Document J extracts: 70 kW net, which is 77.7 kW gross",
+                           "From memory it is the standard's own scope too. Whether there is a later edition "
+                           "than 2009 was not found "
+                           "out."};
 constexpr Origin kAirThroughWall{
     Provenance::Secondary, kAirBs5440, "A gas-safety page with ventilation arithmetic",
     "The page enlarges any vent through an inside wall; from memory the standard "
@@ -54,8 +57,8 @@ constexpr Origin kAirCabinet{Provenance::Secondary, "BS 5440-2, BS EN 449",
                              "The page prints 446 for the appliance standard."};
 constexpr Origin kAirPlant{Provenance::Published, kAirBs6644,
                            "Three commercial boiler makers' ventilation pages"};
-constexpr Origin kAirPlantScope{Provenance::Published, kAirBs6644,
-                                "The standard's title and scope (catalogue)"};
+constexpr Origin kAirPlantScope{Provenance::Memory, kAirBs6644, "from memory",
+                                "Read the scope in your copy: 70 kW to 1.8 MW net is remembered."};
 constexpr Origin kAirEnclosure{Provenance::Published, "BS 6644:2005",
                                "Boiler suppliers' quick guides to BS 6644:2005",
                                "Which row holds at exactly half or three quarters is not said."};

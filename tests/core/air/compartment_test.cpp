@@ -243,7 +243,10 @@ TEST(Plant, IsJudgedInItsScopeOnly) {
     plant.vents = std::vector{ventAt(VentLevel::High, 410, VentLeadsTo::Outside),
                               ventAt(VentLevel::Low, 790, VentLeadsTo::Outside)};
     auto findings = plantVentilation(plant, airRules(book));
-    EXPECT_EQ(findingOf(findings, FindingKind::VentScope).outcome, Outcome::Pass);
+    EXPECT_EQ(findingOf(findings, FindingKind::VentScope).outcome, Outcome::LookAgain) << "from memory";
+    const auto confirmed = confirmedBook();
+    EXPECT_EQ(findingOf(plantVentilation(plant, airRules(confirmed)), FindingKind::VentScope).outcome,
+              Outcome::Pass);
     EXPECT_EQ(findingOf(findings, FindingKind::VentHighLevel).outcome, Outcome::Pass);
     EXPECT_EQ(findingOf(findings, FindingKind::VentLowLevel).outcome, Outcome::Fail);
     const auto hasLevels = [&](double kilowatt) {
