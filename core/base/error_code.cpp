@@ -56,6 +56,7 @@ constexpr std::array kRows{
     CodeRow{ErrorCode::AttachmentUnknown, "attachment_unknown"},
     CodeRow{ErrorCode::AttachmentDamaged, "attachment_damaged"},
     CodeRow{ErrorCode::AttachmentAltered, "attachment_altered"},
+    CodeRow{ErrorCode::ErasureHoldsRole, "erasure_holds_role"},
     CodeRow{ErrorCode::RecordIncomplete, "record_incomplete"},
     CodeRow{ErrorCode::RecordChainBroken, "record_chain_broken"},
     CodeRow{ErrorCode::RecordAltered, "record_altered"},

@@ -56,6 +56,8 @@ enum class ErrorCode {
     AttachmentUnknown,   // name (neither a picture nor a paper that can be kept)
     AttachmentDamaged,   // name (it says that it is a picture and can't be read as one)
     AttachmentAltered,   // name (the bytes kept are not those that came)
+    // data protection
+    ErasureHoldsRole,  // name, address of the premises
     // records
     RecordIncomplete,     // codes of the missing items, one a detail
     RecordChainBroken,    // record number

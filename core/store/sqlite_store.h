@@ -139,6 +139,11 @@ class SqliteStore final : public Store {
     [[nodiscard]] Result<void> detach(reg::AttachmentId id) override;
     [[nodiscard]] Result<std::int64_t> dropUnusedBytes() override;
 
+    [[nodiscard]] Result<PersonFile> heldAbout(reg::PartyId id) const override;
+    [[nodiscard]] Result<Erasure> erasureOf(reg::PartyId id) const override;
+    [[nodiscard]] Result<Erasure> erase(reg::PartyId id) override;
+    [[nodiscard]] Result<std::vector<MayGo>> mayGo(calendar::Date today) const override;
+
     [[nodiscard]] Result<void> backUp(const std::filesystem::path& target) const override;
 
   private:

@@ -10,6 +10,7 @@
 #include "core/store/attachments.h"
 #include "core/store/kept.h"
 #include "core/store/lines.h"
+#include "core/store/privacy.h"
 
 #include <filesystem>
 #include <functional>
@@ -60,7 +61,7 @@ struct Health {
     bool demonstration = false;
 };
 
-class Store : public Kept, public Attachments {
+class Store : public Kept, public Attachments, public Privacy {
   public:
     using Kept::save;
 

@@ -194,6 +194,11 @@ constexpr std::array kErrors{
               QT_TRANSLATE_NOOP("Words",
                                 "The kept copy of “%1” is not what was attached: it was altered or "
                                 "damaged. It is left as it is; take it from a backup.")},
+    // data protection
+    ErrorText{ErrorCode::ErasureHoldsRole,
+              QT_TRANSLATE_NOOP("Words",
+                                "%1 still has to do with %2, so what is needed for that is kept. "
+                                "Nothing was changed; end that there first, then erase.")},
     // records
     ErrorText{
         ErrorCode::RecordIncomplete,

@@ -1,0 +1,20 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/calendar/civil_date.h"
+#include "core/record/kind.h"
+
+/// How long a firm keeps what it issued and sent, beside what the law says of landlords' checks
+/// (calendar/retention.h).
+namespace hearth::record {
+
+/// Until the end of which day a record of that kind is kept: six years after it was issued.
+/// Source: no statute for the records of tightness tests; six years are common practice, for the Limitation
+/// Act 1980 (contract and tort), from memory. Checked: tests/core/record/keeping_test.cpp.
+[[nodiscard]] calendar::Date keepUntil(RecordKind kind, calendar::Date issued);
+
+/// The same of a letter that was sent: it is what shows that somebody was told.
+/// Source: common practice, with the record that it goes with. Checked: tests/core/record/keeping_test.cpp.
+[[nodiscard]] calendar::Date keepLetterUntil(calendar::Date sent);
+
+}  // namespace hearth::record

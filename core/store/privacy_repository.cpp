@@ -1,0 +1,188 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/store/privacy_repository.h"
+
+#include "core/record/keeping.h"
+#include "core/store/attachment_repository.h"
+#include "core/store/change_log.h"
+#include "core/store/doings_repository.h"
+#include "core/store/edit.h"
+#include "core/store/kept_repository.h"
+#include "core/store/record_repository.h"
+#include "core/store/sealing.h"
+
+#include <algorithm>
+
+namespace hearth::store {
+namespace {
+
+/// Nothing is let go sooner than this, so that younger records need not be looked at.
+constexpr int kShortestKeepingMonths = 24;
+
+/// The civil day, for a keeping that is counted in years.
+calendar::Date civilDay(Instant at) {
+    return FixedClock(at).today("Europe/London");
+}
+
+calendar::Date civilDay(const Session& session) {
+    return civilDay(session.clock.now());
+}
+
+calendar::Date issuedOn(const RecordLine& record) {
+    Instant at{};
+    return parseInstant(record.header.issuedAt, at) ? civilDay(at) : calendar::Date{};
+}
+
+calendar::Date keptUntil(const RecordLine& record) {
+    const auto kind = record::kindFromCode(record.header.kind);
+    return record::keepUntil(kind.value_or(record::RecordKind::TightnessAndPurge), issuedOn(record));
+}
+
+/// Issued records whose snapshot names the person: their text holds the person's key.
+std::vector<RecordLine> recordsNaming(const Connection& db, reg::PartyId id) {
+    const auto ids = db.all(
+        "SELECT s.record FROM record_snapshots AS s JOIN record_headers AS h ON h.id = s.record "
+        "WHERE s.premises IN (SELECT premises FROM roles WHERE party = ?) AND instr(s.json, ?) > 0 "
+        "ORDER BY h.issued_at, h.id",
+        {id.bytes, Blob{id.text()}}, [](const Columns& columns) { return RecordId{columns.uuid(0)}; });
+    std::vector<RecordLine> records;
+    for (const auto& record : ids) {
+        if (auto line = findRecord(db, record)) {
+            records.push_back(std::move(*line));
+        }
+    }
+    return records;
+}
+
+int countOfLog(const Connection& db, const std::string& table, const std::string& row) {
+    return static_cast<int>(
+        db.number("SELECT count(*) FROM changes WHERE table_name = ? AND row_id = ? AND erased_at IS NULL",
+                  {table, row}));
+}
+
+/// What says something in a person's row beside its key and kind.
+int fieldsThatSay(const reg::Party& party) {
+    const Table& table = tableOf<reg::Party>();
+    const Cells cells = cellsOf(party);
+    int said = 0;
+    for (std::size_t i = 0; i < cells.size(); ++i) {
+        const bool isKept = table.columns[i].name == "id" || table.columns[i].name == "kind";
+        said += !isKept && cells[i] != table.empty[i] ? 1 : 0;
+    }
+    return said;
+}
+
+bool isOver(const Session& session, const reg::Letter& letter) {
+    return record::keepLetterUntil(civilDay(letter.at)) < civilDay(session);
+}
+
+void refuseStanding(const Connection& db, const reg::Party& party) {
+    for (const auto& held : readRoles(db, party.id)) {
+        if (!held.role.until) {
+            throw Failure(ErrorCode::ErasureHoldsRole, {party.name, held.address.line1});
+        }
+    }
+}
+
+/// What `letter` said and where it went; that it was sent, when and of what kind stays.
+reg::Letter withoutTexts(reg::Letter letter) {
+    letter.text.clear();
+    letter.sentTo.clear();
+    letter.result.clear();
+    return letter;
+}
+
+}  // namespace
+
+PersonFile heldAbout(const Session& session, reg::PartyId id) {
+    const Connection& db = session.db;
+    PersonFile file;
+    file.party = valueWithId<reg::Party>(db, id.bytes);
+    file.roles = readRoles(db, id);
+    file.letters = readLetters(db, id);
+    file.records = recordsNaming(db, id);
+    file.attachments = readAttachments(db, id.bytes);
+    file.changes = changesOf(db, tableOf<reg::Party>().name, id.text());
+    file.madeAt = session.clock.now();
+    return file;
+}
+
+Erasure erasureOf(const Session& session, reg::PartyId id) {
+    const Connection& db = session.db;
+    Erasure erasure;
+    erasure.party = valueWithId<reg::Party>(db, id.bytes);
+    refuseStanding(db, erasure.party);
+    erasure.fields = fieldsThatSay(erasure.party);
+    erasure.logLines = countOfLog(db, "parties", id.text());
+    for (const auto& letter : readLetters(db, id)) {
+        if (!isOver(session, letter)) {
+            erasure.stays.push_back(
+                {Stays::What::Letter, letter.kind, record::keepLetterUntil(civilDay(letter.at))});
+            continue;
+        }
+        ++erasure.letters;
+        erasure.logLines += countOfLog(db, "letters", letter.id.text());
+    }
+    for (const auto& attachment : readAttachments(db, id.bytes)) {
+        ++erasure.attachments;
+        erasure.logLines += countOfLog(db, "attachments", attachment.id.text());
+    }
+    for (const auto& record : recordsNaming(db, id)) {
+        erasure.stays.push_back({Stays::What::Record, record.header.record, keptUntil(record)});
+    }
+    return erasure;
+}
+
+Erasure erasePerson(Session& session, reg::PartyId id) {
+    // Otherwise what was erased would stand in the file's free pages.
+    session.db.script("PRAGMA secure_delete = ON");
+    Transaction whole(session.db);
+    const Erasure erasure = erasureOf(session, id);
+    Edit edit(session, Edit::Binned::MayChange);
+    reg::Party nobody;
+    nobody.id = id;
+    nobody.kind = erasure.party.kind;
+    edit.put(nobody);
+    std::vector<std::string> letters;
+    for (const auto& letter : readLetters(session.db, id)) {
+        if (isOver(session, letter)) {
+            edit.put(withoutTexts(letter));
+            letters.push_back(letter.id.text());
+        }
+    }
+    std::vector<std::string> attachments;
+    for (const auto& attachment : readAttachments(session.db, id.bytes)) {
+        edit.erase(tableOf<reg::Attachment>(), attachment.id.bytes);
+        attachments.push_back(attachment.id.text());
+    }
+    edit.commit(Edit::Undoable::No);
+    eraseTexts(session, "parties", id.text());
+    for (const auto& letter : letters) {
+        eraseTexts(session, "letters", letter);
+    }
+    for (const auto& attachment : attachments) {
+        eraseTexts(session, "attachments", attachment);
+    }
+    static_cast<void>(dropUnusedBytes(session));
+    whole.commit();
+    return erasure;
+}
+
+std::vector<MayGo> recordsPastKeeping(const Connection& db, calendar::Date today) {
+    const auto ids = db.all(
+        "SELECT h.id FROM record_headers AS h JOIN record_snapshots AS s ON s.record = h.id "
+        "WHERE NOT EXISTS (SELECT 1 FROM situations AS o WHERE o.premises = s.premises AND o.closed_at IS "
+        "NULL) AND h.issued_at < ? ORDER BY h.issued_at, h.id",
+        {calendar::isoText(calendar::addMonths(today, -kShortestKeepingMonths))},
+        [](const Columns& columns) { return RecordId{columns.uuid(0)}; });
+    std::vector<MayGo> over;
+    for (const auto& id : ids) {
+        auto record = findRecord(db, id);
+        if (record && keptUntil(*record) < today) {
+            const auto until = keptUntil(*record);
+            over.push_back({std::move(*record), until});
+        }
+    }
+    return over;
+}
+
+}  // namespace hearth::store
