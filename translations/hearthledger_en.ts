@@ -31,4 +31,14 @@
         </translation>
     </message>
 </context>
+<context>
+    <name>hearth::ui::shell::AttachmentsPart</name>
+    <message numerus="yes">
+        <source>%n added. Ctrl+Z takes the last one away again.</source>
+        <translation>
+            <numerusform>%n added. Ctrl+Z takes it away again.</numerusform>
+            <numerusform>%n added. Ctrl+Z takes the last one away again.</numerusform>
+        </translation>
+    </message>
+</context>
 </TS>
