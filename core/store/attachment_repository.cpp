@@ -65,9 +65,9 @@ reg::AttachmentId attach(Session& session, const NewAttachment& attachment) {
     return row.id;
 }
 
-std::vector<reg::Attachment> readAttachments(const Connection& db, const UuidBytes& owner) {
+std::vector<reg::Attachment> readAttachments(const Connection& db, const UuidBytes& owner, Binned binned) {
     return valuesWhere<reg::Attachment>(
-        db, "WHERE t.owner = ? AND " + notInBin("t.id") + " ORDER BY t.added_at, t.id", {owner});
+        db, "WHERE t.owner = ? AND " + shown("t.id", binned) + " ORDER BY t.added_at, t.id", {owner});
 }
 
 std::string readAttachmentBytes(const Connection& db, reg::AttachmentId id) {

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/store/attachments.h"
+#include "core/store/bin_repository.h"
 #include "core/store/session.h"
 
 #include <string>
@@ -11,7 +12,8 @@
 namespace hearth::store {
 
 [[nodiscard]] reg::AttachmentId attach(Session& session, const NewAttachment& attachment);
-[[nodiscard]] std::vector<reg::Attachment> readAttachments(const Connection& db, const UuidBytes& owner);
+[[nodiscard]] std::vector<reg::Attachment> readAttachments(const Connection& db, const UuidBytes& owner,
+                                                           Binned binned = Binned::LeftOut);
 [[nodiscard]] std::string readAttachmentBytes(const Connection& db, reg::AttachmentId id);
 [[nodiscard]] std::string readThumbnail(const Connection& db, reg::AttachmentId id);
 void describeAttachment(Session& session, reg::AttachmentId id, const std::string& name,

@@ -151,6 +151,10 @@ std::string notInBin(std::string_view column) {
     return std::string(column) + " NOT IN (SELECT row FROM bin)";
 }
 
+std::string shown(std::string_view column, Binned binned) {
+    return binned == Binned::Included ? std::string("TRUE") : notInBin(column);
+}
+
 void refuseBinned(const Connection& db, const std::vector<UuidBytes>& rows) {
     if (rows.empty()) {
         return;

@@ -16,6 +16,11 @@ namespace hearth::store {
 /// it, for the row and for what the row belongs to.
 [[nodiscard]] std::string notInBin(std::string_view column);
 
+/// Whether what lies in the bin is left out. It is not where the law asks: what is binned is still held.
+enum class Binned { LeftOut, Included };
+/// notInBin(), or a condition that always holds.
+[[nodiscard]] std::string shown(std::string_view column, Binned binned);
+
 /// Throws InBin when one of the rows lies in the bin.
 void refuseBinned(const Connection& db, const std::vector<UuidBytes>& rows);
 

@@ -28,10 +28,10 @@ std::vector<reg::Letter> readLetters(const Connection& db, reg::PremisesId id) {
     return doneAt<reg::Letter>(db, id, "at");
 }
 
-std::vector<reg::Letter> readLetters(const Connection& db, reg::PartyId id) {
+std::vector<reg::Letter> readLetters(const Connection& db, reg::PartyId id, Binned binned) {
     return valuesWhere<reg::Letter>(db,
-                                    "WHERE t.party = ? AND " + notInBin("t.id") + " AND " +
-                                        notInBin("t.premises") + " ORDER BY t.at DESC, t.id DESC",
+                                    "WHERE t.party = ? AND " + shown("t.id", binned) + " AND " +
+                                        shown("t.premises", binned) + " ORDER BY t.at DESC, t.id DESC",
                                     {id.bytes});
 }
 

@@ -2,7 +2,7 @@
 #pragma once
 
 #include "core/register/doings.h"
-#include "core/store/session.h"
+#include "core/store/bin_repository.h"
 
 #include <vector>
 
@@ -11,7 +11,8 @@ namespace hearth::store {
 
 [[nodiscard]] std::vector<reg::AccessAttempt> readAttempts(const Connection& db, reg::PremisesId id);
 [[nodiscard]] std::vector<reg::Letter> readLetters(const Connection& db, reg::PremisesId id);
-[[nodiscard]] std::vector<reg::Letter> readLetters(const Connection& db, reg::PartyId id);
+[[nodiscard]] std::vector<reg::Letter> readLetters(const Connection& db, reg::PartyId id,
+                                                   Binned binned = Binned::LeftOut);
 [[nodiscard]] std::vector<reg::Booking> readBookings(const Connection& db, reg::PremisesId id);
 [[nodiscard]] std::vector<reg::Booking> readBookings(const Connection& db, calendar::Date first,
                                                      calendar::Date last);

@@ -186,9 +186,9 @@ std::vector<RoleLine> readRoles(const Connection& db, reg::PremisesId id) {
     return lines;
 }
 
-std::vector<RoleLine> readRoles(const Connection& db, reg::PartyId id) {
+std::vector<RoleLine> readRoles(const Connection& db, reg::PartyId id, Binned binned) {
     return roleLines(db,
-                     "r.party = ? AND " + notInBin("q.id") +
+                     "r.party = ? AND " + shown("q.id", binned) +
                          " ORDER BY r.until IS NULL DESC, r.until DESC, q.town COLLATE NOCASE, q.line1 "
                          "COLLATE NOCASE, r.id",
                      {id.bytes});

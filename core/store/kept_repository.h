@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/store/bin_repository.h"
 #include "core/store/kept.h"
 #include "core/store/session.h"
 
@@ -24,7 +25,8 @@ void orderAppliances(Session& session, reg::InstallationId id, const std::vector
 [[nodiscard]] std::vector<reg::VisitFile::Holder> readHoldersAt(const Connection& db, reg::PremisesId id,
                                                                 calendar::Date date);
 [[nodiscard]] std::vector<RoleLine> readRoles(const Connection& db, reg::PremisesId id);
-[[nodiscard]] std::vector<RoleLine> readRoles(const Connection& db, reg::PartyId id);
+[[nodiscard]] std::vector<RoleLine> readRoles(const Connection& db, reg::PartyId id,
+                                              Binned binned = Binned::LeftOut);
 /// See Store::save(Role).
 void saveRole(Session& session, const reg::Role& role);
 void endRole(Session& session, reg::PremisesId premises, reg::RoleKind kind, calendar::Date lastDay);

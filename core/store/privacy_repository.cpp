@@ -76,7 +76,7 @@ bool isOver(const Session& session, const reg::Letter& letter) {
 }
 
 void refuseStanding(const Connection& db, const reg::Party& party) {
-    for (const auto& held : readRoles(db, party.id)) {
+    for (const auto& held : readRoles(db, party.id, Binned::Included)) {
         if (!held.role.until) {
             throw Failure(ErrorCode::ErasureHoldsRole, {party.name, held.address.line1});
         }
@@ -91,16 +91,30 @@ reg::Letter withoutTexts(reg::Letter letter) {
     return letter;
 }
 
+/// What a row was called when it went into the bin: gone with the row, or only the name where that stays.
+void eraseLabels(Edit& edit, const UuidBytes& row, std::vector<std::string>& erased) {
+    Connection& db = edit.session().db;
+    for (auto binned : valuesWhere<reg::Binned>(db, "WHERE t.row = ?", {row})) {
+        erased.push_back(binned.id.text());
+        if (edit.rowOf(*tableNamed(binned.table), row)) {
+            binned.label.clear();
+            edit.put(binned);
+        } else {
+            edit.erase(tableOf<reg::Binned>(), binned.id.bytes);
+        }
+    }
+}
+
 }  // namespace
 
 PersonFile heldAbout(const Session& session, reg::PartyId id) {
     const Connection& db = session.db;
     PersonFile file;
     file.party = valueWithId<reg::Party>(db, id.bytes);
-    file.roles = readRoles(db, id);
-    file.letters = readLetters(db, id);
+    file.roles = readRoles(db, id, Binned::Included);
+    file.letters = readLetters(db, id, Binned::Included);
     file.records = recordsNaming(db, id);
-    file.attachments = readAttachments(db, id.bytes);
+    file.attachments = readAttachments(db, id.bytes, Binned::Included);
     file.changes = changesOf(db, tableOf<reg::Party>().name, id.text());
     file.madeAt = session.clock.now();
     return file;
@@ -113,7 +127,7 @@ Erasure erasureOf(const Session& session, reg::PartyId id) {
     refuseStanding(db, erasure.party);
     erasure.fields = fieldsThatSay(erasure.party);
     erasure.logLines = countOfLog(db, "parties", id.text());
-    for (const auto& letter : readLetters(db, id)) {
+    for (const auto& letter : readLetters(db, id, Binned::Included)) {
         if (!isOver(session, letter)) {
             erasure.stays.push_back(
                 {Stays::What::Letter, letter.kind, record::keepLetterUntil(civilDay(letter.at))});
@@ -122,7 +136,7 @@ Erasure erasureOf(const Session& session, reg::PartyId id) {
         ++erasure.letters;
         erasure.logLines += countOfLog(db, "letters", letter.id.text());
     }
-    for (const auto& attachment : readAttachments(db, id.bytes)) {
+    for (const auto& attachment : readAttachments(db, id.bytes, Binned::Included)) {
         ++erasure.attachments;
         erasure.logLines += countOfLog(db, "attachments", attachment.id.text());
     }
@@ -142,17 +156,21 @@ Erasure erasePerson(Session& session, reg::PartyId id) {
     nobody.id = id;
     nobody.kind = erasure.party.kind;
     edit.put(nobody);
+    std::vector<std::string> labels;
+    eraseLabels(edit, id.bytes, labels);
     std::vector<std::string> letters;
-    for (const auto& letter : readLetters(session.db, id)) {
+    for (const auto& letter : readLetters(session.db, id, Binned::Included)) {
         if (isOver(session, letter)) {
             edit.put(withoutTexts(letter));
             letters.push_back(letter.id.text());
+            eraseLabels(edit, letter.id.bytes, labels);
         }
     }
     std::vector<std::string> attachments;
-    for (const auto& attachment : readAttachments(session.db, id.bytes)) {
+    for (const auto& attachment : readAttachments(session.db, id.bytes, Binned::Included)) {
         edit.erase(tableOf<reg::Attachment>(), attachment.id.bytes);
         attachments.push_back(attachment.id.text());
+        eraseLabels(edit, attachment.id.bytes, labels);
     }
     edit.commit(Edit::Undoable::No);
     eraseTexts(session, "parties", id.text());
@@ -161,6 +179,9 @@ Erasure erasePerson(Session& session, reg::PartyId id) {
     }
     for (const auto& attachment : attachments) {
         eraseTexts(session, "attachments", attachment);
+    }
+    for (const auto& label : labels) {
+        eraseTexts(session, "bin", label);
     }
     static_cast<void>(dropUnusedBytes(session));
     whole.commit();

@@ -106,6 +106,27 @@ TEST_F(PrivacyRepository, erasesEverythingThatNothingKeepsFromTheFileItself) {
     }
 }
 
+TEST_F(PrivacyRepository, whatLiesInTheBinIsHeldAndErasedAsWell) {
+    moveOut();
+    sendLetter("reminder");
+    const auto paper = valueOf(store->attach(
+        {"parties", tenant.id.bytes, "letter.pdf", "application/pdf", "%PDF-", "", false, "signed"}));
+    const auto letter = valueOf(store->letters(tenant.id)).front().id;
+    static_cast<void>(valueOf(store->putIntoBin("letters", letter.bytes, "to Ottoline Brackenbury")));
+    static_cast<void>(valueOf(store->putIntoBin("attachments", paper.bytes, "of Ottoline Brackenbury")));
+    static_cast<void>(valueOf(store->putIntoBin("parties", tenant.id.bytes, "Ottoline Brackenbury")));
+    const auto file = valueOf(store->heldAbout(tenant.id));
+    EXPECT_THAT(file.letters, SizeIs(1));
+    EXPECT_THAT(file.attachments, SizeIs(1));
+    EXPECT_THAT(file.roles, SizeIs(1));
+    clock.advance(std::chrono::hours(24 * 366 * 20));
+    static_cast<void>(valueOf(store->erase(tenant.id)));
+    EXPECT_TRUE(store->verify());
+    EXPECT_THAT(valueOf(store->bin()), SizeIs(2));
+    store.reset();
+    EXPECT_THAT(fileBytes(), Not(HasSubstr("Brackenbury")));
+}
+
 TEST_F(PrivacyRepository, keepsRecordsAndYoungLettersAndSaysUntilWhen) {
     const auto visit = valueOf(store->startVisit(sampleVisit(sample)));
     const auto record = issueOne(visit);

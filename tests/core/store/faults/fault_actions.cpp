@@ -153,6 +153,19 @@ Result<void> leaveOnlyBytes(Store& store, reg::VisitId visit) {
     return attached ? detachOne(store, visit) : attached;
 }
 
+Result<void> knowNell(Store& store, reg::VisitId /*visit*/) {
+    reg::Party nell;
+    nell.id = {store.newId()};
+    nell.name = "Nell Harrow";
+    nell.telephone = "01632 960123";
+    return store.save(nell);
+}
+
+Result<void> eraseOne(Store& store, reg::VisitId /*visit*/) {
+    const auto found = store.parties("nell");
+    return found ? withoutValue(store.erase(found->front().id)) : withoutValue(found);
+}
+
 Result<void> undoOne(Store& store, reg::VisitId /*visit*/) {
     return withoutValue(store.undo());
 }
@@ -196,6 +209,7 @@ const std::vector<Action>& plainActions() {
          [](Store& store, reg::VisitId /*visit*/) { return withoutValue(store.dropUnusedBytes()); },
          leaveOnlyBytes},
         {"together", "together", muchAtOnce},
+        {"erase", "erase", eraseOne, knowNell},
         {"undo", "undo", undoOne, onFile(typeOne)},
         {"undo_pipes", "undo", undoOne, layPipes},
     };
