@@ -4,7 +4,6 @@
 #include "core/store/belonging.h"
 #include "core/store/bin_repository.h"
 #include "core/store/sealing.h"
-#include "core/store/search.h"
 
 #include <cassert>
 #include <charconv>
@@ -206,24 +205,56 @@ void Edit::write(const LogLine& line, const std::optional<UuidBytes>& premises) 
 }
 
 void Edit::touch(const Table& table, const Cells& row) {
-    if (table.name == "premises") {
-        m_touchedPremises.insert(keyOf(row));
-    } else if (table.name == "parties") {
-        m_touchedParties.insert(keyOf(row));
-    } else if (table.name == "roles") {
-        m_touchedPremises.insert(std::get<UuidBytes>(row[table.indexOf("premises")]));
+    const auto link = [&](std::string_view column) {
+        return std::get<UuidBytes>(row[table.indexOf(column)]);
+    };
+    touchRow(table.name, keyOf(row));
+    if (table.name == "roles" || table.name == "installations") {
+        touch(Indexed::Premises, link("premises"));
+    } else if (table.name == "appliances") {
+        touchInstallation(link("installation"));
+    } else if (table.name == "bin") {
+        const UuidBytes hidden = link("row");
+        const auto binned = std::get<std::string>(row[table.indexOf("table_name")]);
+        touchRow(binned, hidden);
+        if (binned == "installations") {
+            touchInstallation(hidden);
+        } else if (binned == "appliances") {
+            for (const auto& installation :
+                 m_session.db.all("SELECT installation FROM appliances WHERE id = ?", {hidden},
+                                  [](const Columns& found) { return found.uuid(0); })) {
+                touchInstallation(installation);
+            }
+        }
+    }
+}
+
+void Edit::touchRow(const std::string& table, const UuidBytes& id) {
+    if (table == "premises") {
+        touch(Indexed::Premises, id);
+    } else if (table == "visits") {
+        touch(Indexed::Visit, id);
+    } else if (table == "parties") {
+        touch(Indexed::Party, id);
+        const auto held = m_session.db.all("SELECT premises FROM roles WHERE party = ?", {id},
+                                           [](const Columns& row) { return row.uuid(0); });
+        for (const auto& premises : held) {
+            touch(Indexed::Premises, premises);
+        }
+    }
+}
+
+void Edit::touchInstallation(const UuidBytes& id) {
+    const auto premises = m_session.db.first("SELECT premises FROM installations WHERE id = ?", {id},
+                                             [](const Columns& row) { return row.uuid(0); });
+    if (premises) {
+        touch(Indexed::Premises, *premises);
     }
 }
 
 void Edit::commit(Undoable undoable) {
-    for (const auto& party : m_touchedParties) {
-        refreshPartyWords(m_session.db, party);
-        const auto held = m_session.db.all("SELECT premises FROM roles WHERE party = ?", {party},
-                                           [](const Columns& row) { return row.uuid(0); });
-        m_touchedPremises.insert(held.begin(), held.end());
-    }
-    for (const auto& premises : m_touchedPremises) {
-        refreshPremisesWords(m_session.db, premises);
+    for (const auto& [kind, row] : m_touched) {
+        refreshSearch(m_session.db, kind, row);
     }
     if (m_logged) {
         sealChanges(m_session.db);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/store/search_index.h"
 #include "core/store/session.h"
 #include "core/store/tables.h"
 
@@ -46,6 +47,8 @@ class Edit {
     [[nodiscard]] std::optional<Cells> rowOf(const Table& table, const UuidBytes& id) const;
 
     void log(const LogLine& line);
+    /// What it is found by has changed; the index follows on commit().
+    void touch(Indexed kind, const UuidBytes& row) { m_touched.emplace(kind, row); }
     [[nodiscard]] Session& session() { return m_session; }
     /// Ends the action; undoable ones can be taken back as a whole.
     enum class Undoable { Yes, No };
@@ -61,6 +64,8 @@ class Edit {
                   const Cell& after);
     void write(const LogLine& line, const std::optional<UuidBytes>& premises);
     void touch(const Table& table, const Cells& row);
+    void touchRow(const std::string& table, const UuidBytes& id);
+    void touchInstallation(const UuidBytes& id);
 
     Session& m_session;
     Transaction m_transaction;
@@ -68,8 +73,7 @@ class Edit {
     Binned m_binned;
     bool m_logged = false;
     std::map<UuidBytes, std::optional<UuidBytes>> m_premisesOf;  // of rows and visits already logged
-    std::set<UuidBytes> m_touchedPremises;
-    std::set<UuidBytes> m_touchedParties;
+    std::set<std::pair<Indexed, UuidBytes>> m_touched;
 };
 
 /// A cell as the change log writes it; nothing for NULL.

@@ -124,6 +124,9 @@ void putEntry(Edit& edit, const EntryRow& row) {
         updateEntry(session, row, *item);
     }
     logDifferences(edit, before, row);
+    if (*item == reg::Item::VisitReference) {
+        edit.touch(Indexed::Visit, row.visit);
+    }
 }
 
 std::vector<reg::Entry> entriesOf(const Connection& db, reg::VisitId visit) {

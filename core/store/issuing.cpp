@@ -3,7 +3,7 @@
 
 #include "core/store/bin_repository.h"
 #include "core/store/record_repository.h"
-#include "core/store/search.h"
+#include "core/store/search_index.h"
 #include "core/store/series.h"
 #include "core/store/verification.h"
 
@@ -95,17 +95,6 @@ void keepPayloads(Connection& db, RecordId id, const record::Standing& standing,
     db.run("INSERT INTO record_pdfs (record, pdf) VALUES (?, ?)", {id.bytes, Blob{pdf}});
 }
 
-/// Found by its number, with the zeros or without, and by address and customer as they were.
-void indexRecord(Connection& db, RecordId id, const ChainHeader& header, const record::Snapshot& snapshot) {
-    auto words = addressWords(snapshot.file.premises.address);
-    for (auto& word : searchWords(header.record + " " + record::standingOf(snapshot).customer)) {
-        words.push_back(std::move(word));
-    }
-    const std::string digits = header.record.substr(header.record.find('-') + 1);
-    words.push_back(digits.substr(std::min(digits.find_first_not_of('0'), digits.size())));
-    setWords(db, Indexed::Record, id.bytes, words);
-}
-
 }  // namespace
 
 RecordId issueRecord(Session& session, const IssueRequest& request, const Render& render) {
@@ -125,7 +114,7 @@ RecordId issueRecord(Session& session, const IssueRequest& request, const Render
     const RecordId id{session.newId()};
     keepHeader(session.db, id, header, series.head);
     keepPayloads(session.db, id, record::standingOf(snapshot), json, pdf);
-    indexRecord(session.db, id, header, snapshot);
+    refreshSearch(session.db, Indexed::Record, id.bytes);
     advance(session.db, series);
     transaction.commit();
     session.undoable.clear();

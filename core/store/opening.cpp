@@ -5,6 +5,7 @@
 #include "core/store/durable.h"
 #include "core/store/edit.h"
 #include "core/store/file_header.h"
+#include "core/store/search_index.h"
 
 #include <system_error>
 #include <unistd.h>
@@ -111,6 +112,13 @@ void migrate(Opened& opened, const Clock& clock, MigrationList list) {
     applyMigrations(*opened.db, list, clock);
 }
 
+/// Another program's index is made anew by whoever may write; who only reads finds by it what it can.
+void refreshIndex(const Opened& opened, MigrationList list) {
+    if (!opened.readOnly && newestSchema(list) == newestSchema(shippedMigrations())) {
+        rebuildOutdatedSearch(*opened.db);
+    }
+}
+
 void insertFirm(Connection& db, const reg::Firm& firm, const Clock& clock) {
     Session session{db, clock, {}, {}, {}};
     session.store = session.newId();
@@ -152,6 +160,7 @@ Opened openFile(const fs::path& path, Access access, const Clock& clock, Migrati
     }
     checkApplied(*opened.db, list);
     migrate(opened, clock, list);
+    refreshIndex(opened, list);
     return opened;
 }
 

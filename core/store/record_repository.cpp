@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/store/record_repository.h"
 
-#include "core/store/search.h"
+#include "core/store/search_query.h"
 #include "core/store/verification.h"
 
 #include <algorithm>
@@ -60,7 +60,7 @@ record::ChainHeader headerOf(const Columns& columns, int first) {
 
 std::vector<RecordLine> findRecords(const Connection& db, const std::string& search, int limit) {
     Cells values;
-    const std::string condition = matching(Indexed::Record, search, "h.id", values);
+    const std::string condition = matching(Indexed::Record, search, "h.id", limit, values);
     values.emplace_back(std::int64_t{limit});
     return recordLines(db, condition + " ORDER BY h.issued_at DESC, h.id DESC LIMIT ?", values);
 }

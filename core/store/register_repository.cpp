@@ -4,7 +4,7 @@
 #include "core/store/bin_repository.h"
 #include "core/store/edit.h"
 #include "core/store/kept_repository.h"
-#include "core/store/search.h"
+#include "core/store/search_query.h"
 
 #include <algorithm>
 #include <cassert>
@@ -60,7 +60,7 @@ std::string customerOf(std::string_view column) {
 
 std::vector<PremisesLine> findPremises(const Connection& db, const std::string& search, int limit) {
     Cells values;
-    const std::string condition = matching(Indexed::Premises, search, "p.id", values);
+    const std::string condition = matching(Indexed::Premises, search, "p.id", limit, values);
     values.emplace_back(std::int64_t{limit});
     const Table& table = tableOf<reg::Premises>();
     const std::string sql =
@@ -88,7 +88,7 @@ std::vector<PremisesLine> findPremises(const Connection& db, const std::string& 
 
 std::vector<reg::Party> findParties(const Connection& db, const std::string& search, int limit) {
     Cells values;
-    const std::string condition = matching(Indexed::Party, search, "t.id", values);
+    const std::string condition = matching(Indexed::Party, search, "t.id", limit, values);
     values.emplace_back(std::int64_t{limit});
     return valuesWhere<reg::Party>(
         db,

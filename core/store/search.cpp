@@ -2,22 +2,17 @@
 #include "core/store/search.h"
 
 #include "core/store/bridge.h"
-#include "core/store/tables.h"
 
 #include <QString>
 
 #include <algorithm>
 #include <array>
+#include <cctype>
 #include <set>
 #include <utility>
 
 namespace hearth::store {
 namespace {
-
-std::string_view kindName(Indexed kind) {
-    constexpr std::array<std::string_view, 3> kNames{"premises", "party", "record"};
-    return kNames.at(static_cast<std::size_t>(kind));
-}
 
 /// Letters that Unicode does not take apart into a letter and an accent.
 QString plainLetter(QChar letter) {
@@ -71,43 +66,30 @@ QString withoutApostrophes(QString word) {
     return word.removeIf(isApostrophe);
 }
 
-/// The words to look for: those of the text, each once, without the parts of O'Brien.
-std::set<std::string> wholeWords(std::string_view text) {
-    std::set<std::string> words;
-    for (const auto& piece : pieces(folded(text))) {
-        words.insert(fromQt(withoutApostrophes(piece)));
-    }
-    words.erase(std::string());
-    return words;
+bool isDigits(std::string_view text) {
+    return !text.empty() &&
+           std::all_of(text.begin(), text.end(), [](unsigned char c) { return std::isdigit(c) != 0; });
 }
 
-void addWords(std::set<std::string>& words, std::string_view text) {
-    for (auto& word : searchWords(text)) {
-        words.insert(std::move(word));
-    }
-}
-
-/// A postcode is looked for with its blank and without.
-void addPostcode(std::set<std::string>& words, const std::string& postcode) {
-    addWords(words, postcode);
-    std::string joined;
-    for (const auto& piece : pieces(folded(postcode))) {
-        joined += fromQt(withoutApostrophes(piece));
-    }
-    words.insert(joined);
-}
-
-void addAddress(std::set<std::string>& words, const reg::Address& address) {
-    addWords(words, address.line1);
-    addWords(words, address.line2);
-    addWords(words, address.town);
-    addPostcode(words, address.postcode);
+bool begins(std::string_view text, std::string_view with) {
+    return text.substr(0, with.size()) == with;
 }
 
 }  // namespace
 
+std::vector<std::string> typedWords(std::string_view text) {
+    std::vector<std::string> words;
+    for (const auto& piece : pieces(folded(text))) {
+        if (auto word = fromQt(withoutApostrophes(piece)); !word.empty()) {
+            words.push_back(std::move(word));
+        }
+    }
+    return words;
+}
+
 std::vector<std::string> searchWords(std::string_view text) {
-    std::set<std::string> words = wholeWords(text);
+    const auto typed = typedWords(text);
+    std::set<std::string> words(typed.begin(), typed.end());
     QString parts = folded(text);
     for (QChar& c : parts) {
         c = isApostrophe(c) ? QChar(u' ') : c;
@@ -119,59 +101,75 @@ std::vector<std::string> searchWords(std::string_view text) {
     return {words.begin(), words.end()};
 }
 
-std::vector<std::string> addressWords(const reg::Address& address) {
-    std::set<std::string> words;
-    addAddress(words, address);
-    words.erase(std::string());
-    return {words.begin(), words.end()};
+std::string joinedWord(std::string_view text) {
+    std::string joined;
+    for (const auto& word : typedWords(text)) {
+        joined += word;
+    }
+    return joined;
 }
 
-void setWords(Connection& db, Indexed kind, const UuidBytes& row, const std::vector<std::string>& words) {
-    const Cell name = std::string(kindName(kind));
-    db.run("DELETE FROM search_words WHERE row = ? AND kind = ?", {row, name});
-    for (const auto& word : words) {
-        if (!word.empty()) {
-            db.run("INSERT OR IGNORE INTO search_words (kind, word, row) VALUES (?, ?, ?)",
-                   {name, word, row});
+std::string nationalDigits(std::string_view digits) {
+    constexpr std::size_t kShortest = 5;  // of which something is known beyond the country's code
+    for (const std::string_view country : {"0044", "44"}) {
+        if (begins(digits, country) && digits.size() >= country.size() + kShortest - 2) {
+            digits.remove_prefix(country.size());
+            digits.remove_prefix(begins(digits, "0") ? 1 : 0);
+            return "0" + std::string(digits);
         }
     }
+    return std::string(digits);
 }
 
-void refreshPremisesWords(Connection& db, const UuidBytes& premises) {
-    std::set<std::string> words;
-    for (const auto& found : valuesWhere<reg::Premises>(db, "WHERE t.id = ?", {premises})) {
-        addAddress(words, found.address);
+void SearchDocument::addWord(SearchField field, std::string word) {
+    if (!word.empty()) {
+        m_words.at(static_cast<std::size_t>(field)).insert(std::move(word));
     }
-    for (const auto& holder : valuesWhere<reg::Party>(
-             db, "WHERE t.id IN (SELECT party FROM roles WHERE premises = ? AND until IS NULL)",
-             {premises})) {
-        addWords(words, holder.name);
-    }
-    setWords(db, Indexed::Premises, premises, {words.begin(), words.end()});
 }
 
-void refreshPartyWords(Connection& db, const UuidBytes& party) {
-    std::set<std::string> words;
-    for (const auto& found : valuesWhere<reg::Party>(db, "WHERE t.id = ?", {party})) {
-        addWords(words, found.name);
-        addAddress(words, found.address);
-        addWords(words, found.email);
-        addPostcode(words, found.telephone);  // a number too is typed with blanks or without
+void SearchDocument::add(SearchField field, std::string_view text) {
+    for (auto& word : searchWords(text)) {
+        addWord(field, std::move(word));
     }
-    setWords(db, Indexed::Party, party, {words.begin(), words.end()});
 }
 
-std::string matching(Indexed kind, std::string_view search, std::string_view column, Cells& values) {
-    std::string condition;
-    for (const auto& word : wholeWords(search)) {
-        condition += condition.empty() ? "" : " AND ";
-        condition.append(column).append(
-            " IN (SELECT row FROM search_words WHERE kind = ? AND word >= ? AND word < ?)");
-        values.emplace_back(std::string(kindName(kind)));
-        values.emplace_back(word);
-        values.emplace_back(word + "\U0010FFFF");  // after every word that begins so
+void SearchDocument::addAddress(const reg::Address& address) {
+    add(SearchField::Streets, address.line1);
+    add(SearchField::Streets, address.line2);
+    add(SearchField::Towns, address.town);
+    add(SearchField::Towns, address.postcode);
+    addWord(SearchField::Towns, joinedWord(address.postcode));
+}
+
+void SearchDocument::addNumber(std::string_view text) {
+    add(SearchField::Numbers, text);
+    addWord(SearchField::Numbers, joinedWord(text));
+}
+
+void SearchDocument::addTelephone(std::string_view text) {
+    add(SearchField::Numbers, text);
+    const std::string digits = joinedWord(text);
+    const std::string national = isDigits(digits) ? nationalDigits(digits) : digits;
+    addWord(SearchField::Numbers, national);
+    if (begins(national, "0")) {
+        addWord(SearchField::Numbers, national.substr(1));
     }
-    return condition.empty() ? "TRUE" : condition;
+}
+
+void SearchDocument::addRecordNumber(std::string_view text) {
+    addNumber(text);
+    const std::size_t hyphen = text.find('-');
+    if (hyphen == std::string_view::npos) {
+        return;
+    }
+    const std::string_view digits = text.substr(hyphen + 1);
+    const std::string bare(digits.substr(std::min(digits.find_first_not_of('0'), digits.size())));
+    addWord(SearchField::Numbers, bare);
+    addWord(SearchField::Numbers, joinedWord(text.substr(0, hyphen)) + bare);
+}
+
+bool SearchDocument::isEmpty() const {
+    return std::all_of(m_words.begin(), m_words.end(), [](const auto& words) { return words.empty(); });
 }
 
 }  // namespace hearth::store

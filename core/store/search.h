@@ -2,36 +2,62 @@
 #pragma once
 
 #include "core/register/model.h"
-#include "core/store/connection.h"
 
+#include <array>
+#include <set>
 #include <string>
 #include <string_view>
 #include <vector>
 
-/// Finding things by words, small or capital, with or without accents: "llyr" finds "Llŷr".
+/// From texts to the words by which they are found: small letters without accents, so that "llyr" finds
+/// "Llŷr".
 namespace hearth::store {
-
-/// What the index holds words of.
-enum class Indexed { Premises, Party, Record };
 
 /// The words of a text, folded: small letters, no accents, no apostrophes (O'Brien is "obrien", and also "o"
 /// and "brien").
 [[nodiscard]] std::vector<std::string> searchWords(std::string_view text);
 
-/// Those of an address; a postcode is found with its blank and without.
-[[nodiscard]] std::vector<std::string> addressWords(const reg::Address& address);
+/// What somebody typed, in order, without the parts of O'Brien.
+[[nodiscard]] std::vector<std::string> typedWords(std::string_view text);
 
-/// Makes the index say exactly this of a row.
-void setWords(Connection& db, Indexed kind, const UuidBytes& row, const std::vector<std::string>& words);
+/// Letters and digits of a number in one word, folded: "QA2 3BC" is "qa23bc".
+[[nodiscard]] std::string joinedWord(std::string_view text);
 
-/// Reads what the words of a premises (address, postcode, holders) or a party come from, and sets them. A row
-/// that is gone loses its words.
-void refreshPremisesWords(Connection& db, const UuidBytes& premises);
-void refreshPartyWords(Connection& db, const UuidBytes& party);
+/// A United Kingdom number in one word as it is dialled within the country: "+44 (0)20 7946 0123" is
+/// "02079460123". Other digits stay as they are.
+[[nodiscard]] std::string nationalDigits(std::string_view digits);
 
-/// An SQL condition that `column` is a row of which every word of `search` begins some word; "TRUE" for no
-/// words. The values for its marks are appended to `values`.
-[[nodiscard]] std::string matching(Indexed kind, std::string_view search, std::string_view column,
-                                   Cells& values);
+/// Where in a thing a word stands; the rarer before the more common.
+enum class SearchField { Numbers, Names, Streets, Towns };
+inline constexpr std::size_t kSearchFields = 4;
+
+/// The words of one thing.
+class SearchDocument {
+  public:
+    void addName(std::string_view text) { add(SearchField::Names, text); }
+    /// It is often the name again.
+    void addEmail(std::string_view text) { add(SearchField::Names, text); }
+    /// A street without its postcode; the town goes with the postcode, which is found with its blank and
+    /// without.
+    void addAddress(const reg::Address& address);
+    /// A number of any kind: its parts, and all of it as one word.
+    void addNumber(std::string_view text);
+    /// Also without the blanks, with the country's code or without.
+    void addTelephone(std::string_view text);
+    /// "BCD-000123": also without its zeros.
+    void addRecordNumber(std::string_view text);
+
+    [[nodiscard]] bool isEmpty() const;
+    [[nodiscard]] const std::set<std::string>& words(SearchField field) const {
+        return m_words.at(static_cast<std::size_t>(field));
+    }
+    bool operator==(const SearchDocument&) const = default;
+
+  private:
+    void add(SearchField field, std::string_view text);
+    void addWord(SearchField field, std::string word);
+
+    std::array<std::set<std::string>, kSearchFields> m_words;
+};
 
 }  // namespace hearth::store

@@ -143,6 +143,9 @@ class SqliteStore final : public Store {
     [[nodiscard]] Result<Erasure> erasureOf(reg::PartyId id) const override;
     [[nodiscard]] Result<Erasure> erase(reg::PartyId id) override;
     [[nodiscard]] Result<std::vector<MayGo>> mayGo(calendar::Date today) const override;
+    [[nodiscard]] Result<Hits> find(const std::string& typed, std::size_t most) const override;
+    [[nodiscard]] Result<int> staleInSearch() override;
+    [[nodiscard]] Result<void> mendSearch() override;
 
     [[nodiscard]] Result<void> backUp(const std::filesystem::path& target) const override;
 

@@ -4,7 +4,7 @@
 #include "core/store/bin_repository.h"
 #include "core/store/entry_rows.h"
 #include "core/store/register_repository.h"
-#include "core/store/search.h"
+#include "core/store/search_query.h"
 
 #include <algorithm>
 #include <set>
@@ -96,9 +96,11 @@ std::vector<reg::Instrument> instrumentsFor(const Connection& db, reg::VisitId v
 
 std::vector<VisitLine> findVisits(const Connection& db, const std::string& search, int limit) {
     Cells values;
-    const std::string condition = matching(Indexed::Premises, search, "v.premises", values);
+    std::string condition = matching(Indexed::Premises, search, "v.premises", limit, values);
+    condition += " OR " + matching(Indexed::Visit, search, "v.id", limit, values);  // by its order number
     values.emplace_back(std::int64_t{limit});
-    return visitLines(db, condition + " ORDER BY v.date DESC, v.started_at DESC, v.id DESC LIMIT ?", values);
+    return visitLines(db, "(" + condition + ") ORDER BY v.date DESC, v.started_at DESC, v.id DESC LIMIT ?",
+                      values);
 }
 
 std::vector<VisitLine> visitsAt(const Connection& db, reg::PremisesId premises) {

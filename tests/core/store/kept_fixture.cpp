@@ -28,7 +28,7 @@ const std::vector<std::string> kChangedTables{"firm",
                                               "attachments",
                                               "bin",
                                               "settings",
-                                              "search_words"};
+                                              "search_text"};
 
 template <class Value>
 Result<void> noValue(const Result<Value>& result) {

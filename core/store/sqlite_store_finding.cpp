@@ -1,0 +1,20 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/store/finder.h"
+#include "core/store/search_index.h"
+#include "core/store/sqlite_store.h"
+
+namespace hearth::store {
+
+Result<Hits> SqliteStore::find(const std::string& typed, std::size_t most) const {
+    return guarded([&] { return findHits(m_db, typed, most); });
+}
+
+Result<int> SqliteStore::staleInSearch() {
+    return guarded([&] { return store::staleInSearch(m_db); });
+}
+
+Result<void> SqliteStore::mendSearch() {
+    return changing([&] { rebuildSearch(m_db); });
+}
+
+}  // namespace hearth::store
