@@ -132,9 +132,11 @@ std::optional<Hit> partyHit(const Connection& db, const UuidBytes& id, SearchFie
             read.detail = between(row.text(1), " · ", between(row.text(2), ", ", row.text(3)));
             read.field = HitField::Name;
             if (field == SearchField::Numbers) {
-                const bool byMail = isNumber(query, row.text(5));
-                read.field = byMail ? HitField::Email : HitField::Telephone;
-                read.found = byMail ? row.text(5) : std::string();
+                read.field = HitField::Telephone;
+            } else if (field == SearchField::Names &&
+                       partsAnswered(query, row.text(5)) > partsAnswered(query, row.text(0))) {
+                read.field = HitField::Email;
+                read.found = row.text(5);
             } else if (field == SearchField::Streets) {
                 read.field = HitField::Address;
             } else if (field == SearchField::Towns) {

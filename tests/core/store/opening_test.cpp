@@ -96,12 +96,8 @@ TEST_F(Opening, leavesAloneAnotherProgramsDatabase) {
 TEST_F(Opening, leavesANewerStoreAsItIs) {
     store.reset();
     ASSERT_EQ(sqlOn(path(), "UPDATE store SET min_reader = 9; PRAGMA user_version = 9"), "");
-<<<<<<< HEAD
     const Error newer{ErrorCode::StoreNewer,
                       {path().string(), "9", std::to_string(newestSchema(shippedMigrations()))}};
-=======
-    const Error newer{ErrorCode::StoreNewer, {path().string(), "9", std::to_string(newestSchema(shippedMigrations()))}};
->>>>>>> a493781 (Find everything by one field: words begun, numbers as typed anyhow)
     expectRefused(newer);
     expectRefused(newer, Access::WriteOrRead);
     expectRefused(newer, Access::Read);
