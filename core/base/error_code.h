@@ -28,18 +28,29 @@ enum class ErrorCode {
     PipeFeederMissing,  // section's number from 1
     PipeLoop,           // section's number from 1
     // store
-    StoreMissing,         // path
-    StoreNotOurs,         // path
-    StoreNewer,           // path, the store's version, this program's version
-    StoreDamaged,         // path, what was found
-    StoreLocked,          // path, who holds it
-    StoreReadOnly,        // path
-    StoreFull,            // path
-    StoreFailed,          // path, SQLite's message
-    StoreFolderUnusable,  // path
-    MigrationChanged,     // number of the migration whose text differs from what was applied
-    BackupFailed,         // path, reason
-    NotFound,             // kind, id
+    StoreMissing,          // path
+    StoreNotOurs,          // path
+    StoreNewer,            // path, the store's version, this program's version
+    StoreDamaged,          // path, what was found
+    StoreLocked,           // path, who holds it
+    StoreReadOnly,         // path
+    StoreFull,             // path
+    StoreFailed,           // path, SQLite's message
+    StoreFolderUnusable,   // path
+    MigrationChanged,      // number of the migration whose text differs from what was applied
+    BackupFailed,          // path, reason
+    BackupSourceDamaged,   // path of the store, what was found
+    BackupFolderMissing,   // path
+    BackupFolderFull,      // path
+    BackupFolderReadOnly,  // path
+    BackupNotCopied,       // path, reason
+    BackupDamaged,         // path, what was found
+    BackupNewer,           // path, the version of its form
+    PassphraseMissing,     // path
+    PassphraseWrong,       // path
+    PassphraseShort,       // least number of characters
+    RestoreFailed,         // path of the store, reason
+    NotFound,              // kind, id
     // what is kept
     InBin,             // what it was called
     BinKeepsRecords,   // what it is called, how many issued records

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/store/backup.h"
 
+#include "core/store/attachment_repository.h"
 #include "core/store/durable.h"
 #include "core/store/migrations.h"
 #include "core/store/verification.h"
@@ -44,14 +45,6 @@ bool hasTable(const Connection& db, const std::string& name) {
     return db.number("SELECT count(*) FROM sqlite_schema WHERE type = 'table' AND name = ?", {name}) > 0;
 }
 
-void markAsCopy(Connection& copy) {
-    if (hasTable(copy, "series")) {  // a schema that an old program made may have none
-        Transaction transaction(copy);
-        copy.run("UPDATE series SET place = 'copy'");
-        transaction.commit();
-    }
-}
-
 std::map<std::string, std::int64_t> rowCounts(const Connection& db) {
     std::map<std::string, std::int64_t> counts;
     const auto tables = db.all("SELECT name FROM sqlite_schema WHERE type = 'table'", {},
@@ -62,30 +55,24 @@ std::map<std::string, std::int64_t> rowCounts(const Connection& db) {
     return counts;
 }
 
-void checkCopy(const Connection& from, const fs::path& path) {
-    Connection copy(path, Connection::Mode::ReadOnly);
-    const std::string integrity = integrityOf(copy, Check::Full);
-    if (integrity != "ok") {
-        failed(path, integrity);
+void checkReferences(const Connection& db) {
+    const auto loose = db.first("PRAGMA foreign_key_check", {}, [](const Columns& columns) {
+        return columns.text(0) + " -> " + columns.text(2);
+    });
+    if (loose) {
+        throw Failure(ErrorCode::StoreDamaged, {db.path(), *loose});
     }
-    if (schemaOf(copy) != schemaOf(from) || rowCounts(copy) != rowCounts(from)) {
-        failed(path, "rows");
-    }
-    if (schemaOf(copy) == newestSchema(shippedMigrations())) {
-        verifyAll(copy);
-    }
-}
-
-void makeCopy(Connection& from, const fs::path& part) {
-    {
-        Connection copy(part, Connection::Mode::ReadWrite);
-        copyPages(from, copy);
-        markAsCopy(copy);
-    }
-    checkCopy(from, part);
 }
 
 }  // namespace
+
+void markAsCopy(Connection& copy) {
+    if (hasTable(copy, "series")) {  // a schema that an old program made may have none
+        Transaction transaction(copy);
+        copy.run("UPDATE series SET place = 'copy'");
+        transaction.commit();
+    }
+}
 
 std::string integrityOf(const Connection& connection, Check check) {
     std::string found;
@@ -96,6 +83,39 @@ std::string integrityOf(const Connection& connection, Check check) {
     return found;
 }
 
+void checkWhole(Connection& db) {
+    const std::string integrity = integrityOf(db, Check::Full);
+    if (integrity != "ok") {
+        throw Failure(ErrorCode::StoreDamaged, {db.path(), integrity});
+    }
+    checkReferences(db);
+    if (schemaOf(db) == newestSchema(shippedMigrations())) {
+        verifyAll(db);
+        const auto altered = alteredAttachments(db);
+        if (!altered.empty()) {
+            throw Failure(ErrorCode::AttachmentAltered, {altered.front()});
+        }
+    }
+}
+
+void copyStore(Connection& from, const fs::path& part) {
+    std::map<std::string, std::int64_t> rows;
+    int schema = 0;
+    {
+        Connection copy(part, Connection::Mode::ReadWrite);
+        const ReadScope oneState(from);  // another connection may be at work on the store
+        rows = rowCounts(from);          // the first reading takes the lock that keeps it so
+        schema = schemaOf(from);
+        copyPages(from, copy);
+        markAsCopy(copy);
+    }
+    Connection copy(part, Connection::Mode::ReadOnly);
+    if (schemaOf(copy) != schema || rowCounts(copy) != rows) {
+        throw Failure(ErrorCode::StoreDamaged, {part.string(), "rows"});
+    }
+    checkWhole(copy);
+}
+
 void backUpTo(Connection& from, const fs::path& target) {
     std::error_code unknown;
     if (fs::equivalent(target, from.path(), unknown)) {
@@ -103,7 +123,7 @@ void backUpTo(Connection& from, const fs::path& target) {
     }
     const DraftFile part(target.string() + ".part");
     try {
-        makeCopy(from, part.path());
+        copyStore(from, part.path());
         part.publish(target, DraftFile::Existing::Replace);
     } catch (const Failure& failure) {
         failed(target, failure.error().code == ErrorCode::BackupFailed ? failure.error().details.back()

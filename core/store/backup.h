@@ -14,6 +14,18 @@ namespace hearth::store {
 /// numbers.
 void backUpTo(Connection& from, const std::filesystem::path& target);
 
+/// The copy alone, as a file that is not there yet, reopened and checked, marked like the above. Throws what
+/// went wrong.
+void copyStore(Connection& from, const std::filesystem::path& part);
+
+/// Marks an open store as a copy, so that it begins its own series of numbers.
+void markAsCopy(Connection& copy);
+
+/// All that can be held against something: pages, references between rows; where the schema is this
+/// program's, also the chain of records, every digest, and the bytes of what is attached. Throws StoreDamaged
+/// with what was found, RecordAltered, RecordChainBroken, AttachmentAltered.
+void checkWhole(Connection& db);
+
 /// The same beside the store, under a name that says which schema it has and when it was made; gives the
 /// name.
 [[nodiscard]] std::filesystem::path backUpBeforeMigration(Connection& from, const Clock& clock);

@@ -26,7 +26,9 @@ void sync(const fs::path& path, int flags) {
     if (descriptor < 0) {
         failed(path);
     }
-    const bool synced = fsync(descriptor) == 0;
+    // Some file systems of sticks and networks know no sync of a folder; they have written it by then.
+    const bool knowsNone = (flags & O_DIRECTORY) != 0;
+    const bool synced = fsync(descriptor) == 0 || (knowsNone && errno == EINVAL);
     const int problem = errno;
     close(descriptor);
     if (!synced) {

@@ -147,6 +147,13 @@ class SqliteStore final : public Store {
     [[nodiscard]] Result<int> staleInSearch() override;
     [[nodiscard]] Result<void> mendSearch() override;
 
+    [[nodiscard]] Result<BackupState> backupState() const override;
+    [[nodiscard]] Result<BackupJob> backupJob() const override;
+    [[nodiscard]] Result<std::optional<BackupJob>> backupDue(BackupOccasion occasion) const override;
+    [[nodiscard]] Result<void> noteBackup(const BackupOutcome& outcome) override;
+    [[nodiscard]] Result<void> setSecondFolder(const std::filesystem::path& folder) override;
+    [[nodiscard]] Result<void> setSealing(const std::string& sealing) override;
+
     [[nodiscard]] Result<void> backUp(const std::filesystem::path& target) const override;
 
   private:
@@ -163,6 +170,7 @@ class SqliteStore final : public Store {
     std::filesystem::path m_path;
     Connection& m_db;
     Session m_session;
+    std::optional<BackupOutcome> m_unnoted;  // what could not be written into the store
 };
 
 }  // namespace hearth::store

@@ -8,6 +8,7 @@
 #include "core/register/visit_file.h"
 #include "core/rulebook/rule_book.h"
 #include "core/store/attachments.h"
+#include "core/store/backups.h"
 #include "core/store/finding.h"
 #include "core/store/kept.h"
 #include "core/store/lines.h"
@@ -62,7 +63,7 @@ struct Health {
     bool demonstration = false;
 };
 
-class Store : public Kept, public Attachments, public Privacy, public Finding {
+class Store : public Kept, public Attachments, public Privacy, public Finding, public Backups {
   public:
     using Kept::save;
 

@@ -130,6 +130,56 @@ constexpr std::array kErrors{
                                                          "No backup was written to %1: %2. The store itself "
                                                          "is unharmed; choose another place and try again.")},
     ErrorText{
+        ErrorCode::BackupSourceDamaged,
+        QT_TRANSLATE_NOOP("Words",
+                          "No backup was made, because the store %1 itself is damaged (%2). The earlier "
+                          "backups were all kept: look inside the newest and restore it.")},
+    ErrorText{ErrorCode::BackupFolderMissing,
+              QT_TRANSLATE_NOOP("Words",
+                                "The folder %1 is not there. Nothing else was touched; plug the stick in or "
+                                "choose another folder, then make a backup.")},
+    ErrorText{
+        ErrorCode::BackupFolderFull,
+        QT_TRANSLATE_NOOP("Words",
+                          "There is no room left in %1 for a backup. Everything there was kept; make room "
+                          "or choose another folder, then make a backup.")},
+    ErrorText{
+        ErrorCode::BackupFolderReadOnly,
+        QT_TRANSLATE_NOOP("Words",
+                          "Nothing can be written into %1, so no backup was made there. What is there was "
+                          "kept; allow writing or choose another folder, then make a backup.")},
+    ErrorText{ErrorCode::BackupNotCopied,
+              QT_TRANSLATE_NOOP("Words",
+                                "No copy of the backup was written to %1: %2. The backup beside the store is "
+                                "unharmed; try again or choose another folder.")},
+    ErrorText{ErrorCode::BackupDamaged,
+              QT_TRANSLATE_NOOP("Words",
+                                "The backup %1 is damaged (%2) and can't be used. Nothing was changed; take "
+                                "another one from the list.")},
+    ErrorText{
+        ErrorCode::BackupNewer,
+        QT_TRANSLATE_NOOP("Words",
+                          "The backup %1 was sealed by a newer version of this program (form %2). Nothing "
+                          "was changed; bring this program up to date to open it.")},
+    ErrorText{
+        ErrorCode::PassphraseMissing,
+        QT_TRANSLATE_NOOP("Words",
+                          "The backup %1 is sealed. Nothing was opened; type the passphrase that it was "
+                          "sealed with.")},
+    ErrorText{ErrorCode::PassphraseWrong,
+              QT_TRANSLATE_NOOP("Words",
+                                "That is not the passphrase that the backup %1 was sealed with. Nothing was "
+                                "changed; look at capitals and spaces and type it again.")},
+    ErrorText{ErrorCode::PassphraseShort,
+              QT_TRANSLATE_NOOP("Words",
+                                "The passphrase is too short: it needs %1 characters at least. Nothing was "
+                                "changed; four words that don't belong together are a good one.")},
+    ErrorText{
+        ErrorCode::RestoreFailed,
+        QT_TRANSLATE_NOOP("Words",
+                          "The backup was not restored: %2. The store %1 is as it was before; try again "
+                          "or take another backup.")},
+    ErrorText{
         ErrorCode::NotFound,
         QT_TRANSLATE_NOOP("Words",
                           "The %1 %2 is not in this store. Nothing was changed; search for it in its list.")},

@@ -54,6 +54,13 @@ std::string askSql(const std::filesystem::path& path, const std::string& sql) {
     return answer;
 }
 
+std::string withFlippedBit(std::string bytes, std::size_t place, unsigned bit) {
+    constexpr unsigned kBits = 8;
+    const auto byte = static_cast<unsigned char>(bytes.at(place));
+    bytes.at(place) = static_cast<char>(byte ^ (1U << (bit % kBits)));
+    return bytes;
+}
+
 int rounds(int usual, int full) {
     const char* wanted = std::getenv("HEARTH_FULL");
     return wanted != nullptr && std::string_view(wanted) == "1" ? full : usual;

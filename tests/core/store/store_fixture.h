@@ -88,6 +88,9 @@ class StoreTest : public ::testing::Test {
 /// The first column of the first row.
 [[nodiscard]] std::string askSql(const std::filesystem::path& path, const std::string& sql);
 
+/// Bytes with one bit of one of them turned over.
+[[nodiscard]] std::string withFlippedBit(std::string bytes, std::size_t place, unsigned bit);
+
 /// How much of a long-running check to do: 1 usually, `full` with HEARTH_FULL=1 in the environment.
 [[nodiscard]] int rounds(int usual, int full);
 

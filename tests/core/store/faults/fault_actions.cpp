@@ -166,6 +166,18 @@ Result<void> eraseOne(Store& store, reg::VisitId /*visit*/) {
     return found ? withoutValue(store.erase(found->front().id)) : withoutValue(found);
 }
 
+Result<void> noteMade(Store& store, reg::VisitId /*visit*/) {
+    BackupOutcome outcome;
+    outcome.made = "/backups/firm-backup-000000-20261125T094600Z.hearth";
+    outcome.mark = "1/2/3/4";
+    return store.noteBackup(outcome);
+}
+
+// The form of what seals backups: costs, salt, public and signing key.
+std::string someSealing() {
+    return "1 8192 " + std::string(32, '0') + " " + std::string(64, '0') + " " + std::string(128, '0');
+}
+
 Result<void> undoOne(Store& store, reg::VisitId /*visit*/) {
     return withoutValue(store.undo());
 }
@@ -231,6 +243,15 @@ void addKept(std::vector<Action>& all) {
     }
 }
 
+/// What the store remembers of its backups.
+void addBackups(std::vector<Action>& all) {
+    all.push_back({"note_backup", "noteBackup", noteMade});
+    all.push_back({"second_folder", "setSecondFolder",
+                   [](Store& store, reg::VisitId /*visit*/) { return store.setSecondFolder("/tmp"); }});
+    all.push_back({"sealing", "setSealing",
+                   [](Store& store, reg::VisitId /*visit*/) { return store.setSealing(someSealing()); }});
+}
+
 }  // namespace
 
 std::string bigPdf(const record::Document& /*document*/, const std::string& /*digest*/) {
@@ -271,6 +292,7 @@ const std::vector<Action>& actions() {
     static const std::vector<Action> kActions = [] {
         std::vector<Action> all = plainActions();
         addKept(all);
+        addBackups(all);
         return all;
     }();
     return kActions;

@@ -86,7 +86,8 @@ TEST_P(FaultAtEachStep, leavesTheOldStateOrTheNew) {
     for (; failOnce(action, step, fault) && !HasFailure(); step += stride) {
     }
     EXPECT_FALSE(HasFailure()) << "step " << step;
-    EXPECT_GT(step, first + stride);  // journal, file and header at the least
+    // Journal, file and header at the least; by strides, one of the steps of the shortest action.
+    EXPECT_GT(step, stride == 1 ? first + 2 : first);
     steps += step / stride;
 }
 
