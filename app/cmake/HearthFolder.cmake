@@ -64,6 +64,13 @@ if(HEARTH_SANITIZE)
   target_link_options(hearth_settings INTERFACE -fsanitize=address,undefined)
 endif()
 
+if(HEARTH_FUZZ)
+  # clang knows neither all of g++'s warnings nor all of its own headers' faults: g++ holds the warnings
+  target_compile_options(hearth_settings INTERFACE -Wno-error -w -fsanitize=fuzzer-no-link,address
+                                                   -fno-omit-frame-pointer -g1 -O1)
+  target_link_options(hearth_settings INTERFACE -fsanitize=fuzzer-no-link,address)
+endif()
+
 # Headers are what compiling costs here. Reading the common ones takes as long as five files, so it is done once for all
 # targets of a kind, not once a target: each kind's library holds nothing but its precompiled header.
 file(CONFIGURE OUTPUT "${CMAKE_BINARY_DIR}/precompiled/nothing.cpp" CONTENT "")

@@ -78,7 +78,7 @@ class ImportPlanner {
   public:
     ImportPlanner(const ImportChoices& choices, const KnownRegister& known,
                   const std::function<UuidBytes()>& newId)
-        : m_choices(choices), m_register(known, newId) {}
+        : m_choices(choices), m_register(known, choices.remark, newId) {}
 
     void plan(RowContent row) {
         PlannedRow planned;
@@ -181,6 +181,24 @@ int ImportPlan::count(RowFate fate) const {
 int ImportPlan::writes() const {
     return static_cast<int>(parties.size() + premises.size() + roles.size() + installations.size() +
                             appliances.size() + checks.size());
+}
+
+KnownRegister knownFrom(const record::RegisterRows& rows, calendar::Date today) {
+    KnownRegister known{rows.parties, rows.premises, {}, rows.installations, {}, {}};
+    for (const auto& role : rows.roles) {
+        if (!role.until || *role.until >= today) {
+            known.roles.push_back(role);
+        }
+    }
+    for (const auto& appliance : rows.appliances) {
+        if (!appliance.removedOn) {
+            known.appliances.push_back(appliance);
+        }
+    }
+    for (const auto& visit : rows.visits) {
+        known.visits.emplace_back(visit.premises, visit.date);
+    }
+    return known;
 }
 
 ImportPlan planImport(const CsvTable& table, const ImportChoices& choices, const KnownRegister& known,

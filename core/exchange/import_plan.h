@@ -5,6 +5,7 @@
 #include "core/exchange/import_columns.h"
 #include "core/exchange/import_problem.h"
 #include "core/exchange/import_row.h"
+#include "core/record/register_rows.h"
 #include "core/register/appliance.h"
 
 #include <functional>
@@ -27,6 +28,9 @@ struct KnownRegister {
     std::vector<std::pair<reg::PremisesId, calendar::Date>> visits;
 };
 
+/// `today` decides which roles stand.
+[[nodiscard]] KnownRegister knownFrom(const record::RegisterRows& rows, calendar::Date today);
+
 /// What happens to a row whose premises is there already, in the store or in an earlier row.
 enum class DuplicateChoice {
     Merge,  // fills fields that are empty; adds appliances and people that are not there
@@ -43,6 +47,7 @@ struct ImportChoices {
     DuplicateChoice duplicates = DuplicateChoice::Merge;
     std::map<int, DuplicateChoice> duplicatesByLine;
     std::map<int, RowChoice> rows;  // by line
+    std::string remark;             // of the visits that stand for earlier checks: "taken over from …"
 };
 
 enum class MetBy { PostcodeAndNumber, Uprn, Mprn };
@@ -63,10 +68,11 @@ struct PlannedRow {
     std::vector<std::size_t> problems;  // in ImportPlan::problems
 };
 
-/// A check done before the firm used this program: a closed visit with that date.
+/// A check done before the firm used this program: a closed visit with that date, and a remark that says
+/// where it comes from.
 struct PlannedCheck {
     reg::Visit visit;
-    reg::Entry entry;
+    reg::Entry remark;
 };
 
 struct ImportPlan {

@@ -159,8 +159,10 @@ int newAmong(const std::vector<Working<Value>>& values) {
 
 }  // namespace
 
-WorkingRegister::WorkingRegister(const KnownRegister& known, const std::function<UuidBytes()>& newId)
+WorkingRegister::WorkingRegister(const KnownRegister& known, std::string remark,
+                                 const std::function<UuidBytes()>& newId)
     : m_newId(newId),
+      m_remark(std::move(remark)),
       m_parties(workingOf(known.parties)),
       m_premises(workingOf(known.premises)),
       m_roles(workingOf(known.roles)),
@@ -386,11 +388,11 @@ void WorkingRegister::addCheck(const RowContent& row, const reg::Installation& i
     check.visit.date = *row.lastCheck;
     check.visit.startedAt = Instant(std::chrono::sys_days(*row.lastCheck)) + kNoon;
     check.visit.closed = true;
-    check.entry.id = made<reg::EntryId>();
-    check.entry.visit = check.visit.id;
-    check.entry.subject = reg::subject(installation.id);
-    check.entry.item = reg::Item::CheckDone;
-    check.entry.text = day;
+    check.remark.id = made<reg::EntryId>();
+    check.remark.visit = check.visit.id;
+    check.remark.subject = reg::subject(check.visit.id);
+    check.remark.item = reg::Item::VisitRemarks;
+    check.remark.text = m_remark;
     m_checks.push_back(check);
 }
 

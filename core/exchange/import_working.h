@@ -24,7 +24,7 @@ struct Working {
 /// What is there, found by what makes two of them the same.
 class WorkingRegister {
   public:
-    WorkingRegister(const KnownRegister& known, const std::function<UuidBytes()>& newId);
+    WorkingRegister(const KnownRegister& known, std::string remark, const std::function<UuidBytes()>& newId);
 
     /// The premises that a row means, if it is there.
     [[nodiscard]] std::optional<Met> met(const RowContent& row) const;
@@ -57,6 +57,7 @@ class WorkingRegister {
     }
 
     const std::function<UuidBytes()>& m_newId;
+    std::string m_remark;
     std::vector<Working<reg::Party>> m_parties;
     std::vector<Working<reg::Premises>> m_premises;
     std::vector<Working<reg::Role>> m_roles;

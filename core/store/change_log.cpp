@@ -77,6 +77,11 @@ std::vector<Change> changesOf(const Connection& db, reg::VisitId visit) {
     return db.all(std::string(kSelect) + "WHERE visit = ? ORDER BY position", {visit.bytes}, changeOf);
 }
 
+void eachChange(const Connection& db, const std::function<void(const Change&)>& take) {
+    db.query(std::string(kSelect) + "ORDER BY position", {},
+             [&](const Columns& columns) { take(changeOf(columns)); });
+}
+
 std::vector<GroupLine> linesOfGroup(const Connection& db, const UuidBytes& group) {
     return db.all(
         std::string(kSelect) + "WHERE group_id = ? ORDER BY position", {group}, [](const Columns& columns) {

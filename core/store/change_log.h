@@ -4,6 +4,7 @@
 #include "core/store/session.h"
 #include "core/store/store.h"
 
+#include <functional>
 #include <string>
 #include <vector>
 
@@ -20,6 +21,9 @@ namespace hearth::store {
                                     std::optional<ChangeId> after);
 [[nodiscard]] ChangePage changePage(const Connection& db, RecordId record, int limit,
                                     std::optional<ChangeId> after);
+
+/// Every line, oldest first, without holding them all.
+void eachChange(const Connection& db, const std::function<void(const Change&)>& take);
 
 /// The lines of one action, oldest first, with the visit of each.
 struct GroupLine {

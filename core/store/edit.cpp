@@ -66,7 +66,10 @@ Cell cellFromLog(CellType type, const std::optional<std::string>& text, const st
 }
 
 Edit::Edit(Session& session, Binned binned)
-    : m_session(session), m_transaction(session.db), m_group(session.newId()), m_binned(binned) {}
+    : m_session(session),
+      m_transaction(session.db),
+      m_group(session.oneStep.value_or(session.newId())),
+      m_binned(binned) {}
 
 std::optional<Cells> Edit::rowOf(const Table& table, const UuidBytes& id) const {
     const std::string sql =
@@ -260,7 +263,8 @@ void Edit::commit(Undoable undoable) {
         sealChanges(m_session.db);
     }
     m_transaction.commit();
-    if (m_logged && undoable == Undoable::Yes) {
+    const bool isNew = m_session.undoable.empty() || m_session.undoable.back() != m_group;
+    if (m_logged && undoable == Undoable::Yes && isNew) {
         m_session.undoable.push_back(m_group);
     }
 }

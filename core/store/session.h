@@ -4,6 +4,7 @@
 #include "core/base/clock.h"
 #include "core/store/connection.h"
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -17,6 +18,9 @@ struct Session {
     std::string actor;
     std::vector<UuidBytes>
         undoable;  // groups of the change log made since the store was opened, the newest last
+
+    /// While several edits make one step for undo: the group that they share.
+    std::optional<UuidBytes> oneStep = {};
 
     [[nodiscard]] UuidBytes newId() const { return makeUuid7(clock.now().time_since_epoch().count()); }
 };

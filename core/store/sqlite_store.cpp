@@ -28,13 +28,17 @@ Error SqliteStore::whyReadOnly() const {
     return *m_opened.readOnly;
 }
 
-Result<void> SqliteStore::together(const std::function<Result<void>()>& writes) {
+Result<void> SqliteStore::together(const std::function<Result<void>()>& writes, Steps steps) {
     const auto undoableBefore = m_session.undoable;
+    if (steps == Steps::One) {
+        m_session.oneStep = m_session.newId();
+    }
     auto done = changing([&] {
         Transaction whole(m_db);
         valueOrThrow(writes());
         whole.commit();
     });
+    m_session.oneStep.reset();
     if (!done) {
         m_session.undoable = undoableBefore;
     }

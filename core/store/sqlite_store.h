@@ -24,7 +24,9 @@ class SqliteStore final : public Store {
     [[nodiscard]] std::filesystem::path migrationBackup() const override { return m_opened.migrationBackup; }
     void actAs(const std::string& name) override { m_session.actor = name; }
 
-    [[nodiscard]] Result<void> together(const std::function<Result<void>()>& writes) override;
+    [[nodiscard]] Result<void> together(const std::function<Result<void>()>& writes, Steps steps) override;
+    [[nodiscard]] Result<record::RegisterRows> registerRows() const override;
+    [[nodiscard]] Result<void> eachChange(const std::function<void(const Change&)>& take) const override;
 
     [[nodiscard]] Result<reg::Firm> firm() const override;
     [[nodiscard]] Result<void> saveFirm(const reg::Firm& firm) override;

@@ -13,6 +13,7 @@
 #include "core/store/kept.h"
 #include "core/store/lines.h"
 #include "core/store/privacy.h"
+#include "core/store/whole.h"
 
 #include <filesystem>
 #include <functional>
@@ -63,7 +64,12 @@ struct Health {
     bool demonstration = false;
 };
 
-class Store : public Kept, public Attachments, public Privacy, public Finding, public Backups {
+class Store : public Kept,
+              public Attachments,
+              public Privacy,
+              public Finding,
+              public Backups,
+              public Whole {
   public:
     using Kept::save;
 
@@ -89,7 +95,12 @@ class Store : public Kept, public Attachments, public Privacy, public Finding, p
     /// Makes one transaction of all that `writes` does here: on the disk when the call returns, or nothing of
     /// it when `writes` gives an error. For much at once (a scenario, an import): each transaction of its own
     /// costs the disk several syncs.
-    [[nodiscard]] virtual Result<void> together(const std::function<Result<void>()>& writes) = 0;
+    ///
+    /// With Steps::One undo takes all of it back at once. Records are not issued in such a one, nor anything
+    /// done that is no step of undo.
+    enum class Steps { AsMade, One };
+    [[nodiscard]] virtual Result<void> together(const std::function<Result<void>()>& writes,
+                                                Steps steps = Steps::AsMade) = 0;
 
     // the firm
     [[nodiscard]] virtual Result<reg::Firm> firm() const = 0;

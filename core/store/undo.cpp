@@ -5,6 +5,7 @@
 #include "core/store/edit.h"
 #include "core/store/entry_rows.h"
 
+#include <algorithm>
 #include <cassert>
 #include <map>
 #include <utility>
@@ -53,15 +54,16 @@ void restoreRow(Edit& edit, const Lines& lines) {
 std::vector<Lines> rowsBackwards(const std::vector<GroupLine>& group) {
     std::vector<Lines> rows;
     for (const auto& line : group) {
-        const bool sameRow = !rows.empty() && rows.front().front().change.table == line.change.table &&
-                             rows.front().front().change.row == line.change.row &&
-                             rows.front().front().visit == line.visit;
+        const bool sameRow = !rows.empty() && rows.back().front().change.table == line.change.table &&
+                             rows.back().front().change.row == line.change.row &&
+                             rows.back().front().visit == line.visit;
         if (sameRow) {
-            rows.front().push_back(line);
+            rows.back().push_back(line);
         } else {
-            rows.insert(rows.begin(), Lines{line});
+            rows.push_back(Lines{line});
         }
     }
+    std::reverse(rows.begin(), rows.end());
     return rows;
 }
 

@@ -15,6 +15,7 @@ using reg::RoleKind;
 ImportPlan planOf(const std::string& csv, const KnownRegister& known = {}, ImportChoices choices = {}) {
     const auto table = readCsv(csv);
     choices.columns = guessColumns(table);
+    choices.remark = "taken over";
     choices.form.today = *calendar::fromIso("2026-11-25");
     static const auto kNewId = testing::countingIds();
     return planImport(table, choices, known, kNewId);
@@ -71,7 +72,7 @@ TEST(ImportPlan, takesEveryFieldOfARow) {
     ASSERT_EQ(plan.checks.size(), 1U);
     EXPECT_EQ(calendar::isoText(plan.checks[0].visit.date), "2025-11-25");
     EXPECT_TRUE(plan.checks[0].visit.closed);
-    EXPECT_EQ(plan.checks[0].entry.text, "2025-11-25");
+    EXPECT_EQ(plan.checks[0].remark.text, "taken over");
     EXPECT_EQ(plan.newPremises, 1);
     EXPECT_EQ(plan.newParties, 2);
     EXPECT_EQ(plan.newAppliances, 2);

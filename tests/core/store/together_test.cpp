@@ -39,6 +39,46 @@ TEST_F(Together, keepsNothingWhenItEndsInAnError) {
     EXPECT_EQ(parties(), 0U);
 }
 
+/// A merge into what was there, new rows that hang on each other, and a visit with an entry: all gone by one
+/// undo.
+TEST_F(Together, isOneStepForUndoWhenAsked) {
+    const Sample sample = putSample(*store);
+    const auto before = valueOf(store->registerRows());
+    valueOf(addParty("before"));
+    valueOf(store->together(
+        [&]() -> Result<void> {
+            valueOf(addParty("Anna"));
+            auto premises = sample.premises;
+            premises.uprn = "77";
+            valueOf(store->save(premises));
+            reg::Appliance appliance;
+            appliance.id = reg::ApplianceId{store->newId()};
+            appliance.installation = sample.installation.id;
+            appliance.make = "Invented";
+            valueOf(store->save(appliance));
+            const auto visit = valueOf(store->startVisit(sampleVisit(sample)));
+            reg::Entry entry;
+            entry.visit = visit;
+            entry.subject = reg::subject(visit);
+            entry.item = reg::Item::VisitRemarks;
+            entry.text = "taken over";
+            return store->saveEntry(entry);
+        },
+        Store::Steps::One));
+    EXPECT_EQ(valueOf(store->registerRows()).visits.size(), 1U);
+    ASSERT_TRUE(valueOf(store->undo()));
+    const auto after = valueOf(store->registerRows());
+    EXPECT_EQ(after.premises, before.premises);
+    EXPECT_EQ(after.appliances, before.appliances);
+    EXPECT_TRUE(after.visits.empty());
+    EXPECT_EQ(after.parties.size(), before.parties.size() + 1) << "the step before stays";
+    ASSERT_TRUE(valueOf(store->undo()));
+    EXPECT_EQ(valueOf(store->registerRows()).parties, before.parties);
+    valueOf(addParty("later"));
+    ASSERT_TRUE(valueOf(store->undo())) << "steps are single again";
+    EXPECT_EQ(valueOf(store->registerRows()).parties, before.parties);
+}
+
 TEST_F(Together, aRefusedPartLeavesTheOthers) {
     const Sample sample = putSample(*store);
     const auto visit = valueOf(store->startVisit(sampleVisit(sample)));

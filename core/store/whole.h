@@ -1,0 +1,26 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/base/result.h"
+#include "core/record/register_rows.h"
+#include "core/store/lines.h"
+
+#include <functional>
+
+namespace hearth::store {
+
+/// The store taken as a whole, for what goes out of it and comes in.
+class Whole {
+  public:
+    Whole() = default;
+    Whole(const Whole&) = delete;
+    Whole& operator=(const Whole&) = delete;
+    virtual ~Whole() = default;
+
+    /// All of the register at one moment.
+    [[nodiscard]] virtual Result<record::RegisterRows> registerRows() const = 0;
+    /// The whole change log, the oldest line first, one line after the other.
+    [[nodiscard]] virtual Result<void> eachChange(const std::function<void(const Change&)>& take) const = 0;
+};
+
+}  // namespace hearth::store
