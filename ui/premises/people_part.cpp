@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/premises/people_part.h"
 
+#include "ui/premises/person_data.h"
 #include "ui/shell/line_list.h"
 
 #include <QCompleter>
@@ -48,6 +49,7 @@ PersonRow::PersonRow(const shell::Context& context, reg::RoleKind kind, QWidget*
     lines->setContentsMargins(0, 0, 0, 0);
     lines->addLayout(row);
     lines->addWidget(m_details);
+    m_details->layout()->addWidget(makeSaveButton());
     m_details->hide();
     m_name->setObjectName(QStringLiteral("name"));
     m_name->setLabel(context.words.role(kind));
@@ -64,6 +66,19 @@ PersonRow::PersonRow(const shell::Context& context, reg::RoleKind kind, QWidget*
         completer->setFilterMode(Qt::MatchContains);
         line->setCompleter(completer);
     }
+}
+
+QWidget* PersonRow::makeSaveButton() {
+    auto* save =
+        new shell::KeyButton(tr("Save what is held about them"), shell::ButtonKind::Quiet, m_details);
+    save->setObjectName(QStringLiteral("savePersonButton"));
+    save->setAccessibleName(tr("%1: save what is held about them").arg(m_context.words.role(m_kind)));
+    connect(save, &QPushButton::clicked, this, [this] {
+        if (m_holder) {
+            saveWhatIsHeld(m_context, this, m_holder->id);
+        }
+    });
+    return save;
 }
 
 void PersonRow::offerKnown() {
@@ -237,25 +252,62 @@ PeoplePart::PeoplePart(const shell::Context& context, QWidget* parent) : QWidget
     m_pastHeading = shell::softText(tr("Who it was before"), this);
     lines->addWidget(m_pastHeading);
     lines->addWidget(m_past);
+    makePastButtons(lines);
+}
+
+void PeoplePart::makePastButtons(QVBoxLayout* lines) {
+    m_pastButtons = new QWidget(this);
+    auto* buttons = new QHBoxLayout(m_pastButtons);
+    buttons->setContentsMargins(0, 0, 0, 0);
+    buttons->setSpacing(look::kGap);
+    auto* save =
+        new shell::KeyButton(tr("Save what is held about them"), shell::ButtonKind::Quiet, m_pastButtons);
+    save->setObjectName(QStringLiteral("savePastPersonButton"));
+    auto* erase =
+        new shell::KeyButton(tr("Erase what is held about them"), shell::ButtonKind::Quiet, m_pastButtons);
+    erase->setObjectName(QStringLiteral("erasePersonButton"));
+    erase->setEnabled(!m_context.store.isReadOnly());
+    buttons->addWidget(save);
+    buttons->addWidget(erase);
+    buttons->addStretch(1);
+    lines->addWidget(m_pastButtons);
+    connect(save, &QPushButton::clicked, this, [this] {
+        if (const auto id = pastPerson()) {
+            saveWhatIsHeld(m_context, this, *id);
+        }
+    });
+    connect(erase, &QPushButton::clicked, this, [this] {
+        if (const auto id = pastPerson(); id && erasePerson(m_context, this, *id)) {
+            fillPast();
+        }
+    });
+}
+
+std::optional<reg::PartyId> PeoplePart::pastPerson() const {
+    const int row = m_past->currentRow();
+    return row < 0 ? std::nullopt : std::optional(m_pastPeople.at(static_cast<std::size_t>(row)));
 }
 
 /// Shown only where there is somebody: most premises have nobody.
 void PeoplePart::fillPast() {
     std::vector<shell::Line> lines;
+    m_pastPeople.clear();
     for (const auto& held : m_context.store.rolesOf(m_premises).value_or(std::vector<store::RoleLine>())) {
         if (!held.role.until) {
             continue;
         }
         shell::Line line;
         line.key = qstring(held.role.id.text());
-        line.title = qstring(held.party.name);
+        line.title = held.party.name.empty() ? tr("(erased)") : qstring(held.party.name);
         line.detail = m_context.words.role(held.role.kind);
         line.right = tr("until %1").arg(m_context.words.shortDate(*held.role.until));
         if (held.role.since) {
             line.rightDetail = tr("since %1").arg(m_context.words.shortDate(*held.role.since));
         }
         lines.push_back(std::move(line));
+        m_pastPeople.push_back(held.party.id);
     }
+    m_pastButtons->setVisible(!lines.empty());
     m_past->setVisible(!lines.empty());
     m_pastHeading->setVisible(!lines.empty());
     m_past->setLines(std::move(lines));

@@ -26,6 +26,7 @@ class PersonRow : public QWidget {
     void changed();
 
   private:
+    [[nodiscard]] QWidget* makeSaveButton();
     void offerKnown();
     void toggleDetails();
     Result<void> keepName(const QString& typed);
@@ -56,14 +57,18 @@ class PeoplePart : public QWidget {
     void changed();
 
   private:
+    void makePastButtons(QVBoxLayout* lines);
     void fillPast();
+    [[nodiscard]] std::optional<reg::PartyId> pastPerson() const;
 
     shell::Context m_context;
     reg::PremisesId m_premises;
     shell::Text* m_problem;
     std::vector<std::pair<reg::RoleKind, PersonRow*>> m_rows;
     shell::LineList* m_past = nullptr;
+    std::vector<reg::PartyId> m_pastPeople;
     shell::Text* m_pastHeading = nullptr;
+    QWidget* m_pastButtons = nullptr;
 };
 
 }  // namespace hearth::ui::premises

@@ -3,8 +3,7 @@
 
 #include "ui/records/file_name.h"
 #include "ui/records/page_preview.h"
-
-#include <QSaveFile>
+#include "ui/shell/saving.h"
 
 namespace hearth::ui::records {
 
@@ -13,15 +12,6 @@ using words::qstring;
 namespace {
 
 /// Writes all or nothing.
-Result<void> writeFile(const QString& path, const std::string& bytes) {
-    QSaveFile file(path);
-    const auto length = static_cast<qint64>(bytes.size());
-    if (!file.open(QIODevice::WriteOnly) || file.write(bytes.data(), length) != length || !file.commit()) {
-        return fail(ErrorCode::FileUnwritable, {path.toStdString(), file.errorString().toStdString()});
-    }
-    return {};
-}
-
 QString isoDayOf(const store::RecordLine& line) {
     Instant at{};
     return parseInstant(line.header.issuedAt, at)
@@ -189,7 +179,7 @@ void RecordSheet::savePdf() {
         return;
     }
     // The bytes that were issued, not the document rendered anew.
-    if (const auto written = writeFile(*path, m_record->pdf); !written) {
+    if (const auto written = shell::writeFile(*path, m_record->pdf); !written) {
         m_context.dialogs.tell(this, tr("The PDF was not saved"), m_context.words.error(written.error()));
         return;
     }
