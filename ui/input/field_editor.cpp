@@ -26,6 +26,11 @@ bool isPlainEnter(const QKeyEvent& event) {
     return isEnter && (event.modifiers() & ~Qt::KeypadModifier) == Qt::NoModifier;
 }
 
+/// Some desktops let a line of text delete to its end by this.
+bool isSheetKey(const QKeyEvent& event) {
+    return event.key() == Qt::Key_K && event.modifiers() == Qt::ControlModifier;
+}
+
 }  // namespace
 
 void FieldEditor::adopt(QWidget* field) {
@@ -128,7 +133,7 @@ bool FieldEditor::answerKey(QKeyEvent* event) {
         return true;
     }
     const bool isEnter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
-    if (isEnter && event->modifiers().testFlag(Qt::ControlModifier)) {
+    if (isSheetKey(*event) || (isEnter && event->modifiers().testFlag(Qt::ControlModifier))) {
         event->ignore();  // the window's
         return true;
     }
@@ -145,6 +150,12 @@ bool FieldEditor::eventFilter(QObject* watched, QEvent* event) {
         return Editor::eventFilter(watched, event);
     }
     switch (event->type()) {
+        case QEvent::ShortcutOverride:
+            if (isSheetKey(*static_cast<QKeyEvent*>(event))) {
+                event->ignore();
+                return true;
+            }
+            return false;
         case QEvent::KeyPress:
             return answerKey(static_cast<QKeyEvent*>(event));
         case QEvent::FocusOut:

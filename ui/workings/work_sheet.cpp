@@ -51,8 +51,6 @@ void WorkSheet::rebuild() {
         takeWidget();
         m_old.emplace_back(m_paper);
         m_paper->deleteLater();  // what was pressed may stand on it
-        // Whoever comes first: it must not outlive the words that it is written with.
-        connect(this, &QObject::destroyed, m_paper, [old = m_paper] { delete old; });
     }
     m_paper = new WorkPaper(m_model, m_context, nullptr);
     m_paper->setRoom(viewport()->width());
@@ -74,8 +72,7 @@ void WorkSheet::refilled() {
     m_paper->refill();
 }
 
-/// A list would page through its choices and change a value: the paging keys move the paper, wherever the
-/// keyboard is.
+/// Fields would answer some keys in a way of their own. See eventFilter.
 void WorkSheet::watchStops() {
     for (const WorkField& field : m_paper->fields()) {
         field.editor->focusTarget()->installEventFilter(this);
@@ -83,16 +80,44 @@ void WorkSheet::watchStops() {
     Q_EMIT stopsChanged();
 }
 
+/// A list would page through its choices and change a value: the paging keys move the paper, wherever the
+/// keyboard is. Enter in the last field would go out to the window's buttons and press one by the next Enter.
 bool WorkSheet::eventFilter(QObject* watched, QEvent* event) {
     if (event->type() == QEvent::KeyPress) {
         const auto* key = static_cast<QKeyEvent*>(event);
+        const bool isPlain = (key->modifiers() & ~Qt::KeypadModifier) == Qt::NoModifier;
         const bool pages = key->key() == Qt::Key_PageUp || key->key() == Qt::Key_PageDown;
-        if (pages && key->modifiers() == Qt::NoModifier) {
+        if (pages && isPlain) {
             turn(key->key() == Qt::Key_PageUp ? -1 : 1);
+            return true;
+        }
+        const bool isEnter = key->key() == Qt::Key_Return || key->key() == Qt::Key_Enter;
+        if (isEnter && isPlain && isLast(watched)) {
+            endHere(watched);
             return true;
         }
     }
     return QScrollArea::eventFilter(watched, event);
+}
+
+bool WorkSheet::isLast(const QObject* field) const {
+    const auto fields = m_paper->fields();
+    return !fields.empty() && fields.back().editor->focusTarget() == field;
+}
+
+/// On, if a field has come of what was typed.
+void WorkSheet::endHere(const QObject* field) {
+    shell::commitField(this);
+    const auto fields = m_paper->fields();
+    const auto at = std::find_if(fields.begin(), fields.end(), [field](const WorkField& other) {
+        return other.editor->focusTarget() == field;
+    });
+    if (at != fields.end() && at + 1 != fields.end()) {
+        shell::focusOn((at + 1)->editor);
+        return;
+    }
+    follow(QApplication::focusWidget());
+    m_context.navigator.say(tr("The last field. Ctrl+T takes the sheet over, Ctrl+K goes to the questions."));
 }
 
 void WorkSheet::turn(int by) {
@@ -125,6 +150,9 @@ void WorkSheet::follow(QWidget* focus) {
         if (qobject_cast<input::Editor*>(at) != nullptr) {
             shown = at;  // with its label and what is said below it
         }
+    }
+    if (isLast(focus)) {
+        verticalScrollBar()->setValue(verticalScrollBar()->maximum());  // to the figures below it
     }
     ensureWidgetVisible(shown, 0, kAround);
     Q_EMIT helped(shown->toolTip());

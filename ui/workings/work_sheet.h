@@ -45,6 +45,8 @@ class WorkSheet : public QScrollArea {
     void watchStops();
     void follow(QWidget* focus);
     void turn(int by);
+    [[nodiscard]] bool isLast(const QObject* field) const;
+    void endHere(const QObject* field);
     [[nodiscard]] std::vector<input::FindingNote*> notesOfFocus() const;
     void openSources(const std::vector<input::FindingNote*>& notes);
     void openRule(const rulebook::RuleKey& key);

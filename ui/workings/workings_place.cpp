@@ -12,7 +12,7 @@
 #include <QApplication>
 #include <QClipboard>
 #include <QHBoxLayout>
-#include <QKeyEvent>
+#include <QShortcut>
 #include <QStackedWidget>
 
 #include <algorithm>
@@ -42,6 +42,12 @@ void WorkingsPlace::build() {
     connect(m_sheet, &WorkSheet::left, this, [this] { m_list->setFocus(Qt::OtherFocusReason); });
     connect(m_sheet, &WorkSheet::helped, m_help, &QLabel::setText);
     connect(m_sheet, &WorkSheet::stopsChanged, this, &WorkingsPlace::orderTabs);
+    // From wherever the keyboard is in the window, while this place is in view.
+    auto* toQuestions = new QShortcut(Qt::CTRL | Qt::Key_K, this);
+    connect(toQuestions, &QShortcut::activated, this, [this] {
+        commit();
+        m_list->setFocus(Qt::ShortcutFocusReason);
+    });
 }
 
 void WorkingsPlace::addSide(QWidget* side) {
@@ -257,15 +263,6 @@ void WorkingsPlace::search(const QString& text) {
         m_model->refresh();
     }
     fillList();
-}
-
-void WorkingsPlace::keyPressEvent(QKeyEvent* event) {
-    if (event->key() == Qt::Key_K && event->modifiers() == Qt::ControlModifier) {
-        commit();
-        m_list->setFocus(Qt::ShortcutFocusReason);
-        return;
-    }
-    Place::keyPressEvent(event);
 }
 
 }  // namespace hearth::ui::workings

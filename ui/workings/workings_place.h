@@ -40,9 +40,6 @@ class WorkingsPlace : public shell::Place {
     /// The keyboard goes to the first empty field.
     void takeField();
 
-  protected:
-    void keyPressEvent(QKeyEvent* event) override;
-
   private:
     void build();
     void addSide(QWidget* side);

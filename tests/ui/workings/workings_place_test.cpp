@@ -13,6 +13,7 @@
 #include <QClipboard>
 #include <QComboBox>
 #include <QLabel>
+#include <QLineEdit>
 #include <QPushButton>
 
 #include <gtest/gtest.h>
@@ -339,6 +340,47 @@ TEST_F(WorkingsPlaceTest, TheListIsReachedFromTheSheetAndTheSheetFromTheList) {
     EXPECT_TRUE(sheet()->isAncestorOf(focus()));
     press(Qt::Key_Escape);
     EXPECT_EQ(focus(), list());
+}
+
+TEST_F(WorkingsPlaceTest, TheListIsReachedFromOutsideThePlaceToo) {
+    start(Question::RoomCo);
+    child<QLineEdit>(window.get(), "searchField")->setFocus();
+    press(Qt::Key_K, Qt::ControlModifier);
+    EXPECT_EQ(focus(), list());
+}
+
+TEST_F(WorkingsPlaceTest, EnterInTheLastFieldStaysOnTheSheetAndSaysSo) {
+    start();
+    for (const auto& info : judging::questions()) {
+        SCOPED_TRACE(std::string(info.code));
+        place->openQuestion(info.question);
+        QApplication::processEvents();
+        QWidget* last = fields().back().editor->focusTarget();
+        last->setFocus();
+        press(Qt::Key_Return);
+        press(Qt::Key_Enter, Qt::KeypadModifier);
+        EXPECT_EQ(focus(), last);
+        EXPECT_TRUE(said().contains(QStringLiteral("The last field.")));
+        window->say({});
+    }
+}
+
+TEST_F(WorkingsPlaceTest, EnterInTheLastFieldGoesOnWhereOneHasComeOfIt) {
+    start(Question::RoomCo);
+    enterField(fields().back().editor);
+    typeLine(QStringLiteral("3"));
+    EXPECT_EQ(focus(), editor(place, "4-2-room_co.at")->focusTarget());
+}
+
+TEST_F(WorkingsPlaceTest, TheLastFieldShowsTheFiguresBelowIt) {
+    start(Question::GasRate);
+    window->resize(1024, 600);
+    fillField(editor(place, "rate.time"), QStringLiteral("120"));
+    enterField(fields().back().editor);
+    QApplication::processEvents();
+    const auto* result = child<QWidget>(sheet()->paper(), "workingsResult");
+    const int bottom = result->mapTo(sheet()->viewport(), QPoint(0, result->height())).y();
+    EXPECT_LE(bottom, sheet()->viewport()->height());
 }
 
 TEST_F(WorkingsPlaceTest, SearchFindsQuestionsByTheirWordsAndTheirFields) {
