@@ -163,8 +163,8 @@ std::optional<Finding> coMeanFinding(FindingKind kind, Rule rule, Duration windo
     const bool isShort = window <= kCoShortExposure;
     noteGuidelines(finding, where, isShort ? Duration() : kCoShortExposure,
                    isShort ? kCoShortExposure : std::max(window, Duration(kDay, kHour)));
-    if (series.someUnreadable && finding.outcome != Outcome::Fail) {
-        finding.notes.push_back({Say::ReadingUnusable});
+    if (const auto gap = gapIn(series); gap && finding.outcome != Outcome::Fail) {
+        finding.notes.push_back({*gap});
         finding.outcome = Outcome::NoVerdict;
     }
     return finding;

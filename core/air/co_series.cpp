@@ -108,6 +108,13 @@ CoMean meanOver(const std::vector<CoPoint>& points, double from, double to) {
 
 }  // namespace
 
+std::optional<rulebook::Say> gapIn(const CoSeries& series) {
+    if (series.someUnreadable) {
+        return rulebook::Say::ReadingUnusable;
+    }
+    return series.someMissing ? std::optional(rulebook::Say::ReadingMissing) : std::nullopt;
+}
+
 std::vector<CoReading> readingsAt(const CoSeries& series, CoPlace place) {
     std::vector<CoReading> found;
     std::copy_if(series.readings.begin(), series.readings.end(), std::back_inserter(found),

@@ -3,6 +3,7 @@
 
 #include "core/quantity/quantity.h"
 #include "core/quantity/uncertain.h"
+#include "core/rulebook/sentence.h"
 
 #include <optional>
 #include <vector>
@@ -27,9 +28,15 @@ struct CoSeries {
     quantity::Share accuracy;
     /// A reading that was typed but can't be read: the others still warn, but nothing passes.
     bool someUnreadable = false;
+    /// A reading, its time or its place that was not said: as above.
+    bool someMissing = false;
     /// Taken from outside the room, with a probe or through a logger.
     bool readAtDistance = false;
 };
+
+/// Why nothing may pass on this series; nothing where everything was said and read.
+/// Source: common practice, no source (bookkeeping). Checked: co_series_test.cpp.
+[[nodiscard]] std::optional<rulebook::Say> gapIn(const CoSeries& series);
 
 /// Readings at one place, by time. Of two at the same instant both stay.
 /// Source: common practice, no source (bookkeeping). Checked: co_series_test.cpp.

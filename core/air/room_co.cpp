@@ -235,8 +235,8 @@ Finding levelOfRoom(const RoomCoInput& input, const RulesInForce& rules) {
     if (indoors) {
         noteAlarm(finding, *indoors);
     }
-    if (input.series.someUnreadable) {
-        finding.notes.push_back({Say::ReadingUnusable});
+    if (const auto gap = gapIn(input.series)) {
+        finding.notes.push_back({*gap});
         finding.outcome = rulebook::graver(finding.outcome, Outcome::NoVerdict);
     }
     return finding;

@@ -63,7 +63,10 @@ void answerSmall(Asking& asking) {
     }
     const auto rules = smallRules(asking);
     const auto need = tightness::purgeNeed(part, rules);
-    auto finding = rulebook::noVerdict(rulebook::FindingKind::Purge, {rulebook::Say::LimitMissing});
+    const bool isEntered = need.entry != nullptr && need.entry->isKnown();
+    auto finding =
+        rulebook::noVerdict(rulebook::FindingKind::Purge,
+                            {isEntered ? rulebook::Say::ReadingMissing : rulebook::Say::LimitMissing});
     if (need.volume) {
         asking.work(Derived::PurgeVolume, pipework::figureOf(*need.volume), "IGEM/UP/1B, by the entry named");
         showTime(asking, *need.volume);

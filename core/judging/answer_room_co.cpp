@@ -38,9 +38,11 @@ class CoRows {
 
   private:
     void takeRow(int at, const Readings& row);
-    void doubt(Say say, int at) {
-        m_asking.answer.notes.push_back({say, {std::to_string(at + 1)}});
-        m_typed.series.someUnreadable = m_typed.series.someUnreadable || say != Say::CoTimesBackwards;
+    void doubt(Say say, int at) { m_asking.answer.notes.push_back({say, {std::to_string(at + 1)}}); }
+    /// Nothing can pass with it.
+    void lack(Say say, int at, bool isTyped) {
+        doubt(say, at);
+        (isTyped ? m_typed.series.someUnreadable : m_typed.series.someMissing) = true;
     }
     quantity::Duration timeOf(int at, const Readings& row);
     CoPlace placeOf(int at, const Readings& row);
@@ -63,7 +65,7 @@ quantity::Duration CoRows::timeOf(int at, const Readings& row) {
         return time->value;
     }
     if (!m_isFirst || time.unreadable) {
-        doubt(Say::CoTimeMissing, at);
+        lack(Say::CoTimeMissing, at, time.unreadable);
     }
     return m_before;
 }
@@ -74,7 +76,7 @@ CoPlace CoRows::placeOf(int at, const Readings& row) {
                                                                {choice::kAppliance, CoPlace::AtAppliance},
                                                                {choice::kElsewhere, CoPlace::NextRoom}});
     if (!place) {
-        doubt(Say::CoPlaceMissing, at);
+        lack(Say::CoPlaceMissing, at, row.isEntered(Item::RoomCoPlace));
     }
     return place.value_or(CoPlace::Room);
 }
@@ -82,7 +84,7 @@ CoPlace CoRows::placeOf(int at, const Readings& row) {
 void CoRows::takeRow(int at, const Readings& row) {
     const auto level = row.trace(Item::RoomCo);
     if (!level) {
-        doubt(Say::CoLevelMissing, at);
+        lack(Say::CoLevelMissing, at, level.unreadable);
         return;
     }
     auto& series = m_typed.series;

@@ -2,8 +2,22 @@
 #include "core/judging/asking.h"
 
 #include <algorithm>
+#include <iterator>
+#include <vector>
 
 namespace hearth::judging {
+
+namespace {
+
+bool asksFor(Question question, Group group, reg::Item item) {
+    const auto groups = infoOf(question).groups;
+    return std::any_of(groups.begin(), groups.end(), [&](const AskedGroup& asked) {
+        return asked.group == group &&
+               std::find(asked.items.begin(), asked.items.end(), item) != asked.items.end();
+    });
+}
+
+}  // namespace
 
 rulebook::Gas Asking::gasOf(const Worksheet& sheet) {
     const auto* entry = sheet.find(Group::Once, 0, reg::Item::GasFamily);
@@ -19,7 +33,15 @@ Asking::Asking(const Worksheet& asked, const rulebook::RuleBook& rules)
       inForce(rules, rulebook::Edition::General, gas, asked.on()) {}
 
 void Asking::find(rulebook::Finding finding, std::initializer_list<reg::Item> about, Group group, int row) {
-    answer.findings.push_back({std::move(finding), Worksheet::subject(group, row), about});
+    std::vector<reg::Item> lacking;
+    if (finding.why.say == rulebook::Say::ReadingMissing) {
+        std::copy_if(about.begin(), about.end(), std::back_inserter(lacking), [&](reg::Item item) {
+            return asksFor(sheet.question(), group, item) && sheet.isAsked(group, row, item) &&
+                   sheet.find(group, row, item) == nullptr;
+        });
+    }
+    answer.findings.push_back(
+        {std::move(finding), Worksheet::subject(group, row), about, std::move(lacking)});
 }
 
 void Asking::work(Derived what, const quantity::Figure& figure, std::string_view source,

@@ -19,6 +19,8 @@ struct Judged {
     rulebook::Finding finding;
     reg::SubjectRef subject;
     std::vector<reg::Item> about;
+    /// Of these nothing is typed, and the finding says that something is missing.
+    std::vector<reg::Item> lacking = {};
     bool operator==(const Judged&) const = default;
 };
 

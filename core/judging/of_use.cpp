@@ -78,6 +78,7 @@ constexpr auto kOfUse = std::to_array<OfUse>({
     {Item::PurgeVolumeKnown, Item::PurgeSize, While::IsNot, choice::kLarger},
     {Item::PurgePipes, Item::PurgeSize, While::Is, choice::kLarger},
     {Item::PurgePlate, Item::PurgeSize, While::Is, choice::kLarger},
+    {Item::PurgePassed, Item::PurgeSize, While::Is, choice::kLarger},
     {Item::PurgeEndGas, Item::PurgeSize, While::Is, choice::kLarger},
     // --- end of purge
     // --- gas

@@ -59,6 +59,18 @@ Figure figureOf(quantity::Volume volume) {
     return {Decimal::rounded(volume.in(quantity::kCubicMetre), 6), UnitCode::CubicMetre};
 }
 
+Figure shortFigureOf(quantity::Volume volume) {
+    constexpr int kLeastDecimals = 3;
+    const Figure whole = figureOf(volume);
+    for (int decimals = kLeastDecimals; decimals < whole.value.decimals(); ++decimals) {
+        const Decimal shorter = Decimal::rounded(volume.in(quantity::kCubicMetre), decimals);
+        if (std::abs(shorter.toDouble() - whole.value.toDouble()) < whole.value.lastDigit() / 2.0) {
+            return {shorter, UnitCode::CubicMetre};
+        }
+    }
+    return whole;
+}
+
 Figure figureOf(quantity::Flow flow) {
     return {Decimal::rounded(flow.in(quantity::kLitrePerHour), 2), UnitCode::LitrePerHour};
 }

@@ -20,6 +20,8 @@ namespace hearth::tightness {
 [[nodiscard]] quantity::Figure figureOf(quantity::Duration duration);
 [[nodiscard]] quantity::Figure figureOf(quantity::Volume volume);
 [[nodiscard]] quantity::Figure figureOf(quantity::Flow flow);
+/// m3 of a volume that may have been typed: as many decimals as it takes, three to six.
+[[nodiscard]] quantity::Figure shortFigureOf(quantity::Volume volume);
 [[nodiscard]] quantity::Figure figureOf(quantity::TemperatureChange change);
 [[nodiscard]] quantity::Figure millimetres(double nominal);
 /// Whole minutes as minutes, anything else in whole seconds: 6 min 59 s never reads as 7 min.

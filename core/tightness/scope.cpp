@@ -41,7 +41,7 @@ Measure volumeMeasure(const ScopeInput& input) {
     if (input.volume) {
         measure.state = State::Known;
         measure.value = input.volume->in(quantity::kCubicMetre);
-        measure.shown = figureOf(*input.volume);
+        measure.shown = shortFigureOf(*input.volume);
     }
     return measure;
 }
@@ -165,7 +165,7 @@ Say standardInstead(const ScopeInput& input, Gas gas) {
 Finding scope(const ScopeInput& input, const RulesInForce& rules) {
     Finding finding{FindingKind::Scope};
     if (input.volume) {
-        finding.measured = figureOf(*input.volume);
+        finding.measured = shortFigureOf(*input.volume);
     }
     const auto tally = tallyUp(finding, input, rules);
     if (tally.beyond != nullptr) {

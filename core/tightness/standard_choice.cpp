@@ -39,7 +39,7 @@ std::array<Measured, 3> up1aMeasures(const ScopeInput& input) {
         Measured{Rule::Up1aOperatingPressure, Say::ScopeBeyondPressure, std::nullopt, true, {}}};
     if (input.volume) {
         measures[0].value = input.volume->in(quantity::kCubicMetre);
-        measures[0].shown = figureOf(*input.volume);
+        measures[0].shown = shortFigureOf(*input.volume);
     }
     if (input.operating) {
         measures[2].value = input.operating->in(quantity::kMillibar);

@@ -3,8 +3,11 @@
 
 #include "ui/input/choice_accessible.h"
 
+#include <QApplication>
 #include <QComboBox>
 #include <QKeyEvent>
+
+#include <algorithm>
 
 namespace hearth::ui::input {
 
@@ -67,15 +70,64 @@ void ListEditor::setReadOnly(bool readOnly) {
 }
 
 bool ListEditor::eventFilter(QObject* watched, QEvent* event) {
-    if (watched == m_list && event->type() == QEvent::KeyPress) {
-        const int key = static_cast<QKeyEvent*>(event)->key();
-        if (key == Qt::Key_Delete || key == Qt::Key_Backspace) {
-            m_list->setCurrentIndex(-1);
-            Q_EMIT edited();
-            return true;
-        }
+    if (watched == m_list && event->type() == QEvent::KeyPress &&
+        answerListKey(*static_cast<QKeyEvent*>(event))) {
+        return true;
     }
     return FieldEditor::eventFilter(watched, event);
+}
+
+bool ListEditor::answerListKey(const QKeyEvent& event) {
+    if (event.key() == Qt::Key_Delete || event.key() == Qt::Key_Backspace) {
+        m_typed.clear();
+        m_list->setCurrentIndex(-1);
+        Q_EMIT edited();
+        return true;
+    }
+    const QString letter = event.text();
+    const bool isBare = (event.modifiers() & ~(Qt::ShiftModifier | Qt::KeypadModifier)) == Qt::NoModifier;
+    if (!isBare || letter.isEmpty() || !letter.front().isPrint()) {
+        return false;
+    }
+    if (!m_sinceLetter.isValid() || m_sinceLetter.hasExpired(QApplication::keyboardInputInterval())) {
+        m_typed.clear();
+    }
+    if (m_typed.isEmpty() && letter == QStringLiteral(" ")) {
+        return false;  // opens the list
+    }
+    find(letter);
+    return true;
+}
+
+/// The same letter again and again goes through all that begin with it.
+void ListEditor::find(const QString& letter) {
+    m_sinceLetter.start();
+    m_typed += letter;
+    const int now = m_list->currentIndex();
+    const bool isSame = m_typed.count(letter, Qt::CaseInsensitive) == m_typed.size();
+    int index = found(m_typed, m_typed.size() == 1 ? now + 1 : std::max(now, 0));
+    if (index < 0 && isSame) {
+        index = found(letter, now + 1);
+    }
+    if (index >= 0 && index != now) {
+        m_list->setCurrentIndex(index);
+        Q_EMIT edited();
+    }
+}
+
+int ListEditor::found(const QString& typed, int from) const {
+    const int count = m_list->count();
+    for (const QString& before : {QString(), QStringLiteral(" ")}) {
+        for (int i = 0; i < count; ++i) {
+            const int at = (from + i) % count;
+            const QString label = m_list->itemText(at);
+            if (before.isEmpty() ? label.startsWith(typed, Qt::CaseInsensitive)
+                                 : label.contains(before + typed, Qt::CaseInsensitive)) {
+                return at;
+            }
+        }
+    }
+    return -1;
 }
 
 Editor* makeChoiceEditor(QWidget* parent, const std::vector<ChoiceItem>& choices) {

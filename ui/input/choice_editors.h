@@ -4,6 +4,8 @@
 #include "ui/input/choice_field.h"
 #include "ui/input/field_editor.h"
 
+#include <QElapsedTimer>
+
 class QComboBox;
 
 namespace hearth::ui::input {
@@ -25,7 +27,8 @@ class ChoiceEditor : public FieldEditor {
     ChoiceField* m_choice;
 };
 
-/// A choice among many, as a list that opens. A code that the list does not know is shown as it came and
+/// A choice among many, as a list that opens. Typing finds a choice by its beginning, else by the beginning of
+/// one of its words: "28" finds "Copper 28 mm". A code that the list does not know is shown as it came and
 /// kept.
 class ListEditor : public FieldEditor {
     Q_OBJECT
@@ -40,7 +43,13 @@ class ListEditor : public FieldEditor {
     bool eventFilter(QObject* watched, QEvent* event) override;
 
   private:
+    bool answerListKey(const QKeyEvent& event);
+    void find(const QString& letter);
+    [[nodiscard]] int found(const QString& typed, int from) const;
+
     QComboBox* m_list;
+    QString m_typed;  // letters in quick succession
+    QElapsedTimer m_sinceLetter;
 };
 
 }  // namespace hearth::ui::input

@@ -3,6 +3,7 @@
 
 #include "ui/input/note_layout.h"
 #include "ui/look/look.h"
+#include "ui/words/question_words.h"
 
 #include <QKeyEvent>
 #include <QMouseEvent>
@@ -56,7 +57,7 @@ void FindingNote::show(const judging::Judged& judged) {
 /// What a screen reader says after the name: all that the note shows.
 void FindingNote::describe() {
     const rulebook::Finding& finding = m_judged.finding;
-    QStringList said{m_words.sentence(finding.why)};
+    QStringList said{m_words.sentence(finding.why), words::lacking(m_words, m_judged.lacking)};
     for (const rulebook::Sentence& note : finding.notes) {
         said << m_words.sentence(note);
     }

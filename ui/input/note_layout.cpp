@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/input/note_layout.h"
 
+#include "ui/words/question_words.h"
+
 #include <QCoreApplication>
 #include <QFontMetricsF>
 
@@ -184,6 +186,7 @@ NotePlan planNote(const judging::Judged& judged, const words::Words& words, bool
         plan.bar = std::move(bar);
     }
     column.add(words.sentence(finding.why), TypeRole::Small, Role::Ink, 6);
+    column.add(words::lacking(words, judged.lacking), TypeRole::Small, Role::Ink, 3);
     for (const rulebook::Sentence& note : finding.notes) {
         column.add(words.sentence(note), TypeRole::Small, Role::SoftInk, 3);
     }

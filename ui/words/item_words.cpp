@@ -248,7 +248,10 @@ QString Words::itemHelp(Item item) const {
     return *help == '\0' ? QString() : say(help);
 }
 
-QString Words::choice(Item /*item*/, const std::string& code) const {
+QString Words::choice(Item item, const std::string& code) const {
+    if (item == Item::RoomCoPlace && code == choice::kRoom) {
+        return say(QT_TRANSLATE_NOOP("Words", "in the room"));
+    }
     if (code == choice::kEd3 || code == choice::kEd4) {
         return edition(code == choice::kEd3 ? rulebook::Edition::Up1bEd3 : rulebook::Edition::Up1bEd4);
     }

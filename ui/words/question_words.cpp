@@ -192,6 +192,16 @@ QString rowName(const Words& words, Group group, int row) {
     return text == nullptr ? QString() : words.say(text, {QString::number(row + 1)});
 }
 
+QString lacking(const Words& words, const std::vector<reg::Item>& items) {
+    QStringList names;
+    for (const reg::Item item : items) {
+        names << words.item(item);
+    }
+    return names.isEmpty() ? QString()
+                           : words.say(QT_TRANSLATE_NOOP("Words", "Still empty: %1."),
+                                       {names.join(QStringLiteral(", "))});
+}
+
 QString derived(const Words& words, Derived derived) {
     const char* text = textOf(kDerivedTexts, derived);
     return text == nullptr ? QString() : words.say(text);

@@ -11,6 +11,8 @@ namespace hearth::ui::words {
 [[nodiscard]] QString question(const Words& words, judging::Question question);
 /// One line below the question: what it is for, what it does not do.
 [[nodiscard]] QString questionHelp(const Words& words, judging::Question question);
+/// Which fields a finding waits for: "Still empty: Meter, Tube."; nothing where none is.
+[[nodiscard]] QString lacking(const Words& words, const std::vector<reg::Item>& items);
 /// A row's name: "Reading 3".
 [[nodiscard]] QString rowName(const Words& words, judging::Group group, int row);
 /// "Heat input, gross".

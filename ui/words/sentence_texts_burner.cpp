@@ -10,10 +10,10 @@ namespace {
 using rulebook::Say;
 
 constexpr std::array kBurnerTexts{
-    SayText{Say::RateGood, QT_TRANSLATE_NOOP("Words", "The gas rate is %1, known to ±%2.")},
-    SayText{
-        Say::RateCoarse,
-        QT_TRANSLATE_NOOP("Words", "The gas rate is %1, but known only to ±%2. For ±%3 time at least %4.")},
+    SayText{Say::RateGood, QT_TRANSLATE_NOOP("Words", "The gas rate is %1; reading and timing leave ±%2.")},
+    SayText{Say::RateCoarse,
+            QT_TRANSLATE_NOOP(
+                "Words", "The gas rate is %1, but reading and timing leave ±%2. For ±%3 time at least %4.")},
     SayText{Say::RateTooCoarse,
             QT_TRANSLATE_NOOP("Words",
                               "The gas rate is %1, but known only to ±%2, and no timing within a day makes "

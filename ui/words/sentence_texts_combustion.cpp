@@ -80,14 +80,14 @@ constexpr std::array kCombustion{
         QT_TRANSLATE_NOOP(
             "Words", "Not said that the analyser was set to fresh air outdoors: do so and measure again.")},
     SayText{Say::AirInletOxygenGood,
-            QT_TRANSLATE_NOOP("Words", "O₂ %1 (± %3) at the air inlet, at least %2 wanted.")},
+            QT_TRANSLATE_NOOP("Words", "O₂ %1 (± %3) at the air inlet; at least %2 is needed.")},
     SayText{
         Say::AirInletOxygenLow,
         QT_TRANSLATE_NOOP(
             "Words",
             "Only %1 O₂ (± %3) at the air inlet, at least %2 wanted: flue gas may be getting into the air.")},
     SayText{Say::AirInletCarbonDioxideGood,
-            QT_TRANSLATE_NOOP("Words", "CO₂ %1 (± %3) at the air inlet, below %2 wanted.")},
+            QT_TRANSLATE_NOOP("Words", "CO₂ %1 (± %3) at the air inlet; it must be below %2.")},
     SayText{Say::AirInletCarbonDioxideHigh,
             QT_TRANSLATE_NOOP(
                 "Words",

@@ -33,7 +33,7 @@ constexpr std::array kWorkItemTexts{
              QT_TRANSLATE_NOOP("Words", "Air is 1.")},
     ItemText{Item::SectionTube, QT_TRANSLATE_NOOP("Words", "Tube"), ""},
     ItemText{Item::SectionLength, QT_TRANSLATE_NOOP("Words", "Length"), ""},
-    ItemText{Item::SectionAfter, QT_TRANSLATE_NOOP("Words", "Comes after section"),
+    ItemText{Item::SectionAfter, QT_TRANSLATE_NOOP("Words", "After section"),
              QT_TRANSLATE_NOOP("Words", "Empty: from the meter.")},
     ItemText{Item::SectionElbows, QT_TRANSLATE_NOOP("Words", "Elbows"), ""},
     ItemText{Item::SectionTees, QT_TRANSLATE_NOOP("Words", "Tees"), ""},

@@ -56,12 +56,16 @@ QStringList figureLines(const judging::Answer& answer, const words::Words& words
     return lines;
 }
 
-QStringList findingLines(const rulebook::Finding& finding, const words::Words& words) {
+QStringList findingLines(const judging::Judged& judged, const words::Words& words) {
+    const rulebook::Finding& finding = judged.finding;
     const QString against = words.measuredAgainst(finding);
     QString title =
         QStringLiteral("%1: %2").arg(words.findingTitle(finding.kind), words.outcome(finding.outcome));
     title += against.isEmpty() ? QString() : QStringLiteral(" · ") + against;
     QStringList lines{title, words.sentence(finding.why)};
+    if (!judged.lacking.empty()) {
+        lines << words::lacking(words, judged.lacking);
+    }
     for (const rulebook::Sentence& note : finding.notes) {
         lines << words.sentence(note);
     }
@@ -81,7 +85,7 @@ QString workText(const judging::Worksheet& sheet, const judging::Answer& answer,
     }
     blocks << typed.join(u'\n') << figureLines(answer, words).join(u'\n');
     for (const judging::Judged& judged : answer.findings) {
-        blocks << findingLines(judged.finding, words).join(u'\n');
+        blocks << findingLines(judged, words).join(u'\n');
     }
     blocks.removeAll(QString());
     return blocks.join(QStringLiteral("\n\n"));

@@ -80,6 +80,9 @@ TEST(CoMeans, TheGravestPlaceDecidesAndAPartOfTheTimeNeverPasses) {
     auto unread = seriesOf(5, 9, 20);
     unread.someUnreadable = true;
     EXPECT_EQ(mean(unread)->outcome, Outcome::NoVerdict);
+    auto missing = seriesOf(5, 9, 20);
+    missing.someMissing = true;
+    EXPECT_EQ(mean(missing)->outcome, Outcome::NoVerdict);
     unread = seriesOf(5, 130, 20);
     unread.someUnreadable = true;
     EXPECT_EQ(mean(unread)->outcome, Outcome::Fail);

@@ -171,5 +171,14 @@ TEST(CoSeries, TheTrendsFiguresAreThoseOfARegressionByHand) {
     EXPECT_NEAR(trend.over.in(kMinute), 15, 1e-9);
 }
 
+TEST(CoSeries, WhatCantBeReadIsSaidBeforeWhatIsMissing) {
+    CoSeries series;
+    EXPECT_EQ(gapIn(series), std::nullopt);
+    series.someMissing = true;
+    EXPECT_EQ(gapIn(series), rulebook::Say::ReadingMissing);
+    series.someUnreadable = true;
+    EXPECT_EQ(gapIn(series), rulebook::Say::ReadingUnusable);
+}
+
 }  // namespace
 }  // namespace hearth::air

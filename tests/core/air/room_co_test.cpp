@@ -126,6 +126,11 @@ TEST(RoomCo, NothingPassesOnWhatIsMissingOrCantBeRead) {
     input.series.someUnreadable = true;
     EXPECT_EQ(level(input, book).outcome, Outcome::NoVerdict);
     EXPECT_TRUE(rulebook::says(level(input, book), Say::ReadingUnusable));
+    input = roomRead(steadyAt(4));
+    input.series.someMissing = true;
+    EXPECT_EQ(level(input, book).outcome, Outcome::NoVerdict);
+    EXPECT_TRUE(rulebook::says(level(input, book), Say::ReadingMissing));
+    EXPECT_FALSE(rulebook::says(level(input, book), Say::ReadingUnusable));
     input = roomRead(steadyAt(40));
     input.series.someUnreadable = true;
     EXPECT_EQ(level(input, book).outcome, Outcome::Fail);

@@ -97,6 +97,10 @@ TEST(PurgeAnswer, smallInstallationsByTheEditionInForce) {
     const auto fourth = purgeAnswer(typed, 11);
     EXPECT_TRUE(fourth.figures.empty());
     EXPECT_EQ(fourth.findings.front().finding.outcome, Outcome::NoVerdict);
+    EXPECT_EQ(fourth.findings.front().finding.why.say, rulebook::Say::LimitMissing);
+    const auto bare = purgeAnswer({{Item::PurgeSize, "small"}, {Item::PurgeMeter, "u6_g4"}}, 2);
+    EXPECT_EQ(bare.findings.front().finding.why.say, rulebook::Say::ReadingMissing);
+    EXPECT_EQ(bare.findings.front().lacking, (std::vector{Item::SectionTube, Item::PurgeVolumeKnown}));
 }
 
 // Source: by hand: 0.297 m3 of DN 100 with fittings, 1.5 times is 0.4455 m3, at 20 m3/h 80.2 s (IGE/UP/1,

@@ -37,6 +37,13 @@ TEST(Figures, OfOtherQuantities) {
     EXPECT_EQ(millimetres(66.7).value.text(), "66.7");
 }
 
+TEST(Figures, AVolumeThatMayHaveBeenTypedHasNoNoughtsOfItsOwn) {
+    EXPECT_EQ(shortFigureOf(cubicMetres(0.35)).value.text(), "0.350");
+    EXPECT_EQ(shortFigureOf(cubicMetres(0.0351)).value.text(), "0.0351");
+    EXPECT_EQ(shortFigureOf(cubicMetres(0.009386)).value.text(), "0.009386");
+    EXPECT_EQ(shortFigureOf(cubicMetres(0.0350004)).value.text(), "0.035");
+}
+
 TEST(Figures, OnlyWholeMinutesReadAsMinutes) {
     EXPECT_EQ(minutesOf(seconds(420)).value.text(), "7");
     EXPECT_EQ(minutesOf(seconds(420)).unit, quantity::UnitCode::Minute);

@@ -158,6 +158,33 @@ TEST(ListEditor, choosesByKeysAndCommitsWhenLeft) {
     EXPECT_EQ(bed.committed, (QStringList{QStringLiteral("isolated"), QString()}));
 }
 
+TEST(ListEditor, typingFindsByTheBeginningThenByAWord) {
+    struct Case {
+        const char* typed;
+        const char* found;
+    };
+    const std::vector<ChoiceItem> tubes{{QStringLiteral("copper_22"), QStringLiteral("Copper 22 mm")},
+                                        {QStringLiteral("copper_28"), QStringLiteral("Copper 28 mm")},
+                                        {QStringLiteral("steel_28"), QStringLiteral("Steel 28 mm")},
+                                        {QStringLiteral("other"), QStringLiteral("another, copper too")}};
+    const Case cases[] = {
+        {"c", "copper_22"},    {"cc", "copper_28"}, {"copper 28", "copper_28"},  {"28", "copper_28"},
+        {"STEEL", "steel_28"}, {"to", "other"},     {"copper 28x", "copper_28"}, {"zz", ""},
+        {"s28", "steel_28"}};
+    for (const auto& [typed, found] : cases) {
+        Bed bed;
+        Editor* editor = bed.add(makeListEditor(nullptr, tubes), QStringLiteral("Tube"));
+        bed.show();
+        bed.focus(editor);
+        for (const char letter : std::string(typed)) {
+            QTest::keyClick(editor->focusTarget(), letter);
+        }
+        EXPECT_EQ(editor->text(), QString::fromLatin1(found)) << typed;
+        EXPECT_TRUE(bed.committed.isEmpty());
+        EXPECT_EQ(QApplication::activePopupWidget(), nullptr) << typed;
+    }
+}
+
 TEST(ListEditor, tellsAScreenReaderWhatIsAskedAndWhatIsChosen) {
     Bed bed;
     Editor* editor = bed.add(makeListEditor(nullptr, answers()), QStringLiteral("Appliances"));

@@ -1,9 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/workings/workings_place.h"
 
-#include "tests/ui/support/firm_bench.h"
-#include "tests/ui/support/keys.h"
-#include "tests/ui/support/walker.h"
+#include "tests/ui/workings/workings_bench.h"
 #include "ui/shell/line_list.h"
 #include "ui/words/pseudo_translator.h"
 #include "ui/words/question_words.h"
@@ -35,40 +33,7 @@ using hearth::testing::type;
 using hearth::testing::typeLine;
 using judging::Question;
 
-class WorkingsPlaceTest : public ::testing::Test {
-  protected:
-    void start() {
-        window = std::make_unique<shell::MainWindow>(bench.parts());
-        place = new WorkingsPlace(window->context());
-        window->setPlaces({place});
-        window->resize(1280, 800);
-        hearth::testing::activate(window.get());
-    }
-    void start(Question question) {
-        start();
-        place->openQuestion(question);
-        QApplication::processEvents();
-    }
-    [[nodiscard]] shell::LineList* list() const { return child<shell::LineList>(place, "questionsList"); }
-    [[nodiscard]] WorkSheet* sheet() const { return place->findChild<WorkSheet*>(); }
-    [[nodiscard]] std::vector<WorkField> fields() const { return sheet()->paper()->fields(); }
-    [[nodiscard]] bool inView(const char* field) const {
-        const auto* found = place->findChild<input::Editor*>(QString::fromLatin1(field));
-        return found != nullptr && found->isVisible();
-    }
-    [[nodiscard]] QString title() const { return child<QLabel>(place, "workingsTitle")->text(); }
-    [[nodiscard]] QString said() const {
-        QString text;
-        for (const auto* label : window->findChildren<QLabel*>()) {
-            text += label->isVisible() ? label->text() + u'\n' : QString();
-        }
-        return text;
-    }
-
-    FirmBench bench;
-    std::unique_ptr<shell::MainWindow> window;
-    WorkingsPlace* place = nullptr;
-};
+class WorkingsPlaceTest : public hearth::testing::WorkingsBench {};
 
 TEST_F(WorkingsPlaceTest, OffersEveryQuestionAndShowsWhatItDoesBeforeAnythingIsTyped) {
     start();
@@ -184,21 +149,6 @@ TEST_F(WorkingsPlaceTest, ARowAppearsAsSoonAsTheLastHoldsSomethingAndEnterGoesOn
     QApplication::processEvents();
     EXPECT_FALSE(inView("4-3-room_co.at"));
     EXPECT_TRUE(inView("4-1-room_co.at")) << "one empty row stays";
-}
-
-TEST_F(WorkingsPlaceTest, CtrlEnterGoesPastEmptyFieldsToTheNextRowOrPart) {
-    start(Question::Pipes);
-    const auto at = [this](const char* field) { return editor(place, field)->focusTarget(); };
-    enterField(editor(place, "gas.family"));
-    press(Qt::Key_Return, Qt::ControlModifier);
-    EXPECT_EQ(focus(), at("1-1-section.name"));
-    enterField(editor(place, "1-1-section.length"));
-    type(QStringLiteral("4"));  // not left yet
-    press(Qt::Key_Return, Qt::ControlModifier);
-    EXPECT_EQ(focus(), at("1-2-section.name"));
-    EXPECT_EQ(editor(place, "1-1-section.length")->text(), QStringLiteral("4"));
-    press(Qt::Key_Return, Qt::ControlModifier);
-    EXPECT_EQ(focus(), fields().front().editor->focusTarget()) << "after the last the first";
 }
 
 TEST_F(WorkingsPlaceTest, ANewRowTakesTheUnitOfTheOneAbove) {
@@ -331,58 +281,6 @@ TEST_F(WorkingsPlaceTest, AReadOnlyStoreTakesNothingOverAndSaysWhy) {
     EXPECT_TRUE(child<QPushButton>(shown, "copyButton")->isEnabled());
 }
 
-TEST_F(WorkingsPlaceTest, TheListIsReachedFromTheSheetAndTheSheetFromTheList) {
-    start(Question::RoomCo);
-    press(Qt::Key_K, Qt::ControlModifier);
-    EXPECT_EQ(focus(), list());
-    EXPECT_EQ(list()->line(list()->currentRow()).key, QStringLiteral("room_co"));
-    press(Qt::Key_Return);
-    EXPECT_TRUE(sheet()->isAncestorOf(focus()));
-    press(Qt::Key_Escape);
-    EXPECT_EQ(focus(), list());
-}
-
-TEST_F(WorkingsPlaceTest, TheListIsReachedFromOutsideThePlaceToo) {
-    start(Question::RoomCo);
-    child<QLineEdit>(window.get(), "searchField")->setFocus();
-    press(Qt::Key_K, Qt::ControlModifier);
-    EXPECT_EQ(focus(), list());
-}
-
-TEST_F(WorkingsPlaceTest, EnterInTheLastFieldStaysOnTheSheetAndSaysSo) {
-    start();
-    for (const auto& info : judging::questions()) {
-        SCOPED_TRACE(std::string(info.code));
-        place->openQuestion(info.question);
-        QApplication::processEvents();
-        QWidget* last = fields().back().editor->focusTarget();
-        last->setFocus();
-        press(Qt::Key_Return);
-        press(Qt::Key_Enter, Qt::KeypadModifier);
-        EXPECT_EQ(focus(), last);
-        EXPECT_TRUE(said().contains(QStringLiteral("The last field.")));
-        window->say({});
-    }
-}
-
-TEST_F(WorkingsPlaceTest, EnterInTheLastFieldGoesOnWhereOneHasComeOfIt) {
-    start(Question::RoomCo);
-    enterField(fields().back().editor);
-    typeLine(QStringLiteral("3"));
-    EXPECT_EQ(focus(), editor(place, "4-2-room_co.at")->focusTarget());
-}
-
-TEST_F(WorkingsPlaceTest, TheLastFieldShowsTheFiguresBelowIt) {
-    start(Question::GasRate);
-    window->resize(1024, 600);
-    fillField(editor(place, "rate.time"), QStringLiteral("120"));
-    enterField(fields().back().editor);
-    QApplication::processEvents();
-    const auto* result = child<QWidget>(sheet()->paper(), "workingsResult");
-    const int bottom = result->mapTo(sheet()->viewport(), QPoint(0, result->height())).y();
-    EXPECT_LE(bottom, sheet()->viewport()->height());
-}
-
 TEST_F(WorkingsPlaceTest, SearchFindsQuestionsByTheirWordsAndTheirFields) {
     start();
     press(Qt::Key_F, Qt::ControlModifier);
@@ -431,16 +329,6 @@ TEST_F(WorkingsPlaceTest, WhatIsReadOnSiteHasItsUnitFromTheStart) {
     EXPECT_EQ(editor(place, "water.flow")->unit(), quantity::UnitCode::LitrePerMinute);
     place->openQuestion(Question::Larger);
     EXPECT_EQ(editor(place, "purge.largest_pipe")->unit(), quantity::UnitCode::Millimetre);
-}
-
-TEST_F(WorkingsPlaceTest, PageKeysChangeNoChoice) {
-    start(Question::Pipes);
-    auto* tube = editor(place, "1-1-section.tube");
-    tube->setText(QStringLiteral("copper_22"));
-    enterField(tube);
-    press(Qt::Key_PageDown);
-    press(Qt::Key_PageUp);
-    EXPECT_EQ(tube->text(), QStringLiteral("copper_22"));
 }
 
 TEST_F(WorkingsPlaceTest, RowsAreATableWhereThereIsRoomAndFormsWhereThereIsNone) {
