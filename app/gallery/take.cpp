@@ -3,6 +3,7 @@
 #include "app/issue.h"
 #include "app/window.h"
 #include "ui/shell/first_start.h"
+#include "ui/shell/no_dialogs.h"
 #include "ui/words/document_words.h"
 
 #include <QApplication>
@@ -14,19 +15,6 @@ namespace hearth::app::gallery {
 namespace {
 
 constexpr QSize kWindow(1280, 800);
-
-/// Nobody is there to answer.
-class NoDialogs final : public ui::shell::Dialogs {
-  public:
-    void tell(QWidget*, const QString&, const QString&) override {}
-    int ask(QWidget*, const QString&, const QString&, const QStringList&, int safe) override { return safe; }
-    std::optional<QString> askText(QWidget*, const QString&, const QString&) override { return std::nullopt; }
-    std::optional<QString> saveFile(QWidget*, const QString&, const QString&, const QString&) override {
-        return std::nullopt;
-    }
-    QStringList openFiles(QWidget*, const QString&, const QString&) override { return {}; }
-    void openDocument(QWidget*, const QString&, const QByteArray&) override {}
-};
 
 class NoPrinting final : public ui::paper::Printing {
   public:
@@ -84,7 +72,7 @@ Result<int> takeScreens(store::Store& store, FixedClock& clock, const Album& alb
     const ui::words::Words words(album.language);
     const WindowLanguage language(album.language);
     applyLook(*qApp, album.scheme);
-    NoDialogs dialogs;
+    ui::shell::NoDialogs dialogs;
     NoPrinting printing;
     const Surroundings surroundings{clock, words, dialogs, printing, album.scheme, nullptr};
     const auto shots = shotsOf(store);

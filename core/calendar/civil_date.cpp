@@ -2,6 +2,7 @@
 #include "core/calendar/civil_date.h"
 
 #include "core/base/blanks.h"
+#include "core/base/digits.h"
 
 #include <algorithm>
 #include <array>
@@ -23,9 +24,6 @@ std::string padded(unsigned value, std::size_t width) {
     return digits.size() < width ? std::string(width - digits.size(), '0') + digits : digits;
 }
 
-bool isDigit(char c) {
-    return c >= '0' && c <= '9';
-}
 bool isLetter(char c) {
     return c >= 'a' && c <= 'z';
 }

@@ -2,6 +2,7 @@
 #include "core/quantity/decimal.h"
 
 #include "core/base/blanks.h"
+#include "core/base/digits.h"
 
 #include <algorithm>
 #include <array>
@@ -32,9 +33,6 @@ Wide scaled(const Decimal& number, int decimals) {
     return Wide{number.mantissa()} * powerOfTen(decimals - number.decimals());
 }
 
-bool isDigit(char c) {
-    return c >= '0' && c <= '9';
-}
 bool isMark(char c) {
     return c == '.' || c == ',';
 }

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/base/blanks.h"
+#include "core/base/digits.h"
 #include "core/register/model.h"
 
 #include <array>
@@ -9,10 +10,6 @@
 namespace hearth::reg {
 
 namespace {
-
-bool isDigit(char c) {
-    return c >= '0' && c <= '9';
-}
 
 Result<std::string> canonicalNumber(const std::string& text) {
     const auto value = quantity::Decimal::parse(text);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/store/backup_name.h"
 
+#include "core/base/digits.h"
 #include "core/record/snapshot.h"
 
 #include <QByteArray>
@@ -18,9 +19,6 @@ constexpr std::string_view kSealedSuffix = ".sealed";
 constexpr std::size_t kTagLength = 6;
 constexpr std::string_view kStampForm = "00000000T000000Z";
 
-bool isDigit(char c) {
-    return c >= '0' && c <= '9';
-}
 bool isHexDigit(char c) {
     return isDigit(c) || (c >= 'a' && c <= 'f');
 }

@@ -65,9 +65,8 @@ class Finding {
 
     /// How many things the index of words holds otherwise than it should; 0 for a sound one. Reads
     /// everything.
-    [[nodiscard]] virtual Result<int> staleInSearch() = 0;
-    /// Makes the index of words anew, all of it. Also wanted after an erasure: words of what was erased are
-    /// then gone from the index's own pages.
+    [[nodiscard]] virtual Result<int> staleInSearch() const = 0;
+    /// Makes the index of words anew, all of it. For an index that is not sound.
     [[nodiscard]] virtual Result<void> mendSearch() = 0;
 };
 

@@ -9,6 +9,7 @@
 #include "core/store/kept_repository.h"
 #include "core/store/record_repository.h"
 #include "core/store/sealing.h"
+#include "core/store/search_index.h"
 
 #include <algorithm>
 
@@ -184,6 +185,7 @@ Erasure erasePerson(Session& session, reg::PartyId id) {
         eraseTexts(session, "bin", label);
     }
     static_cast<void>(dropUnusedBytes(session));
+    tightenSearch(session.db);
     whole.commit();
     return erasure;
 }

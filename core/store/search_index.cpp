@@ -260,6 +260,10 @@ int staleOf(const Connection& db, Indexed kind, std::int64_t& expected) {
 
 }  // namespace
 
+void tightenSearch(Connection& db) {
+    db.run("INSERT INTO search_text (search_text) VALUES ('optimize')");
+}
+
 int staleInSearch(Connection& db) {
     const ReadScope oneState(db);
     int stale = isSoundItself(db) ? 0 : 1;

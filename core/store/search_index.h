@@ -31,6 +31,8 @@ void rebuildSearch(Connection& db);
 /// Does so where the index is of another program's form: after a migration, or when words are folded in a new
 /// way.
 void rebuildOutdatedSearch(Connection& db);
+/// Writes the index anew from itself, so that nothing of words that are gone is left in its pages.
+void tightenSearch(Connection& db);
 /// How many things are in the index otherwise than documentOf() says, lack in it or should not be there; one
 /// for an index that is damaged in itself.
 [[nodiscard]] int staleInSearch(Connection& db);

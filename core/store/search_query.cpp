@@ -1,15 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/store/search_query.h"
 
+#include "core/base/digits.h"
+
 #include <algorithm>
 #include <cctype>
 
 namespace hearth::store {
 namespace {
-
-bool isDigit(char c) {
-    return std::isdigit(static_cast<unsigned char>(c)) != 0;
-}
 
 bool hasDigit(const std::string& word) {
     return std::any_of(word.begin(), word.end(), isDigit);

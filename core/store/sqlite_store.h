@@ -146,7 +146,7 @@ class SqliteStore final : public Store {
     [[nodiscard]] Result<Erasure> erase(reg::PartyId id) override;
     [[nodiscard]] Result<std::vector<MayGo>> mayGo(calendar::Date today) const override;
     [[nodiscard]] Result<Hits> find(const std::string& typed, std::size_t most) const override;
-    [[nodiscard]] Result<int> staleInSearch() override;
+    [[nodiscard]] Result<int> staleInSearch() const override;
     [[nodiscard]] Result<void> mendSearch() override;
 
     [[nodiscard]] Result<BackupState> backupState() const override;

@@ -9,7 +9,7 @@ Result<Hits> SqliteStore::find(const std::string& typed, std::size_t most) const
     return guarded([&] { return findHits(m_db, typed, most); });
 }
 
-Result<int> SqliteStore::staleInSearch() {
+Result<int> SqliteStore::staleInSearch() const {
     return guarded([&] { return store::staleInSearch(m_db); });
 }
 

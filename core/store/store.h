@@ -64,12 +64,7 @@ struct Health {
     bool demonstration = false;
 };
 
-class Store : public Kept,
-              public Attachments,
-              public Privacy,
-              public Finding,
-              public Backups,
-              public Whole {
+class Store : public Kept, public Attachments, public Privacy, public Finding, public Backups, public Whole {
   public:
     using Kept::save;
 

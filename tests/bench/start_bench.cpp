@@ -8,6 +8,7 @@
 #include "core/store/store.h"
 #include "resources/resources.h"
 #include "tests/bench/figure.h"
+#include "ui/shell/no_dialogs.h"
 
 #include <QAbstractScrollArea>
 #include <QApplication>
@@ -39,16 +40,6 @@ using namespace hearth;
 
 constexpr int kRuns = 15;
 constexpr double kMostRatio = 1.3;
-
-class NoDialogs final : public ui::shell::Dialogs {
-  public:
-    void tell(QWidget*, const QString&, const QString&) override {}
-    int ask(QWidget*, const QString&, const QString&, const QStringList&, int safe) override { return safe; }
-    std::optional<QString> askText(QWidget*, const QString&, const QString&) override { return std::nullopt; }
-    std::optional<QString> saveFile(QWidget*, const QString&, const QString&, const QString&) override {
-        return std::nullopt;
-    }
-};
 
 /// Ends the process's measured part: the first paint has been through the event loop.
 class FirstPaint : public QObject {
@@ -116,7 +107,7 @@ std::unique_ptr<store::Store> opened(const char* path, const Clock& clock) {
 int runOurs(store::Store& store, const Clock& clock) {
     const app::WindowLanguage language(QStringLiteral("en"));
     const ui::words::Words words;
-    NoDialogs dialogs;
+    ui::shell::NoDialogs dialogs;
     const auto printing = ui::paper::systemPrinting();
     const auto window = app::makeMainWindow(store, {clock, words, dialogs, *printing});
     const FirstPaint paint(*window);

@@ -10,6 +10,7 @@
 #include "app/window.h"
 #include "core/store/store.h"
 #include "resources/resources.h"
+#include "ui/shell/no_dialogs.h"
 #include "ui/visit/sheet.h"
 #include "ui/visit/visits_place.h"
 
@@ -27,18 +28,6 @@ using namespace hearth;
 using ui::visit::PartKind;
 using ui::visit::PartRef;
 using ui::visit::VisitSheet;
-
-class NoDialogs final : public ui::shell::Dialogs {
-  public:
-    void tell(QWidget*, const QString& title, const QString& text) override {
-        std::fprintf(stderr, "%s: %s\n", qPrintable(title), qPrintable(text));
-    }
-    int ask(QWidget*, const QString&, const QString&, const QStringList&, int safe) override { return safe; }
-    std::optional<QString> askText(QWidget*, const QString&, const QString&) override { return std::nullopt; }
-    std::optional<QString> saveFile(QWidget*, const QString&, const QString&, const QString&) override {
-        return std::nullopt;
-    }
-};
 
 void say(const char* what, const QString& name, const QString& value) {
     std::printf("%s\t%s\t%s\n", what, qPrintable(name), qPrintable(value));
@@ -88,7 +77,7 @@ std::optional<reg::VisitId> visitFrom(const char* text) {
 int run(store::Store& store, reg::VisitId visit, int first) {
     const SystemClock clock;
     const ui::words::Words words;
-    NoDialogs dialogs;
+    ui::shell::NoDialogs dialogs;
     const auto printing = ui::paper::systemPrinting();
     const auto window = app::makeMainWindow(store, {clock, words, dialogs, *printing});
     window->show();

@@ -222,6 +222,7 @@ const std::vector<Action>& plainActions() {
          leaveOnlyBytes},
         {"together", "together", muchAtOnce},
         {"erase", "erase", eraseOne, knowNell},
+        {"mend", "mendSearch", [](Store& store, reg::VisitId /*visit*/) { return store.mendSearch(); }},
         {"undo", "undo", undoOne, onFile(typeOne)},
         {"undo_pipes", "undo", undoOne, layPipes},
     };
