@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/firm/firm_part.h"
 
+#include "ui/words/kept_words.h"
+
 namespace hearth::ui::firm {
 
 using reg::Firm;
@@ -15,7 +17,10 @@ FirmForm::FirmForm(const shell::Context& context, QWidget* parent)
     : RegisterForm(context, kColumns, {}, parent) {
     addText(tr("Name of the firm"), "firmName", &Firm::name);
     addText(tr("Registration number"), "registrationNumber", &Firm::registrationNumber);
-    addText(tr("Telephone"), "telephone", &Firm::telephone);
+    auto* telephone = addText(tr("Telephone"), "telephone", &Firm::telephone);
+    check(telephone, [this](const Firm& it) {
+        return words::doubt(this->context().words, reg::doubtOfTelephone(it.telephone));
+    });
     addText(tr("E-mail"), "email", &Firm::email);
     addAddress();
     addCountry();
@@ -30,7 +35,9 @@ void FirmForm::addAddress() {
     part(tr("Address"), "line1", &reg::Address::line1);
     part(tr("Address, second line"), "line2", &reg::Address::line2);
     part(tr("Town"), "town", &reg::Address::town);
-    part(tr("Postcode"), "postcode", &reg::Address::postcode);
+    auto* postcode =
+        addText(tr("Postcode"), "postcode", [](Firm& firm) -> std::string& { return firm.address.postcode; });
+    check(postcode, [this](const Firm& it) { return shell::postcodeDoubt(context(), it.address.postcode); });
 }
 
 void FirmForm::addCountry() {

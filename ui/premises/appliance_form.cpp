@@ -50,7 +50,10 @@ void ApplianceForm::addWhat() {
     addText(tr("Model"), "model", &Appliance::model);
     addText(tr("Where it is"), "appliancePlace", &Appliance::place);
     addText(tr("Appliance's serial number"), "applianceSerial", &Appliance::serial);
-    addText(tr("GC number"), "gcNumber", &Appliance::gcNumber);
+    auto* gcNumber = addText(tr("GC number"), "gcNumber", &Appliance::gcNumber);
+    check(gcNumber, [this](const Appliance& it) {
+        return words::doubt(context().words, reg::doubtOfGcNumber(it.gcNumber));
+    });
     std::vector<input::ChoiceItem> flues;
     for (const auto flue : {reg::FlueType::NotSaid, reg::FlueType::RoomSealed, reg::FlueType::OpenFlued,
                             reg::FlueType::Flueless}) {

@@ -5,6 +5,7 @@
 #include "ui/shell/kit.h"
 
 #include <algorithm>
+#include <array>
 
 namespace hearth::ui::premises {
 
@@ -15,8 +16,12 @@ bool isWorthALine(const store::Change& change) {
     const std::string_view field = change.field;
     constexpr std::string_view kUnit = "_unit";
     const bool isUnit = field.size() > kUnit.size() && field.substr(field.size() - kUnit.size()) == kUnit;
-    const bool isKey = field == "id" || field == "premises" || field == "installation" || field == "party";
-    return !isUnit && !isKey && change.before.value_or("") != change.after.value_or("");
+    // What the row is of, and what only the program needs.
+    constexpr std::array<std::string_view, 16> kSilent{
+        "id",  "premises",   "installation", "party",    "visit",  "situation",  "owner", "owner_table",
+        "row", "table_name", "position",     "sequence", "digest", "media_type", "size",  "added_at"};
+    const bool isSilent = std::find(kSilent.begin(), kSilent.end(), field) != kSilent.end();
+    return !isUnit && !isSilent && change.before.value_or("") != change.after.value_or("");
 }
 
 void append(std::vector<store::Change>& all, const Result<std::vector<store::Change>>& more) {
@@ -28,12 +33,11 @@ void append(std::vector<store::Change>& all, const Result<std::vector<store::Cha
 }  // namespace
 
 std::vector<shell::Line> historyOf(const reg::Premises& premises, const shell::Context& context) {
+    // So much that nobody reads to the end; the store keeps the rest.
+    constexpr int kMost = 500;
     std::vector<store::Change> changes;
-    append(changes, context.store.changes("premises", premises.id.text()));
-    if (const auto installations = context.store.installations(premises.id)) {
-        for (const auto& installation : *installations) {
-            append(changes, context.store.changes("installations", installation.id.text()));
-        }
+    if (const auto page = context.store.changesOfPremises(premises.id, kMost)) {
+        append(changes, Result<std::vector<store::Change>>(page->lines));
     }
     if (const auto holders = context.store.holders(premises.id)) {
         for (const auto& holder : *holders) {

@@ -38,7 +38,10 @@ void InstallationForm::addMeter() {
         choices.push_back({coded(meter.code), context().words.meter(meter)});
     }
     addText(tr("What this installation is called"), "installationName", &Installation::name);
-    addText(tr("Meter point reference (MPRN)"), "mprn", &Installation::mprn);
+    auto* mprn = addText(tr("Meter point reference (MPRN)"), "mprn", &Installation::mprn);
+    check(mprn, [this](const Installation& it) {
+        return words::doubt(context().words, reg::doubtOfMprn(it.mprn, it.gas));
+    });
     breakRow();
     addCodeText(tr("Meter"), "meter", choices, &Installation::meterCode);
     addText(tr("Meter serial number"), "meterSerial", &Installation::meterSerial);

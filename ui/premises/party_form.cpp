@@ -29,7 +29,10 @@ PartyForm::PartyForm(const shell::Context& context, const QString& nameContext, 
 }
 
 void PartyForm::addReach() {
-    addText(tr("Telephone"), "telephone", &Party::telephone);
+    auto* telephone = addText(tr("Telephone"), "telephone", &Party::telephone);
+    check(telephone, [this](const Party& it) {
+        return words::doubt(context().words, reg::doubtOfTelephone(it.telephone));
+    });
     addText(tr("E-mail"), "email", &Party::email);
     breakRow();
 }
@@ -41,7 +44,9 @@ void PartyForm::addAddress() {
     part(tr("Address"), "line1", &reg::Address::line1);
     part(tr("Address, second line"), "line2", &reg::Address::line2);
     part(tr("Town"), "town", &reg::Address::town);
-    part(tr("Postcode"), "postcode", &reg::Address::postcode);
+    auto* postcode = addText(tr("Postcode"), "postcode",
+                             [](Party& party) -> std::string& { return party.address.postcode; });
+    check(postcode, [this](const Party& it) { return shell::postcodeDoubt(context(), it.address.postcode); });
     breakRow();
 }
 

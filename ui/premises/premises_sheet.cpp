@@ -8,6 +8,8 @@
 #include "ui/premises/visits_part.h"
 #include "ui/shell/attachments_part.h"
 #include "ui/shell/line_list.h"
+#include "ui/shell/register_form.h"
+#include "ui/words/kept_words.h"
 
 namespace hearth::ui::premises {
 
@@ -56,6 +58,7 @@ PremisesSheet::PremisesSheet(const shell::Context& context, QWidget* parent)
     rest->addWidget(shell::headingText(tr("Pictures and papers"), m_rest));
     rest->addWidget(m_attachments);
     connect(m_people, &PeoplePart::changed, this, [this] { Q_EMIT changed(m_premises.id); });
+    addUprn();
     addNotes();
     addHistory();
     addBin();
@@ -84,27 +87,41 @@ void PremisesSheet::addHead() {
 void PremisesSheet::addAddress() {
     m_address = new shell::Fields(kSheetColumns, m_page);
     m_page->layout()->addWidget(m_address);
-    addAddressField(tr("Address"), "line1",
+    addAddressField(m_address, tr("Address"), "line1",
                     [](reg::Premises& premises) -> std::string& { return premises.address.line1; });
-    addAddressField(tr("Address, second line"), "line2",
+    addAddressField(m_address, tr("Address, second line"), "line2",
                     [](reg::Premises& premises) -> std::string& { return premises.address.line2; });
-    addAddressField(tr("Town"), "town",
+    addAddressField(m_address, tr("Town"), "town",
                     [](reg::Premises& premises) -> std::string& { return premises.address.town; });
-    addAddressField(tr("Postcode"), "postcode",
+    addAddressField(m_address, tr("Postcode"), "postcode",
                     [](reg::Premises& premises) -> std::string& { return premises.address.postcode; });
     addCountry();
 }
 
-void PremisesSheet::addAddressField(const QString& label, const char* name, TextOf field) {
-    auto* editor = input::makeTextEditor(m_address);
+void PremisesSheet::sayDoubts() {
+    const auto say = [this](const char* name, const QString& doubt) {
+        for (const auto& [editor, field] : m_addressFields) {
+            if (!doubt.isEmpty() && editor->objectName() == QLatin1String(name)) {
+                editor->setProblem(doubt);
+            }
+        }
+    };
+    say("postcode", shell::postcodeDoubt(m_context, m_premises.address.postcode));
+    say("uprn", words::doubt(m_context.words, reg::doubtOfUprn(m_premises.uprn)));
+}
+
+void PremisesSheet::addAddressField(shell::Fields* fields, const QString& label, const char* name,
+                                    TextOf field) {
+    auto* editor = input::makeTextEditor(fields);
     editor->setLabel(label);
     editor->setObjectName(QString::fromLatin1(name));
     editor->setReadOnly(m_context.store.isReadOnly());
-    m_address->add(editor);
+    fields->add(editor);
     m_addressFields.emplace_back(editor, field);
     shell::keepOnCommit(editor, m_context.words, [this, field](const QString& text) {
         return keep([&](reg::Premises& premises) { field(premises) = text.trimmed().toStdString(); });
     });
+    connect(editor, &input::Editor::committed, this, [this] { sayDoubts(); });
 }
 
 void PremisesSheet::addCountry() {
@@ -125,9 +142,17 @@ void PremisesSheet::addCountry() {
     });
 }
 
-void PremisesSheet::addNotes() {
+void PremisesSheet::addUprn() {
     auto* rest = m_rest->layout();
     rest->addWidget(shell::hairline(m_rest));
+    auto* fields = new shell::Fields(kSheetColumns, m_rest);
+    rest->addWidget(fields);
+    addAddressField(fields, tr("Property reference (UPRN)"), "uprn",
+                    [](reg::Premises& premises) -> std::string& { return premises.uprn; });
+}
+
+void PremisesSheet::addNotes() {
+    auto* rest = m_rest->layout();
     m_showNotes = new shell::KeyButton(tr("Show access notes"), shell::ButtonKind::Quiet, m_rest);
     m_showNotes->setObjectName(QStringLiteral("showNotesButton"));
     rest->addWidget(m_showNotes);
@@ -261,6 +286,7 @@ void PremisesSheet::fill() {
         editor->setText(qstring(field(m_premises)));
         editor->setProblem({});
     }
+    sayDoubts();
     m_country->setText(coded(reg::codeOf(m_premises.country)));
     if (m_notes->isVisibleTo(m_rest)) {
         m_notes->setText(qstring(m_premises.accessNotes));

@@ -41,8 +41,11 @@ class PremisesSheet : public shell::Sheet {
     using TextOf = std::string& (*)(reg::Premises&);
     void addHead();
     void addAddress();
-    void addAddressField(const QString& label, const char* name, TextOf field);
+    /// Says below a field what is odd about it; what was typed is kept all the same.
+    void sayDoubts();
+    void addAddressField(shell::Fields* fields, const QString& label, const char* name, TextOf field);
     void addCountry();
+    void addUprn();
     void addNotes();
     void addHistory();
     void addBin();

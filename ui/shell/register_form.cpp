@@ -1,11 +1,19 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/shell/register_form.h"
 
+#include "ui/words/kept_words.h"
+
 #include <QCompleter>
 #include <QLineEdit>
 #include <QStringListModel>
 
 namespace hearth::ui::shell {
+
+QString postcodeDoubt(const Context& context, const std::string& typed) {
+    const auto firm = context.store.firm();
+    const bool isDemonstration = firm && firm->demonstration;
+    return isDemonstration ? QString() : words::doubt(context.words, reg::doubtOfPostcode(typed));
+}
 
 RegisterFormBase::RegisterFormBase(const Context& context, int columns, const QString& nameContext,
                                    QWidget* parent)

@@ -14,6 +14,9 @@
 /// The form of one row of the register: fields in columns, each kept when it is committed.
 namespace hearth::ui::shell {
 
+/// What is odd about a postcode; empty for nothing. The demonstration's are none on purpose.
+[[nodiscard]] QString postcodeDoubt(const Context& context, const std::string& typed);
+
 /// What does not depend on the row's type.
 class RegisterFormBase : public QWidget {
   public:

@@ -58,6 +58,33 @@ constexpr std::array kDangers{
     Text<reg::Danger>{reg::Danger::ImmediatelyDangerous, QT_TRANSLATE_NOOP("Words", "Immediately Dangerous")},
     Text<reg::Danger>{reg::Danger::AtRisk, QT_TRANSLATE_NOOP("Words", "At Risk")},
 };
+constexpr std::array kDoubts{
+    Text<reg::Doubt>{
+        reg::Doubt::MprnForm,
+        QT_TRANSLATE_NOOP("Words", "A meter point reference has digits only. It is kept as typed.")},
+    Text<reg::Doubt>{reg::Doubt::MprnLength,
+                     QT_TRANSLATE_NOOP("Words",
+                                       "A meter point reference has 6 to 11 digits, nearly always 10. It is "
+                                       "kept as typed; compare it with the bill.")},
+    Text<reg::Doubt>{
+        reg::Doubt::MprnCheckDigits,
+        QT_TRANSLATE_NOOP(
+            "Words",
+            "The last two digits do not fit the others. It is kept as typed; compare it with the bill.")},
+    Text<reg::Doubt>{
+        reg::Doubt::MprnOfLpg,
+        QT_TRANSLATE_NOOP("Words", "A supply of LPG has no meter point reference. It is kept as typed.")},
+    Text<reg::Doubt>{
+        reg::Doubt::PostcodeForm,
+        QT_TRANSLATE_NOOP("Words", "This has none of the forms of a postcode. It is kept as typed.")},
+    Text<reg::Doubt>{reg::Doubt::TelephoneForm,
+                     QT_TRANSLATE_NOOP("Words", "This can't be dialled as it stands. It is kept as typed.")},
+    Text<reg::Doubt>{
+        reg::Doubt::GcNumberForm,
+        QT_TRANSLATE_NOOP("Words", "A GC number has seven digits, like 11-222-33. It is kept as typed.")},
+    Text<reg::Doubt>{reg::Doubt::UprnForm,
+                     QT_TRANSLATE_NOOP("Words", "A UPRN has 1 to 12 digits. It is kept as typed.")},
+};
 
 }  // namespace
 
@@ -84,6 +111,9 @@ QString bookingState(const Words& words, reg::BookingState value) {
 }
 QString danger(const Words& words, reg::Danger value) {
     return words.say(textOf(kDangers, value));
+}
+QString doubt(const Words& words, const std::optional<reg::Doubt>& value) {
+    return value ? words.say(textOf(kDoubts, *value)) : QString();
 }
 
 }  // namespace hearth::ui::words

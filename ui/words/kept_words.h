@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/register/checks.h"
 #include "core/register/doings.h"
 #include "ui/words/words.h"
 
@@ -15,5 +16,7 @@ namespace hearth::ui::words {
 [[nodiscard]] QString channel(const Words& words, reg::Channel value);
 [[nodiscard]] QString bookingState(const Words& words, reg::BookingState value);
 [[nodiscard]] QString danger(const Words& words, reg::Danger value);
+/// What is odd about a number or code as it was typed; empty for no doubt.
+[[nodiscard]] QString doubt(const Words& words, const std::optional<reg::Doubt>& value);
 
 }  // namespace hearth::ui::words

@@ -221,6 +221,28 @@ TEST_F(PremisesPlaceTest, whatWasChangedCanBeRead) {
     EXPECT_EQ(history->line(0).right, QStringLiteral("25 Nov 2026"));
 }
 
+// Kept as typed all the same: every rule about such numbers has exceptions.
+TEST_F(PremisesPlaceTest, anOddPostcodeOrNumberIsSaidAndKept) {
+    const auto id = bench.addPremises("14 Tallow Lane");
+    start();
+    const auto said = [this](const char* name) {
+        return editor(place, name)->focusTarget()->accessibleDescription();
+    };
+    EXPECT_EQ(said("postcode"), QString());
+    fillField(editor(place, "postcode"), QStringLiteral("TH2 9CY"));  // no C in the last two letters
+    EXPECT_TRUE(said("postcode").contains(QStringLiteral("postcode"))) << said("postcode").toStdString();
+    EXPECT_EQ(need(bench.store->premises(id)).address.postcode, "TH2 9CY");
+    fillField(editor(place, "postcode"), QStringLiteral("TH2 9XY"));
+    EXPECT_EQ(said("postcode"), QString());
+    fillField(editor(place, "uprn"), QStringLiteral("12x"));
+    EXPECT_TRUE(said("uprn").contains(QStringLiteral("UPRN")));
+    EXPECT_EQ(need(bench.store->premises(id)).uprn, "12x");
+    fillField(editor(place, "mprn"), QStringLiteral("3938424430"));
+    EXPECT_TRUE(said("mprn").contains(QStringLiteral("last two digits"))) << said("mprn").toStdString();
+    fillField(editor(place, "mprn"), QStringLiteral("3938424403"));
+    EXPECT_EQ(said("mprn"), QString());
+}
+
 TEST_F(PremisesPlaceTest, visitsAndTheirRecordsAreOpenedFromHere) {
     const auto id = bench.addPremises("14 Tallow Lane");
     const auto visit = bench.startVisit(id);
