@@ -209,6 +209,11 @@ Exit sayHealth(const std::filesystem::path& path, const Desk& desk) {
     if (!health->chain) {
         desk.console.say(tr("  records: %1").arg(desk.words.error(health->chain.error())));
     }
+    for (const auto& record : health->outOfTime) {
+        desk.console.say(tr("  clock: by it record %1 was issued before the one ahead of it. The computer's "
+                            "clock had been set back; the order of the numbers counts.")
+                             .arg(qstring(record)));
+    }
     return sound ? Exit::Done : Exit::Trouble;
 }
 

@@ -31,6 +31,7 @@ constexpr std::array kRows{
     CodeRow{ErrorCode::PipeFeederMissing, "pipe_feeder_missing"},
     CodeRow{ErrorCode::PipeLoop, "pipe_loop"},
     CodeRow{ErrorCode::StoreMissing, "store_missing"},
+    CodeRow{ErrorCode::StoreMoved, "store_moved"},
     CodeRow{ErrorCode::StoreNotOurs, "store_not_ours"},
     CodeRow{ErrorCode::StoreNewer, "store_newer"},
     CodeRow{ErrorCode::StoreDamaged, "store_damaged"},

@@ -29,6 +29,7 @@ enum class ErrorCode {
     PipeLoop,           // section's number from 1
     // store
     StoreMissing,          // path
+    StoreMoved,            // path; while it was open
     StoreNotOurs,          // path
     StoreNewer,            // path, the store's version, this program's version
     StoreDamaged,          // path, what was found

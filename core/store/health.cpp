@@ -57,6 +57,7 @@ Health healthOf(Connection& db, const fs::path& path) {
     const auto integrity = guarded([&] { return integrityOf(db, Check::Full); });
     health.integrity = integrity ? *integrity : std::string(codeText(integrity.error().code));
     health.chain = guarded([&] { verifyAll(db); });
+    health.outOfTime = guarded([&] { return recordsOutOfTime(db); }).value_or(std::vector<std::string>());
     health.records = count(db, "SELECT count(*) FROM record_headers");
     health.visits = count(db, "SELECT count(*) FROM visits");
     health.premises = count(db, "SELECT count(*) FROM premises");

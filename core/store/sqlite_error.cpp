@@ -20,7 +20,7 @@ Error sqliteError(int code, int systemError, const std::string& path, const std:
         return {ErrorCode::StoreFull, {path}};
     }
     if (code == SQLITE_READONLY_DBMOVED) {
-        return {ErrorCode::StoreMissing, {path}};
+        return {ErrorCode::StoreMoved, {path}};
     }
     switch (code & kPrimary) {
         case SQLITE_FULL:

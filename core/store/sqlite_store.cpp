@@ -21,7 +21,22 @@ SqliteStore::SqliteStore(Opened opened, std::filesystem::path path, const Clock&
     : m_opened(std::move(opened)),
       m_path(std::move(path)),
       m_db(*m_opened.db),
-      m_session{m_db, clock, storeIdOf(m_db), {}, {}} {}
+      m_session{m_db, clock, storeIdOf(m_db), {}, {}},
+      m_dataVersion(m_db.number("PRAGMA data_version")) {}
+
+// SQLite sees a file that was moved, deleted or put in the place of ours. One that was copied over ours, byte
+// by byte, looks to it like the work of another connection, and ours would go on in another firm's store.
+void SqliteStore::checkStillOurs() {
+    const auto version = m_db.number("PRAGMA data_version");
+    if (version == m_dataVersion) {
+        return;
+    }
+    const auto stillOurs = guarded([&] { return storeIdOf(m_db) == m_session.store; });
+    if (!stillOurs || !*stillOurs) {
+        throw Failure(ErrorCode::StoreMoved, {m_path.string()});
+    }
+    m_dataVersion = version;
+}
 
 Error SqliteStore::whyReadOnly() const {
     assert(isReadOnly());

@@ -165,14 +165,20 @@ class SqliteStore final : public Store {
         if (m_opened.readOnly) {
             return tl::unexpected<Error>(*m_opened.readOnly);
         }
-        return guarded(std::move(work));
+        return guarded([&] {
+            checkStillOurs();
+            return work();
+        });
     }
+    /// Throws StoreMoved when somebody has copied another store over the file.
+    void checkStillOurs();
 
     Opened m_opened;
     std::filesystem::path m_path;
     Connection& m_db;
     Session m_session;
     std::optional<BackupOutcome> m_unnoted;  // what could not be written into the store
+    std::int64_t m_dataVersion;  // of the file, as far as this connection has seen it
 };
 
 }  // namespace hearth::store

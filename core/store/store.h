@@ -58,6 +58,8 @@ struct Health {
     int schema = 0;
     std::string integrity;  // "ok" or the first lines of what SQLite found
     Result<void> chain;     // the records' chain and digests
+    /// Records that by the clock were issued before the one ahead of them: it was set back.
+    std::vector<std::string> outOfTime;
     int records = 0;
     int visits = 0;
     int premises = 0;

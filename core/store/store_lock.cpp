@@ -3,7 +3,12 @@
 
 #include "core/store/bridge.h"
 
+#include <chrono>
+#include <fcntl.h>
+#include <sys/file.h>
 #include <sys/statvfs.h>
+#include <system_error>
+#include <unistd.h>
 #include <utility>
 
 namespace hearth::store {
@@ -26,12 +31,32 @@ bool hasNoRoom(const std::filesystem::path& folder) {
            (disk.f_bavail == 0 || (disk.f_files > 0 && disk.f_favail == 0));
 }
 
+/// A lock file that says nothing, left by a program that was killed, or a machine that lost its power,
+/// between making it and writing into it. Its maker holds a lock of the system's on it for as long as it
+/// lives; the pause is for one that has only just made it.
+bool isNobodys(const std::filesystem::path& lock) {
+    constexpr auto kLongEnough = std::chrono::seconds(2);
+    std::error_code gone;
+    const auto made = std::filesystem::last_write_time(lock, gone);
+    if (gone || std::filesystem::file_time_type::clock::now() - made < kLongEnough) {
+        return false;
+    }
+    const int descriptor = open(lock.c_str(), O_RDWR | O_CLOEXEC);
+    const bool isFree = descriptor >= 0 && flock(descriptor, LOCK_EX | LOCK_NB) == 0;
+    const bool isRemoved = isFree && std::filesystem::remove(lock, gone);
+    if (descriptor >= 0) {
+        close(descriptor);
+    }
+    return isRemoved;
+}
+
 }  // namespace
 
 Result<StoreLock> StoreLock::take(const std::filesystem::path& store) {
     auto file = std::make_unique<QLockFile>(toQt(store.string() + ".lock"));
     file->setStaleLockTime(0);  // a lock never grows stale by age, only when its program is gone
-    if (file->tryLock(0)) {
+    const std::filesystem::path lock(store.string() + ".lock");
+    if (file->tryLock(0) || (holderOf(*file).empty() && isNobodys(lock) && file->tryLock(0))) {
         return StoreLock(std::move(file));
     }
     if (file->error() == QLockFile::LockFailedError) {

@@ -88,6 +88,18 @@ void verifyRecord(const Connection& db, const UuidBytes& id, const std::string& 
     static_cast<void>(verifiedPdf(db, *line));
 }
 
+/// The same; where not even the file's pages hold together, the record that they were for is named.
+void verifyNamed(const Connection& db, const UuidBytes& id, const std::string& record) {
+    try {
+        verifyRecord(db, id, record);
+    } catch (const Failure& failure) {
+        if (failure.error().code == ErrorCode::StoreDamaged) {
+            throw Failure(ErrorCode::RecordAltered, {record, "pdf"});
+        }
+        throw;
+    }
+}
+
 }  // namespace
 
 void verifyLink(const Connection& db, const RecordLine& line) {
@@ -122,6 +134,14 @@ std::string verifiedPdf(const Connection& db, const RecordLine& line) {
     return pdf;
 }
 
+std::vector<std::string> recordsOutOfTime(const Connection& db) {
+    return db.all(
+        "SELECT h.record FROM record_headers AS h JOIN record_headers AS ahead "
+        "ON ahead.series = h.series AND ahead.number = h.number - 1 WHERE h.issued_at < ahead.issued_at "
+        "ORDER BY h.series, h.number",
+        {}, [](const Columns& columns) { return columns.text(0); });
+}
+
 void verifyAll(Connection& db) {
     const ReadScope oneState(db);
     for (const auto& series : allSeries(db)) {
@@ -132,7 +152,7 @@ void verifyAll(Connection& db) {
         db.all("SELECT id, record FROM record_headers ORDER BY issued_at, id", {},
                [](const Columns& columns) { return std::pair(columns.uuid(0), columns.text(1)); });
     for (const auto& [id, record] : records) {
-        verifyRecord(db, id, record);
+        verifyNamed(db, id, record);
     }
     constexpr int kSealed = 3;  // the schema from which on the change log has seals
     if (schemaOf(db) >= kSealed) {

@@ -69,6 +69,12 @@ void StorePart::check() {
                                        : tr("The file is damaged: %1").arg(qstring(health->integrity)));
     said << (health->chain ? tr("All records are as they were issued and follow one another.")
                            : m_context.words.error(health->chain.error()));
+    for (const auto& record : health->outOfTime) {
+        said << tr("By the clock record %1 was issued before the one ahead of it: the computer's clock had "
+                   "been "
+                   "set back. The order of the numbers counts.")
+                    .arg(qstring(record));
+    }
     said << tr("Premises: %1 · visits: %2 · records: %3")
                 .arg(health->premises)
                 .arg(health->visits)

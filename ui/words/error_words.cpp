@@ -82,6 +82,12 @@ constexpr std::array kErrors{
         QT_TRANSLATE_NOOP(
             "Words",
             "There is no store at %1. Nothing was changed. Check the name, or make a new store there.")},
+    ErrorText{ErrorCode::StoreMoved,
+              QT_TRANSLATE_NOOP(
+                  "Words",
+                  "%1 was moved, deleted or replaced while it was open. The last change was not kept. "
+                  "Back up from this window to another place now, then close it and see which file "
+                  "is yours.")},
     ErrorText{ErrorCode::StoreNotOurs,
               QT_TRANSLATE_NOOP(
                   "Words", "%1 is not a store of this program. It was left as it is; choose another file.")},

@@ -25,7 +25,7 @@ TEST(SqliteErrors, areOursByMeaning) {
         {SQLITE_IOERR_FSYNC, EIO, ErrorCode::StoreFailed},
         {SQLITE_READONLY, 0, ErrorCode::StoreReadOnly},
         {SQLITE_READONLY_DIRECTORY, 0, ErrorCode::StoreReadOnly},
-        {SQLITE_READONLY_DBMOVED, 0, ErrorCode::StoreMissing},
+        {SQLITE_READONLY_DBMOVED, 0, ErrorCode::StoreMoved},
         {SQLITE_PERM, 0, ErrorCode::StoreReadOnly},
         {SQLITE_BUSY, 0, ErrorCode::StoreLocked},
         {SQLITE_BUSY_SNAPSHOT, 0, ErrorCode::StoreLocked},
