@@ -24,6 +24,8 @@ enum class Verb {
     Health,
     Demonstration,
     BackUp,
+    Import,
+    Export,
     Help,
     Version
 };
@@ -41,6 +43,7 @@ struct CommandLine {
     int revision = 0;            ///< --revision N: 0 is the newest
     bool demonstration = false;  ///< --demonstration: the demonstration firm's store
     bool unconfirmed = false;    ///< --unconfirmed: only rules that wait for the firm's own copy
+    bool dryRun = false;         ///< --dry-run: only say what an import would do
     bool replace = false;        ///< --replace: write over a file that holds something else
 };
 

@@ -74,6 +74,10 @@ const std::vector<Option>& options() {
          {},
          QT_TRANSLATE_NOOP("CommandLine", "write over a file that holds something else"),
          mark(&CommandLine::replace)},
+        {QLatin1String("dry-run"),
+         {},
+         QT_TRANSLATE_NOOP("CommandLine", "only say what would be done"),
+         mark(&CommandLine::dryRun)},
         {QLatin1String("unconfirmed"),
          {},
          QT_TRANSLATE_NOOP("CommandLine", "only what waits to be confirmed or entered from your own copy"),
@@ -166,6 +170,32 @@ std::vector<Command> ruleCommands() {
                                "words narrow the list")}};
 }
 
+/// Files in and out.
+std::vector<Command> exchangeCommands() {
+    const QLatin1String store("store");
+    const QLatin1String demonstration("demonstration");
+    return {{Verb::Import,
+             QLatin1String("import"),
+             QLatin1String("FILE"),
+             1,
+             1,
+             {store, demonstration, QLatin1String("dry-run")},
+             QT_TRANSLATE_NOOP(
+                 "CommandLine",
+                 "takes over a spreadsheet (CSV) of premises, people and appliances, and says what is "
+                 "doubtful about each row; doubtful rows are left out")},
+            {Verb::Export,
+             QLatin1String("export"),
+             QLatin1String("LIST FILE"),
+             2,
+             2,
+             {store, demonstration, QLatin1String("replace")},
+             QT_TRANSLATE_NOOP(
+                 "CommandLine",
+                 "writes a list as CSV: premises, people, appliances, engineers, instruments, visits, "
+                 "records or changes; or people as vCards: cards")}};
+}
+
 /// Stores as a whole, and help.
 std::vector<Command> storeCommands() {
     const QLatin1String store("store");
@@ -214,7 +244,7 @@ std::vector<Command> storeCommands() {
 const std::vector<Command>& commands() {
     static const std::vector<Command> kCommands = [] {
         auto all = visitCommands();
-        for (const auto& more : {recordCommands(), ruleCommands(), storeCommands()}) {
+        for (const auto& more : {recordCommands(), ruleCommands(), exchangeCommands(), storeCommands()}) {
             all.insert(all.end(), more.begin(), more.end());
         }
         return all;

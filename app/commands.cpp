@@ -2,6 +2,7 @@
 #include "app/commands.h"
 
 #include "app/demo.h"
+#include "app/exchange_commands.h"
 #include "app/files.h"
 #include "app/findings_text.h"
 #include "app/issue.h"
@@ -283,6 +284,16 @@ Exit runBackUp(const CommandLine& line, const Desk& desk) {
     return Exit::Done;
 }
 
+Exit runImportInto(const CommandLine& line, const Desk& desk) {
+    const auto store = openFor(line, line.dryRun ? Access::Read : Access::Write, desk);
+    return store ? runImport(line, **store, desk) : complain(store.error(), desk);
+}
+
+Exit runExportFrom(const CommandLine& line, const Desk& desk) {
+    const auto store = openFor(line, Access::Read, desk);
+    return store ? runExport(line, **store, desk) : complain(store.error(), desk);
+}
+
 Exit runDemonstration(const CommandLine& line, const Desk& desk) {
     const auto path = demonstrationStoreIn(pathFrom(*line.into));
     const auto made = makeDemonstration(path);
@@ -329,6 +340,10 @@ Exit runCommand(const CommandLine& line, const Desk& desk) {
             return runHealth(line, desk);
         case Verb::BackUp:
             return runBackUp(line, desk);
+        case Verb::Import:
+            return runImportInto(line, desk);
+        case Verb::Export:
+            return runExportFrom(line, desk);
         case Verb::Demonstration:
             return runDemonstration(line, desk);
         case Verb::Window:

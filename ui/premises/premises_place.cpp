@@ -1,11 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/premises/premises_place.h"
 
+#include "ui/premises/import_assistant.h"
 #include "ui/premises/premises_sheet.h"
+#include "ui/shell/exporting.h"
 #include "ui/shell/kit.h"
 #include "ui/shell/line_list.h"
 
 #include <QKeyEvent>
+#include <QStackedLayout>
 
 namespace hearth::ui::premises {
 
@@ -43,14 +46,19 @@ PremisesPlace::PremisesPlace(const shell::Context& context, QWidget* parent)
 }
 
 void PremisesPlace::build() {
-    m_list = new shell::LineList(tr("Premises that were found"), {}, this);  // the tab is called Premises
+    auto* browse = new QWidget(this);
+    m_list = new shell::LineList(tr("Premises that were found"), {}, browse);  // the tab is called Premises
     m_list->setObjectName(QStringLiteral("premisesList"));
-    m_sheet = new PremisesSheet(m_context, this);
+    m_sheet = new PremisesSheet(m_context, browse);
     auto* add = new shell::KeyButton(tr("New premises"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_N),
-                                     shell::ButtonKind::Plain, this);
+                                     shell::ButtonKind::Plain, browse);
     add->setObjectName(QStringLiteral("newPremisesButton"));
     add->setEnabled(!m_context.store.isReadOnly());
-    shell::besideSheet(this, {m_list, add}, m_sheet);
+    std::vector<QWidget*> left{m_list, add};
+    addFileButtons(left, browse);
+    shell::besideSheet(browse, left, m_sheet);
+    m_views = new QStackedLayout(this);
+    m_views->addWidget(browse);
     connect(add, &QPushButton::clicked, this, &PremisesPlace::startNew);
     connect(m_list, &shell::LineList::moved, this, &PremisesPlace::show);
     connect(m_list, &shell::LineList::opened, this, [this] { m_sheet->takeFocus(); });
@@ -63,6 +71,48 @@ void PremisesPlace::build() {
         m_list->setFocus(Qt::OtherFocusReason);
     });
     shell::orderTabs(this);
+}
+
+void PremisesPlace::addFileButtons(std::vector<QWidget*>& left, QWidget* browse) {
+    auto* import =
+        new shell::KeyButton(tr("Take over a spreadsheet"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_I),
+                             shell::ButtonKind::Quiet, browse);
+    import->setObjectName(QStringLiteral("importButton"));
+    import->setEnabled(!m_context.store.isReadOnly());
+    connect(import, &QPushButton::clicked, this, [this] { startImport(); });
+    auto* write = new shell::KeyButton(tr("Write as a file"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_E),
+                                       shell::ButtonKind::Quiet, browse);
+    write->setObjectName(QStringLiteral("exportButton"));
+    connect(write, &QPushButton::clicked, this, [this] {
+        using exchange::ListKind;
+        shell::chooseAndExport({ListKind::Premises, ListKind::People, ListKind::Appliances}, m_context, this);
+    });
+    left.push_back(import);
+    left.push_back(write);
+}
+
+void PremisesPlace::startImport(const QString& path) {
+    if (m_context.store.isReadOnly()) {
+        return;
+    }
+    commit();
+    if (m_import == nullptr) {
+        m_import = new ImportAssistant(m_context, this);
+        m_views->addWidget(m_import);
+        connect(m_import, &ImportAssistant::closed, this, &PremisesPlace::endImport);
+    }
+    m_views->setCurrentWidget(m_import);
+    if (path.isEmpty()) {
+        m_import->start();
+    } else {
+        m_import->startWith(path);
+    }
+}
+
+void PremisesPlace::endImport() {
+    m_views->setCurrentIndex(0);
+    refresh();
+    m_list->setFocus(Qt::OtherFocusReason);
 }
 
 void PremisesPlace::refresh() {
@@ -113,6 +163,10 @@ void PremisesPlace::commit() {
 }
 
 void PremisesPlace::takeFocus() {
+    if (m_import != nullptr && m_views->currentWidget() == m_import) {
+        m_import->takeFocus();
+        return;
+    }
     if (m_sheet->isNew()) {
         m_sheet->takeFocus();
     } else {
@@ -138,6 +192,7 @@ void PremisesPlace::search(const QString& text) {
 }
 
 void PremisesPlace::openPremises(reg::PremisesId id) {
+    m_views->setCurrentIndex(0);
     m_search.clear();
     fillList();
     m_list->setCurrentKey(qstring(id.text()));

@@ -4,12 +4,15 @@
 #include "ui/shell/openers.h"
 #include "ui/shell/place.h"
 
+class QStackedLayout;
+
 namespace hearth::ui::shell {
 class LineList;
 }
 
 namespace hearth::ui::premises {
 
+class ImportAssistant;
 class PremisesSheet;
 
 /// Where the firm works, and for whom: a list with search, and the sheet of one premises, edited in place.
@@ -29,6 +32,8 @@ class PremisesPlace : public shell::Place, public shell::PremisesOpener {
     void openPremises(reg::PremisesId id) override;
     /// An empty sheet; it becomes premises with the first field that is kept.
     void startNew();
+    /// Opens the assistant that takes over a spreadsheet; with a path it begins with that file.
+    void startImport(const QString& path = {});
 
   protected:
     void keyPressEvent(QKeyEvent* event) override;
@@ -37,11 +42,15 @@ class PremisesPlace : public shell::Place, public shell::PremisesOpener {
     void build();
     void fillList();
     void show(int row);
+    void addFileButtons(std::vector<QWidget*>& left, QWidget* browse);
+    void endImport();
 
     shell::Context m_context;
     QString m_search;
     shell::LineList* m_list = nullptr;
     PremisesSheet* m_sheet = nullptr;
+    QStackedLayout* m_views = nullptr;  // the list with its sheet, or the assistant
+    ImportAssistant* m_import = nullptr;
     std::vector<reg::PremisesId> m_ids;  // of the list's lines
     QString m_beforeNew;                 // the line that was in view when new premises were begun
 };

@@ -1,0 +1,128 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/exchange_commands.h"
+
+#include "app/files.h"
+#include "ui/shell/exporting.h"
+#include "ui/shell/importing.h"
+#include "ui/words/exchange_words.h"
+
+#include <QCoreApplication>
+#include <QFile>
+#include <QFileInfo>
+
+namespace hearth::app {
+namespace {
+
+using exchange::CsvTable;
+using exchange::ImportPlan;
+using ui::words::qstring;
+
+constexpr auto kCards = QLatin1String("cards");
+
+QString exchangeText(const char* text, int count = -1) {
+    return QCoreApplication::translate("CommandLine", text, nullptr, count);
+}
+
+Result<std::string> bytesOf(const QString& path) {
+    QFile file(path);
+    if (!file.open(QIODevice::ReadOnly)) {
+        return fail(ErrorCode::FileUnreadable, {path.toStdString(), file.errorString().toStdString()});
+    }
+    return file.readAll().toStdString();
+}
+
+/// What each column is taken for.
+void sayColumns(const CsvTable& table, const exchange::ImportColumns& columns, const Desk& desk) {
+    if (table.rows.size() <= columns.headerRow) {
+        return;
+    }
+    const auto& headings = table.rows[columns.headerRow].cells;
+    for (std::size_t i = 0; i < headings.size(); ++i) {
+        const auto& target = columns.targets[i];
+        desk.console.say(
+            QStringLiteral("  %1: %2").arg(qstring(headings[i]), ui::shell::targetText(target, desk.words)));
+    }
+}
+
+void sayProblems(const ImportPlan& plan, const Desk& desk) {
+    for (const auto& problem : plan.problems) {
+        const QString text = ui::shell::problemText(problem, desk.words);
+        desk.console.say(problem.line == 0 ? text : exchangeText("line %1: %2").arg(problem.line).arg(text));
+    }
+}
+
+void sayDuplicates(const ImportPlan& plan, const Desk& desk) {
+    for (const auto& row : plan.rows) {
+        if (row.met) {
+            const QString where =
+                row.met->line == 0 ? exchangeText("the store") : exchangeText("line %1").arg(row.met->line);
+            desk.console.say(exchangeText("line %1: is there already (%2): %3")
+                                 .arg(row.line)
+                                 .arg(where, ui::shell::fateText(row.fate, desk.words)));
+        }
+    }
+}
+
+}  // namespace
+
+Exit runImport(const CommandLine& line, store::Store& store, const Desk& desk) {
+    const QString path = line.words.first();
+    const auto bytes = bytesOf(path);
+    if (!bytes) {
+        return complain(bytes.error(), desk);
+    }
+    const auto table = exchange::readCsv(*bytes);
+    const auto choices = ui::shell::firstChoices(table, store, desk.clock, QFileInfo(path).fileName());
+    if (!choices) {
+        return complain(choices.error(), desk);
+    }
+    const auto plan = ui::shell::planFor(table, *choices, store, desk.clock);
+    if (!plan) {
+        return complain(plan.error(), desk);
+    }
+    sayColumns(table, choices->columns, desk);
+    sayProblems(*plan, desk);
+    sayDuplicates(*plan, desk);
+    if (plan->blocked) {
+        desk.console.complain(exchangeText("Nothing was taken over."));
+        return Exit::Refused;
+    }
+    if (!line.dryRun) {
+        if (const auto taken = ui::shell::takeOver(*plan, store, {}); !taken) {
+            return complain(taken.error(), desk);
+        }
+    }
+    desk.console.say((line.dryRun ? exchangeText("Would be taken over: %1") : exchangeText("Taken over: %1"))
+                         .arg(ui::shell::planSummary(*plan)));
+    return Exit::Done;
+}
+
+Exit runExport(const CommandLine& line, const store::Store& store, const Desk& desk) {
+    const QString word = line.words.first();
+    const auto kind = exchange::listKindFromCode(word.toStdString());
+    if (!kind && word != kCards) {
+        QStringList known{kCards};
+        for (const auto one : exchange::allListKinds()) {
+            const auto code = exchange::codeOf(one);
+            known << QString::fromUtf8(code.data(), static_cast<qsizetype>(code.size()));
+        }
+        desk.console.complain(
+            exchangeText("“%1” is no list. There are: %2.").arg(word, known.join(QStringLiteral(", "))));
+        return Exit::Usage;
+    }
+    const auto bytes =
+        kind ? ui::shell::listFile(*kind, store, desk.clock, desk.words) : ui::shell::peopleCards(store);
+    if (!bytes) {
+        return complain(bytes.error(), desk);
+    }
+    const QString path =
+        fileFor(line.words.at(1), word + (kind ? QStringLiteral(".csv") : QStringLiteral(".vcf")));
+    if (const auto written = writeFile(path, *bytes, line.replace ? IfThere::Replace : IfThere::Refuse);
+        !written) {
+        return complain(written.error(), desk);
+    }
+    desk.console.say(path);
+    return Exit::Done;
+}
+
+}  // namespace hearth::app

@@ -1,0 +1,177 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/shell/exporting.h"
+
+#include "core/exchange/vcard.h"
+#include "ui/words/exchange_words.h"
+
+#include <QCoreApplication>
+#include <QSaveFile>
+
+#include <limits>
+
+namespace hearth::ui::shell {
+namespace {
+
+using exchange::ListKind;
+using exchange::ListTable;
+using words::qstring;
+
+constexpr int kEvery = std::numeric_limits<int>::max();
+
+QString exportingText(const char* text) {
+    return QCoreApplication::translate("Exporting", text);
+}
+
+Result<ListTable> recordsList(const store::Store& store, const exchange::ListWording& word) {
+    const auto lines = store.records({}, kEvery);
+    if (!lines) {
+        return tl::unexpected(lines.error());
+    }
+    std::map<store::RecordId, std::string> names;
+    for (const auto& line : *lines) {
+        names[line.id] = line.header.record + " / " + std::to_string(line.header.revision);
+    }
+    std::vector<exchange::RecordRow> rows;
+    for (const auto& line : *lines) {
+        const auto by = line.supersededBy ? names.find(*line.supersededBy) : names.end();
+        rows.push_back({line.header.record, line.header.revision, line.header.kind, line.header.issuedAt,
+                        line.address, line.customer, std::string(rulebook::outcomeText(line.outcome)),
+                        by == names.end() ? std::string() : by->second});
+    }
+    return exchange::recordsTable(rows, word);
+}
+
+Result<ListTable> changesList(const store::Store& store) {
+    std::vector<exchange::ChangeRow> rows;
+    const auto read = store.eachChange([&](const store::Change& change) {
+        rows.push_back({instantText(change.at), change.by, change.table, change.row, change.field,
+                        change.before.value_or(std::string()), change.after.value_or(std::string())});
+    });
+    if (!read) {
+        return tl::unexpected(read.error());
+    }
+    return exchange::changesTable(rows);
+}
+
+Result<ListTable> tableOfList(ListKind kind, const store::Store& store, const Clock& clock,
+                              const exchange::ListWording& word) {
+    if (kind == ListKind::Records) {
+        return recordsList(store, word);
+    }
+    if (kind == ListKind::Changes) {
+        return changesList(store);
+    }
+    const auto rows = store.registerRows();
+    if (!rows) {
+        return tl::unexpected(rows.error());
+    }
+    switch (kind) {
+        case ListKind::Premises:
+            return exchange::premisesTable(*rows, clock.today(), word);
+        case ListKind::People:
+            return exchange::peopleTable(*rows, word);
+        case ListKind::Appliances:
+            return exchange::appliancesTable(*rows, word);
+        case ListKind::Engineers:
+            return exchange::engineersTable(*rows);
+        case ListKind::Instruments:
+            return exchange::instrumentsTable(*rows, word);
+        default:
+            return exchange::visitsTable(*rows, word);
+    }
+}
+
+/// Whole or not at all.
+Result<void> writeWhole(const QString& path, const std::string& bytes) {
+    QSaveFile file(path);
+    const bool written =
+        file.open(QIODevice::WriteOnly) &&
+        file.write(bytes.data(), static_cast<qint64>(bytes.size())) == static_cast<qint64>(bytes.size()) &&
+        file.commit();
+    return written ? Result<void>()
+                   : fail(ErrorCode::FileUnwritable, {path.toStdString(), file.errorString().toStdString()});
+}
+
+bool keepFile(const Result<std::string>& bytes, const QString& proposed, const QString& filter,
+              const Context& context, QWidget* over) {
+    const QString title = exportingText(QT_TRANSLATE_NOOP("Exporting", "Write as a file"));
+    if (!bytes) {
+        context.dialogs.tell(over, title, context.words.error(bytes.error()));
+        return false;
+    }
+    const auto path = context.dialogs.saveFile(over, title, proposed, filter);
+    if (!path) {
+        return false;
+    }
+    if (const auto written = writeWhole(*path, *bytes); !written) {
+        context.dialogs.tell(over, title, context.words.error(written.error()));
+        return false;
+    }
+    context.navigator.say(exportingText(QT_TRANSLATE_NOOP("Exporting", "Written to %1.")).arg(*path));
+    return true;
+}
+
+}  // namespace
+
+Result<std::string> listFile(ListKind kind, const store::Store& store, const Clock& clock,
+                             const words::Words& words) {
+    const auto table =
+        tableOfList(kind, store, clock, [&](std::string_view vocabulary, std::string_view code) {
+            return words::listWord(words, vocabulary, std::string(code)).toStdString();
+        });
+    if (!table) {
+        return tl::unexpected(table.error());
+    }
+    return exchange::csvOf(*table, [&](const exchange::ListColumn& column) {
+        return words::listHeading(words, column.code, column.number).toStdString();
+    });
+}
+
+Result<std::string> peopleCards(const store::Store& store) {
+    const auto rows = store.registerRows();
+    if (!rows) {
+        return tl::unexpected(rows.error());
+    }
+    return exchange::vCardsOf(rows->parties);
+}
+
+bool exportList(ListKind kind, const Context& context, QWidget* over) {
+    const auto code = exchange::codeOf(kind);
+    return keepFile(
+        listFile(kind, context.store, context.clock, context.words),
+        QString::fromUtf8(code.data(), static_cast<qsizetype>(code.size())) + QStringLiteral(".csv"),
+        exportingText(QT_TRANSLATE_NOOP("Exporting", "Spreadsheets (*.csv)")), context, over);
+}
+
+bool exportPeopleCards(const Context& context, QWidget* over) {
+    return keepFile(peopleCards(context.store), QStringLiteral("people.vcf"),
+                    exportingText(QT_TRANSLATE_NOOP("Exporting", "Address books (*.vcf)")), context, over);
+}
+
+void chooseAndExport(const std::vector<ListKind>& kinds, const Context& context, QWidget* over) {
+    QStringList answers;
+    bool withPeople = false;
+    for (const auto kind : kinds) {
+        answers << words::listName(context.words, exchange::codeOf(kind));
+        withPeople |= kind == ListKind::People;
+    }
+    if (withPeople) {
+        answers << exportingText(QT_TRANSLATE_NOOP("Exporting", "People, for an address book"));
+    }
+    const int answer = context.dialogs.ask(
+        over, exportingText(QT_TRANSLATE_NOOP("Exporting", "Write as a file")),
+        exportingText(QT_TRANSLATE_NOOP("Exporting",
+                                        "Lists are written for spreadsheets (CSV). Access notes stay out.")),
+        answers, 0);
+    if (answer < 0) {
+        return;
+    }
+    const auto index = static_cast<std::size_t>(answer);
+    if (index < kinds.size()) {
+        exportList(kinds[index], context, over);
+    } else {
+        exportPeopleCards(context, over);
+    }
+}
+
+}  // namespace hearth::ui::shell

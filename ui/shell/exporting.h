@@ -1,0 +1,26 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/exchange/lists.h"
+#include "core/store/store.h"
+#include "ui/shell/place.h"
+#include "ui/words/words.h"
+
+#include <string>
+
+/// Lists and people as files: the road that the places and the command line share.
+namespace hearth::ui::shell {
+
+/// A list as CSV, with headings and choices in the language of `words`.
+[[nodiscard]] Result<std::string> listFile(exchange::ListKind kind, const store::Store& store,
+                                           const Clock& clock, const words::Words& words);
+/// Everybody as vCards.
+[[nodiscard]] Result<std::string> peopleCards(const store::Store& store);
+
+/// Asks where to, and writes it there; tells what went wrong. False: cancelled or failed.
+bool exportList(exchange::ListKind kind, const Context& context, QWidget* over);
+bool exportPeopleCards(const Context& context, QWidget* over);
+/// Asks which of these lists (with people also their vCards), then where to.
+void chooseAndExport(const std::vector<exchange::ListKind>& kinds, const Context& context, QWidget* over);
+
+}  // namespace hearth::ui::shell
