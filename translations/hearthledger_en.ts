@@ -2,6 +2,85 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="en" sourcelanguage="en">
 <context>
+    <name>Importing</name>
+    <message numerus="yes">
+        <source>%n new premises</source>
+        <translation>
+            <numerusform>%n new premises</numerusform>
+            <numerusform>%n new premises</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n premises filled up</source>
+        <translation>
+            <numerusform>%n premises filled up</numerusform>
+            <numerusform>%n premises filled up</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n new people</source>
+        <translation>
+            <numerusform>%n new person</numerusform>
+            <numerusform>%n new people</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n new appliances</source>
+        <translation>
+            <numerusform>%n new appliance</numerusform>
+            <numerusform>%n new appliances</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n earlier checks</source>
+        <translation>
+            <numerusform>%n earlier check</numerusform>
+            <numerusform>%n earlier checks</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n rows set aside</source>
+        <translation>
+            <numerusform>%n row set aside</numerusform>
+            <numerusform>%n rows set aside</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n rows left out</source>
+        <translation>
+            <numerusform>%n row left out</numerusform>
+            <numerusform>%n rows left out</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n rows that can&apos;t be taken</source>
+        <translation>
+            <numerusform>%n row that can&apos;t be taken</numerusform>
+            <numerusform>%n rows that can&apos;t be taken</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>InstrumentsPart</name>
+    <message numerus="yes">
+        <source>calibration due in %n day(s)</source>
+        <translation>
+            <numerusform>calibration due in %n day</numerusform>
+            <numerusform>calibration due in %n days</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>PremisesPlace</name>
+    <message numerus="yes">
+        <source>%n open visit(s)</source>
+        <translation>
+            <numerusform>%n open visit</numerusform>
+            <numerusform>%n open visits</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>Words</name>
     <message numerus="yes">
         <source>Calibration runs out in %n day(s), on %1. It counts for this test.</source>
@@ -12,22 +91,12 @@
     </message>
 </context>
 <context>
-    <name>hearth::ui::firm::InstrumentsPart</name>
+    <name>hearth::ui::premises::ImportAssistant</name>
     <message numerus="yes">
-        <source>calibration due in %n day(s)</source>
+        <source>%n row(s) were not taken. They can be written to a file of their own, put right there and taken over later.</source>
         <translation>
-            <numerusform>calibration due in %n day</numerusform>
-            <numerusform>calibration due in %n days</numerusform>
-        </translation>
-    </message>
-</context>
-<context>
-    <name>hearth::ui::premises::PremisesPlace</name>
-    <message numerus="yes">
-        <source>%n open visit(s)</source>
-        <translation>
-            <numerusform>%n open visit</numerusform>
-            <numerusform>%n open visits</numerusform>
+            <numerusform>%n row was not taken. It can be written to a file of its own, put right there and taken over later.</numerusform>
+            <numerusform>%n rows were not taken. They can be written to a file of their own, put right there and taken over later.</numerusform>
         </translation>
     </message>
 </context>
