@@ -5,6 +5,7 @@
 #include "app/no_display.h"
 #include "app/platform.h"
 #include "app/run_window.h"
+#include "app/window.h"
 #include "resources/resources.h"
 #include "ui/look/look.h"
 
@@ -33,7 +34,9 @@ void name(QCoreApplication& application) {
 int runWithoutWindow(int& argc, char** argv, const CommandLine& line, const Console& console) {
     const auto application = makeWithoutWindow(argc, argv);
     name(*application);
-    const ui::words::Words words(line.language.value_or(QStringLiteral("en")));
+    const QString language = line.language.value_or(QStringLiteral("en"));
+    const WindowLanguage translated(language);  // what commands share with the window counts as it does
+    const ui::words::Words words(language);
     const SystemClock clock;
     const Desk desk{clock, console, words};
     return static_cast<int>(line.verb == Verb::Window ? showWithoutDisplay(desk) : runCommand(line, desk));
