@@ -175,6 +175,63 @@ void addAir(std::vector<Shot>& shots) {
     sheet(shots, "workings-empty", Question::Ventilation, {});
 }
 
+void addInstallation(std::vector<Shot>& shots) {
+    using judging::Question;
+    const std::vector<Typed> pressures{{"gas.family", "natural_gas"},
+                                       {"pressure.meter_standing", "22.4"},
+                                       {"pressure.meter_working", "20.6"},
+                                       {"pressure.inlet_standing", "22.0"},
+                                       {"pressure.inlet", "19.9"},
+                                       {"pressure.full_rate", "yes"},
+                                       {"pressure.same_gauge", "yes"},
+                                       {"pressure.inlet_least", "18"},
+                                       {"pressure.inlet_most", "23"},
+                                       {"pressure.burner", "12.1"},
+                                       {"pressure.burner_least", "11.5"},
+                                       {"pressure.burner_most", "12.5"},
+                                       {"pressure.maker_source", "Installation manual, 7.2"}};
+    const std::vector<Typed> purge{{"gas.family", "natural_gas"},
+                                   {"purge.size", "small"},
+                                   {"purge.meter", "u6_g4"},
+                                   {"section.tube", "copper_22"},
+                                   {"purge.installation_volume", "0.0115"},
+                                   {"purge.flow", "1.2"}};
+    const std::vector<Typed> larger{{"gas.family", "natural_gas"},
+                                    {"purge.installation_volume", "0.35"},
+                                    {"purge.largest_pipe", "65"},
+                                    {"larger.operating_pressure", "21"},
+                                    {"larger.work", "existing"},
+                                    {"larger.area", "area_a"},
+                                    {"larger.gauge", "electronic_1"},
+                                    {"larger.medium", "fuel_gas"},
+                                    {"larger.start", "21.0"},
+                                    {"larger.end", "20.9"},
+                                    {"larger.took", "10"},
+                                    {"larger.smell", "no"}};
+    sheet(shots, "workings-pressures", Question::Pressures, pressures);
+    sheet(shots, "workings-purge", Question::Purge, purge);
+    sheet(shots, "workings-larger", Question::Larger, larger);
+}
+
+void addOthers(std::vector<Shot>& shots) {
+    using judging::Question;
+    const std::vector<Typed> water{{"water.flow", "10.2"},      {"water.cold", "12"},
+                                   {"water.hot", "46"},         {"water.full_rate", "yes"},
+                                   {"water.maker_flow", "9.4"}, {"water.maker_rise", "35"},
+                                   {"water.net_input", "24.6"}, {"water.maker_source", "Manual, table 2"}};
+    const std::vector<Typed> examined{{"examined.flue", "good"},         {"examined.air", "good"},
+                                      {"examined.pressure", "in_order"}, {"examined.heat_input", "not_taken"},
+                                      {"examined.both", "no"},           {"examined.combustion", "in_order"},
+                                      {"examined.operation", "good"}};
+    const std::vector<Typed> due{{"check.installed", "2019-03-04"},
+                                 {"check.last", "2025-11-20"},
+                                 {"check.done", "2026-11-18"},
+                                 {"check.tenant", "existing"}};
+    sheet(shots, "workings-hot-water", Question::HotWater, water);
+    sheet(shots, "workings-regulation-26", Question::Regulation26, examined);
+    sheet(shots, "workings-check-due", Question::CheckDue, due);
+}
+
 void addWorkings(std::vector<Shot>& shots) {
     using judging::Question;
     const std::vector<Typed> gasRate{{"gas.family", "natural_gas"},
@@ -182,6 +239,9 @@ void addWorkings(std::vector<Shot>& shots) {
                                      {"rate.index_start", "1204.318"},
                                      {"rate.index_end", "1204.395"},
                                      {"rate.time", "120"},
+                                     {"rate.others_off", "yes"},
+                                     {"rate.full_rate", "yes"},
+                                     {"rate.warm", "yes"},
                                      {"rate.correction", "none"},
                                      {"appliance.input", "24.6"},
                                      {"appliance.input_basis", "net"}};
@@ -196,6 +256,8 @@ void addWorkings(std::vector<Shot>& shots) {
                                    {"flue.co2_low", "8.7"},       {"flue.temperature", "58"},
                                    {"flue.air_temperature", "17"}};
     const std::vector<Typed> gas{{"gas.family", "natural_gas"}, {"gas.mix", "natural_typical"}};
+    addInstallation(shots);
+    addOthers(shots);
     sheet(shots, "workings-gas-rate", Question::GasRate, gasRate);
     sheet(shots, "workings-pipes", Question::Pipes, pipes);
     sheet(shots, "workings-ratio", Question::Combustion, ratio);

@@ -6,6 +6,7 @@
 #include "core/pipework/purge.h"
 #include "core/quantity/units.h"
 #include "core/rulebook/conclude.h"
+#include "core/tightness/figures.h"
 #include "core/tightness/purge.h"
 
 namespace hearth::judging {
@@ -68,10 +69,11 @@ void answerSmall(Asking& asking) {
         rulebook::noVerdict(rulebook::FindingKind::Purge,
                             {isEntered ? rulebook::Say::ReadingMissing : rulebook::Say::LimitMissing});
     if (need.volume) {
-        asking.work(Derived::PurgeVolume, pipework::figureOf(*need.volume), "IGEM/UP/1B, by the entry named");
+        asking.work(Derived::PurgeVolume, tightness::shortFigureOf(*need.volume),
+                    "IGEM/UP/1B, by the entry named");
         showTime(asking, *need.volume);
         rulebook::concludeOpen(finding,
-                               {rulebook::Say::PurgeVolumeNeeded, {pipework::figureOf(*need.volume)}});
+                               {rulebook::Say::PurgeVolumeNeeded, {tightness::shortFigureOf(*need.volume)}});
     }
     if (need.entry != nullptr) {
         rulebook::restOn(finding, *need.entry);

@@ -31,6 +31,13 @@ namespace {
 constexpr QSize kFirstSize{1280, 800};
 constexpr QSize kRoomForFrame{16, 48};
 
+/// A long text that was changed has lines of its own: its beginning says which it was.
+QString inOneLine(const QString& text) {
+    constexpr int kMost = 100;
+    const QString line = text.simplified();
+    return line.size() <= kMost ? line : line.left(kMost - 1) + QChar(0x2026);
+}
+
 /// What stands in a field where text can be typed; nothing for other widgets and for fields that can't be
 /// changed.
 std::optional<QString> typedText(const QWidget* widget) {
@@ -309,7 +316,7 @@ void MainWindow::undo() {
         place->refresh();
         watchField(QApplication::focusWidget());
     }
-    say(tr("Taken back. %1").arg(changeSentence(m_parts.words, **undone)));
+    say(tr("Taken back. %1").arg(inOneLine(changeSentence(m_parts.words, **undone))));
 }
 
 void MainWindow::showPanel(Panel* panel) {

@@ -61,9 +61,10 @@ constexpr std::array kBurnerTexts{
             QT_TRANSLATE_NOOP("Words",
                               "The gas rate of %1 is below %2, from where the meter's accuracy is known.")},
     SayText{Say::RateMeterCounted,
-            QT_TRANSLATE_NOOP("Words", "The meter's own ±%1 is counted in the uncertainty.")},
+            QT_TRANSLATE_NOOP("Words",
+                              "The meter's own ±%1 comes on top; the figures and the heat input count it.")},
     SayText{Say::RateMeterNotCounted,
-            QT_TRANSLATE_NOOP("Words", "The meter's own ±%1 is not counted in the uncertainty.")},
+            QT_TRANSLATE_NOOP("Words", "The meter's own ±%1 comes on top; it is not counted.")},
     SayText{
         Say::HeatInputWithin,
         QT_TRANSLATE_NOOP(

@@ -193,10 +193,7 @@ void WorkingsPlace::chooseVisit() {
     if (m_chooser == nullptr) {
         m_chooser = new VisitChooser(m_context, m_pages);
         m_pages->addWidget(m_chooser);
-        connect(m_chooser, &VisitChooser::left, this, [this] {
-            showSheet();
-            m_sheet->takeFocus();
-        });
+        connect(m_chooser, &VisitChooser::left, this, &WorkingsPlace::takeFocus);
         connect(m_chooser, &VisitChooser::chosen, this, &WorkingsPlace::takeOverInto);
     }
     m_pages->setCurrentWidget(m_chooser);
@@ -207,8 +204,7 @@ void WorkingsPlace::chooseVisit() {
 void WorkingsPlace::takeOverInto(reg::VisitId visit, const QString& where) {
     const QString text = workText(m_model->sheet(), m_model->answer(), m_context.words);
     const auto taken = takeOver(m_context.store, visit, m_model->sheet(), text.toStdString());
-    showSheet();
-    m_sheet->takeFocus();
+    takeFocus();
     if (!taken) {
         m_context.dialogs.tell(this, tr("Nothing was taken over"), m_context.words.error(taken.error()));
         return;

@@ -241,8 +241,10 @@ TEST_F(WorkingsPlaceTest, IsTakenOverIntoAVisitByKeysAndTakenBack) {
     EXPECT_TRUE(said().contains(QStringLiteral("14 Tanner's Row"))) << said().toStdString();
     EXPECT_TRUE(said().contains(QStringLiteral("working pressure"))) << "what was done is said";
     EXPECT_TRUE(sheet()->isVisible());
+    EXPECT_TRUE(sheet()->isAncestorOf(focus())) << "on with the field that was left";
     press(Qt::Key_Z, Qt::ControlModifier);
     EXPECT_EQ(textOf(reg::Item::VisitRemarks), "");
+    EXPECT_FALSE(child<QLabel>(window.get(), "statusText")->text().contains(u'\n')) << "cut off in the line";
     EXPECT_EQ(editor(place, "pressure.meter_working")->text(), QStringLiteral("20.6"));
 }
 
