@@ -8,6 +8,7 @@
 
 #include <QApplication>
 #include <QKeyEvent>
+#include <QLineEdit>
 
 #include <array>
 #include <map>
@@ -104,6 +105,13 @@ void addPanels(std::vector<Shot>& shots) {
     shots.push_back({QStringLiteral("emergency-natural-gas"), emergency(Gas::NaturalGas)});
     shots.push_back({QStringLiteral("emergency-propane"), emergency(Gas::Propane)});
     shots.push_back({QStringLiteral("keys"), [](Scene& scene) { scene.window.showKeys(); }});
+    shots.push_back({QStringLiteral("search"), [](Scene& scene) {
+                         scene.window.showPlace(kPremises);
+                         press(&scene.window, Qt::Key_F, Qt::ControlModifier);
+                         auto* field = scene.window.findChild<QLineEdit*>(QStringLiteral("searchField"));
+                         field->setText(QStringLiteral("m"));
+                         Q_EMIT field->textEdited(field->text());
+                     }});
     shots.push_back({QStringLiteral("about"), [](Scene& scene) { scene.window.showAbout(); }});
 }
 

@@ -5,6 +5,7 @@
 #include "core/calendar/civil_date.h"
 #include "core/register/model.h"
 #include "core/rulebook/finding.h"
+#include "core/store/lines.h"
 
 #include <cstddef>
 #include <optional>
@@ -40,10 +41,11 @@ struct Hit {
     std::string title;   // a street, a name, a record's number
     std::string detail;  // what else tells it from its like: town and postcode, customer
     HitField field = HitField::Address;
-    std::string found;                        // the field's value, where title and detail do not show it
-    std::string of;                           // what that value belongs to: an appliance's make and model
-    int revision = 0;                         // of a record
-    std::optional<calendar::Date> date = {};  // of a visit, or of a record's issue
+    std::string found;  // the field's value, where title and detail do not show it
+    std::string of;     // what that value belongs to: an appliance's make and model
+    std::optional<reg::PremisesId> premises = {};   // of a party: where it holds a role, or held the last
+    int revision = 0;                               // of a record
+    std::optional<calendar::Date> date = {};        // of a visit, or of a record's issue
     std::optional<rulebook::Outcome> outcome = {};  // of a record
 };
 
@@ -62,6 +64,13 @@ class Finding {
     /// fields before common ones, newer before older, among the newest some dozens of each kind that match: a
     /// short beginning of a word never costs more. At most `most` of each kind; nothing for no words.
     [[nodiscard]] virtual Result<Hits> find(const std::string& typed, std::size_t most = 8) const = 0;
+
+    /// All premises by town and address, as premises("") gives them, a page at a time: a list of whatever
+    /// length is shown at once. `first` counts from 0.
+    [[nodiscard]] virtual Result<int> premisesCount() const = 0;
+    [[nodiscard]] virtual Result<std::vector<PremisesLine>> premisesPage(int first, int count) const = 0;
+    /// Where in that order they stand; nothing for those in the bin.
+    [[nodiscard]] virtual Result<std::optional<int>> premisesRow(reg::PremisesId id) const = 0;
 
     /// How many things the index of words holds otherwise than it should; 0 for a sound one. Reads
     /// everything.

@@ -121,8 +121,11 @@ std::optional<Hit> premisesHit(const Connection& db, const UuidBytes& id, Search
 std::optional<Hit> partyHit(const Connection& db, const UuidBytes& id, SearchField field,
                             const SearchQuery& query) {
     return db.first(
-        "SELECT p.name, p.telephone, p.line1, p.town, p.postcode, p.email FROM parties AS p "
-        "WHERE p.id = ? AND " +
+        "SELECT p.name, p.telephone, p.line1, p.town, p.postcode, p.email, "
+        "(SELECT r.premises FROM roles AS r WHERE r.party = p.id AND " +
+            notInBin("r.premises") +
+            " ORDER BY r.until IS NOT NULL, r.until DESC, r.id DESC LIMIT 1) "
+            "FROM parties AS p WHERE p.id = ? AND " +
             notInBin("p.id"),
         {id}, [&](const Columns& row) {
             Hit read;
@@ -131,6 +134,9 @@ std::optional<Hit> partyHit(const Connection& db, const UuidBytes& id, SearchFie
             read.title = row.text(0);
             read.detail = between(row.text(1), " · ", between(row.text(2), ", ", row.text(3)));
             read.field = HitField::Name;
+            if (!row.isNull(6)) {
+                read.premises = reg::PremisesId{row.uuid(6)};
+            }
             if (field == SearchField::Numbers) {
                 read.field = HitField::Telephone;
             } else if (field == SearchField::Names &&

@@ -58,34 +58,6 @@ std::string customerOf(std::string_view column) {
            "ORDER BY instr('customer landlord home_owner', r.kind) LIMIT 1), '')";
 }
 
-std::vector<PremisesLine> findPremises(const Connection& db, const std::string& search, int limit) {
-    Cells values;
-    const std::string condition = matching(Indexed::Premises, search, "p.id", limit, values);
-    values.emplace_back(std::int64_t{limit});
-    const Table& table = tableOf<reg::Premises>();
-    const std::string sql =
-        "SELECT " + table.columnList("p") + ", " + customerOf("p.id") +
-        ", (SELECT max(v.date) FROM visits AS v WHERE v.premises = p.id AND " + notInBin("v.id") +
-        "), (SELECT count(*) FROM visits AS v WHERE v.premises = p.id AND v.closed = 0 AND " +
-        notInBin("v.id") +
-        "   AND NOT EXISTS (SELECT 1 FROM record_snapshots AS r WHERE r.visit = v.id))"
-        " FROM premises AS p WHERE " +
-        condition + " AND " + notInBin("p.id") +
-        " ORDER BY p.town COLLATE NOCASE, p.line1 COLLATE NOCASE, p.line2 COLLATE NOCASE, p.id"
-        " LIMIT ?";
-    const int after = static_cast<int>(table.columns.size());
-    return db.all(sql, values, [&](const Columns& columns) {
-        PremisesLine line;
-        line.premises = valueOf<reg::Premises>(columns);
-        line.customer = columns.text(after);
-        if (!columns.isNull(after + 1)) {
-            line.lastVisit = calendar::fromIso(columns.text(after + 1));
-        }
-        line.drafts = columns.number(after + 2);
-        return line;
-    });
-}
-
 std::vector<reg::Party> findParties(const Connection& db, const std::string& search, int limit) {
     Cells values;
     const std::string condition = matching(Indexed::Party, search, "t.id", limit, values);

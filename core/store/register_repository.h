@@ -16,8 +16,6 @@ void saveFirm(Session& session, const reg::Firm& firm);
 [[nodiscard]] std::vector<reg::Engineer> readEngineers(const Connection& db);
 [[nodiscard]] std::vector<reg::Instrument> readInstruments(const Connection& db);
 
-[[nodiscard]] std::vector<PremisesLine> findPremises(const Connection& db, const std::string& search,
-                                                     int limit);
 [[nodiscard]] std::vector<reg::Party> findParties(const Connection& db, const std::string& search, int limit);
 /// Today's.
 [[nodiscard]] std::vector<reg::VisitFile::Holder> readHolders(const Session& session,

@@ -5,6 +5,7 @@
 #include "core/store/change_log.h"
 #include "core/store/issuing.h"
 #include "core/store/kept_repository.h"
+#include "core/store/premises_list.h"
 #include "core/store/record_repository.h"
 #include "core/store/register_repository.h"
 #include "core/store/rule_repository.h"

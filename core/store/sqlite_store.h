@@ -146,6 +146,9 @@ class SqliteStore final : public Store {
     [[nodiscard]] Result<Erasure> erase(reg::PartyId id) override;
     [[nodiscard]] Result<std::vector<MayGo>> mayGo(calendar::Date today) const override;
     [[nodiscard]] Result<Hits> find(const std::string& typed, std::size_t most) const override;
+    [[nodiscard]] Result<int> premisesCount() const override;
+    [[nodiscard]] Result<std::vector<PremisesLine>> premisesPage(int first, int count) const override;
+    [[nodiscard]] Result<std::optional<int>> premisesRow(reg::PremisesId id) const override;
     [[nodiscard]] Result<int> staleInSearch() const override;
     [[nodiscard]] Result<void> mendSearch() override;
 
@@ -178,7 +181,7 @@ class SqliteStore final : public Store {
     Connection& m_db;
     Session m_session;
     std::optional<BackupOutcome> m_unnoted;  // what could not be written into the store
-    std::int64_t m_dataVersion;  // of the file, as far as this connection has seen it
+    std::int64_t m_dataVersion;              // of the file, as far as this connection has seen it
 };
 
 }  // namespace hearth::store

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/store/finder.h"
+#include "core/store/premises_list.h"
 #include "core/store/search_index.h"
 #include "core/store/sqlite_store.h"
 
@@ -7,6 +8,18 @@ namespace hearth::store {
 
 Result<Hits> SqliteStore::find(const std::string& typed, std::size_t most) const {
     return guarded([&] { return findHits(m_db, typed, most); });
+}
+
+Result<int> SqliteStore::premisesCount() const {
+    return guarded([&] { return countPremises(m_db); });
+}
+
+Result<std::vector<PremisesLine>> SqliteStore::premisesPage(int first, int count) const {
+    return guarded([&] { return readPremisesPage(m_db, first, count); });
+}
+
+Result<std::optional<int>> SqliteStore::premisesRow(reg::PremisesId id) const {
+    return guarded([&] { return rowOfPremises(m_db, id); });
 }
 
 Result<int> SqliteStore::staleInSearch() const {

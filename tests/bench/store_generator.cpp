@@ -3,6 +3,8 @@
 
 #include "core/record/snapshot.h"
 #include "core/store/migrations.h"
+#include "core/store/sealing.h"
+#include "core/store/search_index.h"
 #include "core/store/series.h"
 #include "core/store/store.h"
 #include "tests/bench/big_firm.h"
@@ -251,7 +253,7 @@ class Maker {
                                   townName(m_town), postcodeOf(m_town, m_chance)};
         where.premises.uprn = m_chance.digits(12);
         m_file.put(where.premises);
-        change(std::nullopt, "premises", where.premises.id.bytes, "access_notes", "key next door",
+        change({}, where.premises.id, "premises", where.premises.id.bytes, "access_notes", "key next door",
                atDay(kFirstDay, 0));
         where.customer = makeHolders(where.premises.id, where.premises.address);
         where.installation = makeInstallation(where.premises.id, {});
@@ -292,17 +294,19 @@ class Maker {
             "entries (id, visit, subject_kind, subject, item, text, unit, canonical, instrument, at, by)",
             {m_chance.id(), visit.id.bytes, item.substr(0, item.find('.')), subject, item, text, unit, text,
              Cell(), instantText(visit.startedAt), std::string("office")});
-        change(visit.id.bytes, "entries", subject, item, text, visit.startedAt);
+        change(visit.id.bytes, visit.premises, "entries", subject, item, text, visit.startedAt);
     }
 
-    void change(const std::optional<UuidBytes>& visit, const std::string& table, const UuidBytes& row,
-                const std::string& field, const std::string& after, Instant at) {
+    void change(const std::optional<UuidBytes>& visit, reg::PremisesId premises, const std::string& table,
+                const UuidBytes& row, const std::string& field, const std::string& after, Instant at) {
         const UuidBytes id = m_chance.id();
+        const std::string salt(id.begin(), id.end());
         m_file.put(
             "changes (id, position, group_id, store, visit, table_name, row_id, field, before, after, "
-            "by, at)",
+            "by, at, premises, salt)",
             {id, ++m_position, id, m_engineers.front().bytes, visit ? Cell(*visit) : Cell(), table,
-             uuidText(row), field, Cell(), after, std::string("office"), instantText(at)});
+             uuidText(row), field, Cell(), after, std::string("office"), instantText(at), premises.bytes,
+             store::Blob{salt}});
     }
 
     void makeRecord(const Where& where, const reg::Visit& visit) {
@@ -403,9 +407,19 @@ Value must(Result<Value> result) {
     }
 }
 
+/// The seal over the change log, and the index of words.
+void finishAsTheStoreDoes(const fs::path& path) {
+    store::Connection db(path, store::Connection::Mode::ReadWrite);
+    db.script("PRAGMA synchronous = OFF; PRAGMA cache_size = -300000");
+    store::Transaction whole(db);
+    store::sealChanges(db);
+    store::rebuildSearch(db);
+    whole.commit();
+}
+
 /// Another schema or another generator is another store.
 std::string nameOf(std::size_t premises, std::uint64_t seed) {
-    constexpr auto kGenerator = "1";
+    constexpr auto kGenerator = "2";
     std::string schema = kGenerator;
     for (const auto& migration : store::shippedMigrations()) {
         schema += record::sha256(migration.sql);
@@ -422,6 +436,7 @@ void makeBigStore(const fs::path& path, std::size_t premises, std::uint64_t seed
     const SystemClock clock;
     must(store::Store::create(half, bigFirm(), clock)).reset();
     Maker(half, premises, seed).make();
+    finishAsTheStoreDoes(half);
     fs::rename(half, path);
 }
 

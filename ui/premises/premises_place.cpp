@@ -16,7 +16,7 @@ using words::qstring;
 
 namespace {
 
-constexpr int kShown = 500;
+constexpr int kShown = 200;  // of a search: nobody reads more
 
 QString joined(const QStringList& parts, const QString& between) {
     QStringList filled = parts;
@@ -37,6 +37,37 @@ shell::Line lineOf(const store::PremisesLine& found, const words::Words& words) 
         found.drafts > 0 ? PremisesPlace::tr("%n open visit(s)", nullptr, found.drafts) : QString();
     return line;
 }
+
+/// All premises, as they come into view.
+class AllPremises : public shell::LineSource {
+  public:
+    explicit AllPremises(const shell::Context& context) : m_context(context) {}
+
+    int count() override { return valueOrSaid(m_context.store.premisesCount()); }
+    std::vector<shell::Line> lines(int first, int count) override {
+        std::vector<shell::Line> lines;
+        for (const auto& found : valueOrSaid(m_context.store.premisesPage(first, count))) {
+            lines.push_back(lineOf(found, m_context.words));
+        }
+        return lines;
+    }
+    int rowOf(const QString& key) override {
+        const auto id = uuidFromText(key.toStdString());
+        return id ? valueOrSaid(m_context.store.premisesRow({*id})).value_or(-1) : -1;
+    }
+
+  private:
+    template <class Value>
+    Value valueOrSaid(Result<Value> result) {
+        if (result) {
+            return std::move(*result);
+        }
+        m_context.navigator.say(m_context.words.error(result.error()));
+        return {};
+    }
+
+    const shell::Context& m_context;
+};
 
 }  // namespace
 
@@ -130,8 +161,13 @@ void PremisesPlace::refresh() {
 }
 
 void PremisesPlace::fillList() {
+    m_list->setEmptyText(m_search.isEmpty() ? tr("No premises yet. Ctrl+Shift+N adds the first.")
+                                            : tr("Nothing found for “%1”.").arg(m_search));
+    if (m_search.isEmpty()) {
+        m_list->setSource(std::make_unique<AllPremises>(m_context));
+        return;
+    }
     const auto found = m_context.store.premises(m_search.toStdString(), kShown);
-    m_ids.clear();
     std::vector<shell::Line> lines;
     if (!found) {
         m_list->setEmptyText(m_context.words.error(found.error()));
@@ -139,23 +175,21 @@ void PremisesPlace::fillList() {
         return;
     }
     for (const auto& premises : *found) {
-        m_ids.push_back(premises.premises.id);
         lines.push_back(lineOf(premises, m_context.words));
     }
     if (static_cast<int>(lines.size()) == kShown) {
-        m_context.navigator.say(tr("The first %1 are shown: search to see others.").arg(kShown));
+        m_context.navigator.say(tr("%1 are shown, and there are more: type another word.").arg(kShown));
     }
-    m_list->setEmptyText(m_search.isEmpty() ? tr("No premises yet. Ctrl+Shift+N adds the first.")
-                                            : tr("Nothing found for “%1”.").arg(m_search));
     m_list->setLines(std::move(lines));
 }
 
 void PremisesPlace::show(int row) {
-    if (row < 0 || row >= static_cast<int>(m_ids.size())) {
+    const auto id = row < 0 ? std::nullopt : uuidFromText(m_list->line(row).key.toStdString());
+    if (!id) {
         m_sheet->showNothing();
         return;
     }
-    m_sheet->show(m_ids[static_cast<std::size_t>(row)]);
+    m_sheet->show({*id});
 }
 
 void PremisesPlace::commit() {

@@ -51,8 +51,7 @@ class PremisesPlace : public shell::Place, public shell::PremisesOpener {
     PremisesSheet* m_sheet = nullptr;
     QStackedLayout* m_views = nullptr;  // the list with its sheet, or the assistant
     ImportAssistant* m_import = nullptr;
-    std::vector<reg::PremisesId> m_ids;  // of the list's lines
-    QString m_beforeNew;                 // the line that was in view when new premises were begun
+    QString m_beforeNew;  // the line that was in view when new premises were begun
 };
 
 }  // namespace hearth::ui::premises

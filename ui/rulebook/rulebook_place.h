@@ -23,6 +23,7 @@ class RuleBookPlace : public shell::Place, public shell::RuleOpener {
 
     [[nodiscard]] QString title() const override { return tr("Rule book"); }
     [[nodiscard]] QString searchHint() const override { return tr("Find rules"); }
+    [[nodiscard]] bool findsEverything() const override { return false; }
     void refresh() override;
     void takeFocus() override;
     void search(const QString& text) override;

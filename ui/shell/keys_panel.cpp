@@ -27,7 +27,7 @@ std::vector<Keys> everywhere() {
                                 "what to do first: smell, failed test, carbon monoxide"))},
         {QStringLiteral("Ctrl+F"),
          text(QT_TRANSLATE_NOOP("hearth::ui::shell::KeysPanel",
-                                "search in this place; Down goes to what was found"))},
+                                "find anything; Down goes to what was found, Enter opens the first"))},
         {QStringLiteral("Enter"),
          text(QT_TRANSLATE_NOOP("hearth::ui::shell::KeysPanel",
                                 "keep the field and go to the next; in a list, open"))},

@@ -5,6 +5,7 @@
 #include "ui/shell/kit.h"
 
 #include <QAbstractListModel>
+#include <QCache>
 #include <QFontMetrics>
 #include <QKeyEvent>
 #include <QPainter>
@@ -33,6 +34,9 @@ int titleHeight(const Line& line, int width) {
 }
 
 int rowHeight(const Line& line) {
+    if (line.heading) {
+        return look::kGap + QFontMetrics(look::font(look::TypeRole::Small)).height() + kRowPad;
+    }
     const int first = QFontMetrics(look::font(look::TypeRole::Body)).height();
     const int second = QFontMetrics(look::font(look::TypeRole::Small)).height();
     const bool two = !line.detail.isEmpty() || !line.rightDetail.isEmpty();
@@ -64,12 +68,30 @@ class LineList::Model : public QAbstractListModel {
 
     void fill(std::vector<Line> lines) {
         beginResetModel();
+        m_source.reset();
+        m_pages.clear();
         m_lines = std::move(lines);
+        m_count = static_cast<int>(m_lines.size());
         endResetModel();
     }
-    [[nodiscard]] const Line& at(int row) const { return m_lines[static_cast<std::size_t>(row)]; }
+    void fill(std::unique_ptr<LineSource> source) {
+        beginResetModel();
+        m_lines.clear();
+        m_pages.clear();
+        m_source = std::move(source);
+        m_count = m_source->count();
+        endResetModel();
+    }
+    [[nodiscard]] LineSource* source() const { return m_source.get(); }
+    [[nodiscard]] const Line& at(int row) const {
+        return m_source == nullptr ? m_lines[static_cast<std::size_t>(row)] : atSource(row);
+    }
     [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override {
-        return parent.isValid() ? 0 : static_cast<int>(m_lines.size());
+        return parent.isValid() ? 0 : m_count;
+    }
+    [[nodiscard]] Qt::ItemFlags flags(const QModelIndex& index) const override {
+        const bool heading = index.isValid() && m_source == nullptr && at(index.row()).heading;
+        return heading ? Qt::NoItemFlags : QAbstractListModel::flags(index);
     }
     [[nodiscard]] QVariant data(const QModelIndex& index, int role) const override {
         if (!index.isValid()) {
@@ -86,7 +108,26 @@ class LineList::Model : public QAbstractListModel {
     }
 
   private:
+    static constexpr int kPage = 64;
+    static constexpr int kPagesKept = 12;
+
+    [[nodiscard]] const Line& atSource(int row) const {
+        const int page = row / kPage;
+        const auto* lines = m_pages.object(page);
+        if (lines == nullptr) {
+            auto* read = new std::vector<Line>(m_source->lines(page * kPage, kPage));
+            m_pages.insert(page, read);
+            lines = read;
+        }
+        static const Line kGone;  // somebody took lines away underneath
+        const auto at = static_cast<std::size_t>(row % kPage);
+        return at < lines->size() ? (*lines)[at] : kGone;
+    }
+
     std::vector<Line> m_lines;
+    std::unique_ptr<LineSource> m_source;
+    mutable QCache<int, std::vector<Line>> m_pages{kPagesKept};
+    int m_count = 0;
 };
 
 class LineList::Delegate : public QStyledItemDelegate {
@@ -106,6 +147,14 @@ class LineList::Delegate : public QStyledItemDelegate {
         const Line& line = m_model.at(index.row());
         const auto scheme = currentScheme();
         painter->save();
+        if (line.heading) {
+            painter->setFont(look::font(look::TypeRole::Small));
+            painter->setPen(look::colour(look::Role::SoftInk, scheme));
+            painter->drawText(option.rect.adjusted(kLeftPad, 0, -kRightPad, -kRowPad / 2),
+                              Qt::AlignLeft | Qt::AlignBottom, line.title);
+            painter->restore();
+            return;
+        }
         if (m_list->currentIndex() == index) {
             painter->fillRect(option.rect, look::colour(look::Role::KeyGround, scheme));
             painter->fillRect(QRect(option.rect.topLeft(), QSize(3, option.rect.height())),
@@ -169,10 +218,12 @@ LineList::LineList(const QString& name, const QString& empty, QWidget* parent)
 
 LineList::~LineList() = default;
 
-void LineList::setLines(std::vector<Line> lines) {
+template <class Fill>
+void LineList::refill(Fill fill) {
     const QString key = currentKey();
     m_filling = true;
-    m_model->fill(std::move(lines));
+    fill();
+    setUniformItemSizes(m_model->source() != nullptr);
     if (!key.isEmpty()) {
         setCurrentKey(key);
     }
@@ -181,6 +232,14 @@ void LineList::setLines(std::vector<Line> lines) {
         updateGeometry();
     }
     viewport()->update();
+}
+
+void LineList::setLines(std::vector<Line> lines) {
+    refill([&] { m_model->fill(std::move(lines)); });
+}
+
+void LineList::setSource(std::unique_ptr<LineSource> source) {
+    refill([&] { m_model->fill(std::move(source)); });
 }
 
 void LineList::setEmptyText(const QString& text) {
@@ -211,6 +270,13 @@ void LineList::setCurrentRow(int row) {
 }
 
 bool LineList::setCurrentKey(const QString& key) {
+    if (auto* source = m_model->source()) {
+        const int row = source->rowOf(key);
+        if (row >= 0 && row < count()) {
+            setCurrentRow(row);
+        }
+        return row >= 0;
+    }
     for (int row = 0; row < count(); ++row) {
         if (line(row).key == key) {
             setCurrentRow(row);
@@ -275,7 +341,8 @@ void LineList::focusInEvent(QFocusEvent* event) {
     QListView::focusInEvent(event);
     viewport()->update();
     if (currentRow() < 0 && count() > 0) {
-        setCurrentIndex(m_model->index(0));
+        const bool headed = m_model->source() == nullptr && line(0).heading && count() > 1;
+        setCurrentIndex(m_model->index(headed ? 1 : 0));
     }
 }
 

@@ -7,6 +7,7 @@
 #include <QPixmap>
 #include <QString>
 
+#include <memory>
 #include <optional>
 #include <vector>
 
@@ -21,6 +22,18 @@ struct Line {
     QString rightDetail = {};
     std::optional<rulebook::Outcome> outcome = std::nullopt;
     QPixmap picture = {};  // small, at the left
+    bool heading = false;  // over the lines that follow; the cursor passes it by
+};
+
+/// Where a long list's lines come from, a page at a time as they come into view.
+class LineSource {
+  public:
+    virtual ~LineSource() = default;
+    [[nodiscard]] virtual int count() = 0;
+    /// Each with a title and a detail, so that all are of one height. Fewer than asked for only at the end.
+    [[nodiscard]] virtual std::vector<Line> lines(int first, int count) = 0;
+    /// Where the line with that key is; -1: nowhere.
+    [[nodiscard]] virtual int rowOf(const QString& key) = 0;
 };
 
 /// A list by keyboard: arrows move, Enter opens. The one list of all places.
@@ -33,8 +46,11 @@ class LineList : public QListView {
 
     /// Keeps the cursor on the same key where it is still there; does not emit moved().
     void setLines(std::vector<Line> lines);
+    /// The same for a list of whatever length.
+    void setSource(std::unique_ptr<LineSource> source);
     void setEmptyText(const QString& text);
     [[nodiscard]] int count() const;
+    /// Good until another line is asked for.
     [[nodiscard]] const Line& line(int row) const;
     [[nodiscard]] int currentRow() const;
     [[nodiscard]] QString currentKey() const;
@@ -65,6 +81,8 @@ class LineList : public QListView {
   private:
     class Model;
     class Delegate;
+    template <class Fill>
+    void refill(Fill fill);
     Model* m_model;
     QString m_empty;
     bool m_filling = false;

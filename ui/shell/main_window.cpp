@@ -113,17 +113,7 @@ void MainWindow::addBands(QVBoxLayout* lines) {
 void MainWindow::addSearch() {
     m_search = new SearchField(m_bar);
     m_bar->addAtRight(m_search);
-    connect(m_search, &QLineEdit::textEdited, this, &MainWindow::searchTyped);
-    connect(m_search, &SearchField::found, this, [this] {
-        if (Place* place = placeInView()) {
-            place->takeFound();
-        }
-    });
-    connect(m_search, &SearchField::left, this, [this] {
-        if (Place* place = placeInView()) {
-            place->takeFocus();
-        }
-    });
+    connectSearch();
     auto* first = new KeyButton(tr("What to do first"), ButtonKind::Danger, m_bar);
     first->setObjectName(QStringLiteral("emergencyButton"));
     first->showKey(QStringLiteral("F12"));
@@ -183,19 +173,13 @@ void MainWindow::bringIntoView(int index) {
         old->commit();
         m_searches[old] = m_search->text();
     }
+    hideHits();
     Place* place = m_places[static_cast<std::size_t>(index)];
     m_search->setHint(place->searchHint());
     m_search->setText(m_searches.value(place));
     place->refresh();  // before it is shown: what is made later is not in view yet when the focus is wanted
     m_stack->setCurrentIndex(index);
     m_bar->setCurrent(index);
-}
-
-void MainWindow::searchTyped(const QString& text) {
-    closePanel();
-    if (Place* place = placeInView()) {
-        place->search(text);
-    }
 }
 
 template <class Opener>

@@ -17,6 +17,7 @@ class QVBoxLayout;
 namespace hearth::ui::shell {
 
 class EmergencyPanel;
+class HitsPanel;
 class KeysPanel;
 class AboutPanel;
 class Panel;
@@ -87,6 +88,10 @@ class MainWindow : public QWidget, public Navigator {
     void showPanel(Panel* panel);
     void closePanel();
     void searchTyped(const QString& text);
+    void findEverything(const QString& text);
+    void hideHits();
+    void openHit(const store::Hit& hit);
+    void connectSearch();
     void bringIntoView(int index);
     void rememberPlaceOnScreen() const;
     void restorePlaceOnScreen();
@@ -102,6 +107,7 @@ class MainWindow : public QWidget, public Navigator {
     QHash<Place*, QString> m_searches;
     PlaceBar* m_bar = nullptr;
     SearchField* m_search = nullptr;
+    HitsPanel* m_hits = nullptr;
     QStackedWidget* m_body = nullptr;   // the places in view, or a panel over them
     QStackedWidget* m_stack = nullptr;  // the places
     EmergencyPanel* m_emergency = nullptr;

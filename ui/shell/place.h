@@ -74,6 +74,8 @@ class Place : public QWidget {
     virtual void search(const QString& text) = 0;
     /// What the search field says while it is empty ("Find premises").
     [[nodiscard]] virtual QString searchHint() const { return {}; }
+    /// Whether the search field also finds people, premises, visits and records while this place is in view.
+    [[nodiscard]] virtual bool findsEverything() const { return true; }
     /// Down or Enter in the search field: the keyboard goes to what was found.
     virtual void takeFound() { takeFocus(); }
 };

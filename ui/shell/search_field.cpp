@@ -34,12 +34,21 @@ void SearchField::keyPressEvent(QKeyEvent* event) {
             Q_EMIT left();
             return;
         case Qt::Key_Down:
+            Q_EMIT down();
+            return;
         case Qt::Key_Return:
         case Qt::Key_Enter:
-            Q_EMIT found();
+            Q_EMIT enter();
             return;
         default:
             QLineEdit::keyPressEvent(event);
+    }
+}
+
+void SearchField::focusOutEvent(QFocusEvent* event) {
+    QLineEdit::focusOutEvent(event);
+    if (event->reason() != Qt::ActiveWindowFocusReason && event->reason() != Qt::PopupFocusReason) {
+        Q_EMIT focusLost();
     }
 }
 

@@ -5,8 +5,8 @@
 
 namespace hearth::ui::shell {
 
-/// The window's search: every letter searches the place in view; Down or Enter goes to what was found, Escape
-/// empties it and goes back.
+/// The window's search, at every letter. Down goes to what was found, Enter opens the first of it, Escape
+/// empties the field and goes back.
 class SearchField : public QLineEdit {
     Q_OBJECT
   public:
@@ -14,11 +14,15 @@ class SearchField : public QLineEdit {
     void setHint(const QString& hint);
 
   Q_SIGNALS:
-    void found();
+    void down();
+    void enter();
     void left();
+    /// The keyboard went elsewhere.
+    void focusLost();
 
   protected:
     void keyPressEvent(QKeyEvent* event) override;
+    void focusOutEvent(QFocusEvent* event) override;
 };
 
 }  // namespace hearth::ui::shell

@@ -28,6 +28,7 @@ class WorkingsPlace : public shell::Place {
 
     [[nodiscard]] QString title() const override { return tr("Workings"); }
     [[nodiscard]] QString searchHint() const override { return tr("Find a question"); }
+    [[nodiscard]] bool findsEverything() const override { return false; }
     void refresh() override;
     void commit() override;
     bool takeBack() override;

@@ -60,6 +60,33 @@ TEST_F(PremisesPlaceTest, anEmptyStoreSaysHowToBegin) {
     EXPECT_FALSE(child<QPushButton>(place, "startVisitButton")->isVisible());
 }
 
+TEST_F(PremisesPlaceTest, aLongListIsReadAsItComesIntoView) {
+    need(bench.store->together([&]() -> Result<void> {
+        for (int i = 0; i < 700; ++i) {
+            reg::Premises premises;
+            premises.id = {bench.store->newId()};
+            premises.address = {QStringLiteral("%1 Long Lane").arg(i, 4, 10, QLatin1Char('0')).toStdString(),
+                                "", "Thornmere", "TH2 9XY"};
+            if (const auto kept = bench.store->save(premises); !kept) {
+                return kept;
+            }
+        }
+        return {};
+    }));
+    start();
+    EXPECT_EQ(list()->count(), 700);
+    EXPECT_EQ(list()->line(0).title, QStringLiteral("0000 Long Lane"));
+    press(Qt::Key_End);
+    EXPECT_EQ(list()->currentRow(), 699);
+    EXPECT_EQ(editor(place, "line1")->text(), QStringLiteral("0699 Long Lane"));
+    const auto found = need(bench.store->premises("0350")).front().premises.id;
+    place->openPremises(found);
+    EXPECT_EQ(list()->currentRow(), 350);
+    fillField(editor(place, "line1"), QStringLiteral("0001a Long Lane"));
+    EXPECT_EQ(list()->currentRow(), 2) << "it goes where it now belongs, and the cursor with it";
+    EXPECT_EQ(list()->line(2).title, QStringLiteral("0001a Long Lane"));
+}
+
 TEST_F(PremisesPlaceTest, premisesAreAddedByKeyboardAlone) {
     start();
     press(Qt::Key_N, Qt::ControlModifier | Qt::ShiftModifier);
@@ -107,8 +134,10 @@ TEST_F(PremisesPlaceTest, searchFindsWordsInAnyOrderWhileTyping) {
     ASSERT_EQ(list()->count(), 1);
     EXPECT_EQ(list()->line(0).title, QStringLiteral("14 Tallow Lane"));
     EXPECT_EQ(editor(place, "line1")->text(), QStringLiteral("14 Tallow Lane"));
-    press(Qt::Key_Down);
-    EXPECT_EQ(focus(), list());
+    press(Qt::Key_Down);  // into what was found everywhere
+    press(Qt::Key_Return);
+    EXPECT_EQ(editor(place, "line1")->text(), QStringLiteral("14 Tallow Lane"));
+    EXPECT_EQ(list()->count(), 3) << "the search is over";
 }
 
 TEST_F(PremisesPlaceTest, fieldsAreKeptWhenCommittedAndTakenBackByControlZ) {
