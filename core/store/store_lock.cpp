@@ -8,6 +8,7 @@
 #include <sys/file.h>
 #include <sys/statvfs.h>
 #include <system_error>
+#include <thread>
 #include <unistd.h>
 #include <utility>
 
@@ -50,13 +51,26 @@ bool isNobodys(const std::filesystem::path& lock) {
     return isRemoved;
 }
 
+/// A lock file that says nothing is somebody's who will write into it within moments, or nobody's.
+bool takesOver(QLockFile& file, const std::filesystem::path& lock) {
+    constexpr int kLooks = 30;
+    constexpr auto kPause = std::chrono::milliseconds(100);
+    for (int look = 0; look < kLooks && holderOf(file).empty(); ++look) {
+        if (isNobodys(lock) || !std::filesystem::exists(lock)) {
+            return file.tryLock(0);
+        }
+        std::this_thread::sleep_for(kPause);
+    }
+    return false;
+}
+
 }  // namespace
 
 Result<StoreLock> StoreLock::take(const std::filesystem::path& store) {
     auto file = std::make_unique<QLockFile>(toQt(store.string() + ".lock"));
     file->setStaleLockTime(0);  // a lock never grows stale by age, only when its program is gone
     const std::filesystem::path lock(store.string() + ".lock");
-    if (file->tryLock(0) || (holderOf(*file).empty() && isNobodys(lock) && file->tryLock(0))) {
+    if (file->tryLock(0) || takesOver(*file, lock)) {
         return StoreLock(std::move(file));
     }
     if (file->error() == QLockFile::LockFailedError) {
