@@ -24,6 +24,7 @@ enum class Verb {
     Health,
     Demonstration,
     BackUp,
+    Restore,
     Import,
     Export,
     Help,
@@ -40,11 +41,13 @@ struct CommandLine {
     std::optional<QString> reason;    ///< --reason TEXT
     std::optional<QString> language;  ///< --language CODE
     std::optional<ui::look::Scheme> scheme;
-    int revision = 0;            ///< --revision N: 0 is the newest
-    bool demonstration = false;  ///< --demonstration: the demonstration firm's store
-    bool unconfirmed = false;    ///< --unconfirmed: only rules that wait for the firm's own copy
-    bool dryRun = false;         ///< --dry-run: only say what an import would do
-    bool replace = false;        ///< --replace: write over a file that holds something else
+    std::optional<QString> passphrase;  ///< --passphrase FILE: its first line; "-": of what comes in
+    int revision = 0;                   ///< --revision N: 0 is the newest
+    bool demonstration = false;         ///< --demonstration: the demonstration firm's store
+    bool unconfirmed = false;           ///< --unconfirmed: only rules that wait for the firm's own copy
+    bool dryRun = false;                ///< --dry-run: only say what an import would do
+    bool look = false;                  ///< --look: only look inside
+    bool replace = false;               ///< --replace: write over a file that holds something else
 };
 
 /// How the program ends; the numbers are a promise to scripts.

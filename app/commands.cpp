@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/commands.h"
 
+#include "app/backup_commands.h"
 #include "app/demo.h"
 #include "app/exchange_commands.h"
 #include "app/files.h"
@@ -266,24 +267,6 @@ Exit runRules(const CommandLine& line, const Desk& desk) {
     return Exit::Done;
 }
 
-Exit runBackUp(const CommandLine& line, const Desk& desk) {
-    const auto store = openFor(line, Access::Read, desk);
-    if (!store) {
-        return complain(store.error(), desk);
-    }
-    const auto target = pathFrom(*line.to);
-    if (std::error_code failed; std::filesystem::exists(target, failed)) {
-        return complain(
-            Error{ErrorCode::FileUnwritable, {target.string(), tr("it is there already").toStdString()}},
-            desk);
-    }
-    if (const auto done = (*store)->backUp(target); !done) {
-        return complain(done.error(), desk);
-    }
-    desk.console.say(textOf(target));
-    return Exit::Done;
-}
-
 Exit runImportInto(const CommandLine& line, const Desk& desk) {
     const auto store = openFor(line, line.dryRun ? Access::Read : Access::Write, desk);
     return store ? runImport(line, **store, desk) : complain(store.error(), desk);
@@ -340,6 +323,8 @@ Exit runCommand(const CommandLine& line, const Desk& desk) {
             return runHealth(line, desk);
         case Verb::BackUp:
             return runBackUp(line, desk);
+        case Verb::Restore:
+            return runRestore(line, desk);
         case Verb::Import:
             return runImportInto(line, desk);
         case Verb::Export:

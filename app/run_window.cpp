@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/run_window.h"
 
+#include "app/closing_backup.h"
 #include "app/demo.h"
 #include "app/stores.h"
 #include "ui/shell/first_start.h"
+#include "ui/shell/restore_dialog.h"
 #include "ui/shell/system_dialogs.h"
 
 #include <QApplication>
@@ -17,9 +19,24 @@ namespace {
 using store::Access;
 using store::Store;
 using ui::shell::FirstStart;
+using ui::shell::RestoreDialog;
 
 using MaybeStore = std::optional<std::unique_ptr<Store>>;
 using StoreResult = Result<MaybeStore>;
+
+/// What a person wanted to be restored.
+struct RestoreWish {
+    std::filesystem::path backup;
+    std::string passphrase;
+};
+
+Result<store::Restored> restoreWaiting(const RestoreWish& wish, const std::filesystem::path& store,
+                                       const Surroundings& surroundings) {
+    QApplication::setOverrideCursor(Qt::WaitCursor);
+    auto restored = store::restoreBackup(wish.backup, wish.passphrase, store, surroundings.clock);
+    QApplication::restoreOverrideCursor();
+    return restored;
+}
 
 StoreResult opened(const std::filesystem::path& path, const Clock& clock) {
     return Store::open(path, Access::WriteOrRead, clock).map([](std::unique_ptr<Store> store) {
@@ -49,20 +66,59 @@ StoreResult ownFirm(const std::filesystem::path& path, const ui::shell::SetUp& s
     return MaybeStore(std::move(*store));
 }
 
+/// A backup that a person chose, in the place of a store that is not open; nothing when none was wanted.
+StoreResult fromBackup(const std::filesystem::path& path, const QString& why,
+                       const Surroundings& surroundings) {
+    while (true) {
+        RestoreDialog dialog({surroundings.words, surroundings.dialogs, path}, why);
+        if (dialog.exec() != QDialog::Accepted) {
+            return MaybeStore();
+        }
+        const auto restored = restoreWaiting(
+            {std::filesystem::path(dialog.backup().toStdString()), dialog.passphrase().toStdString()}, path,
+            surroundings);
+        if (restored) {
+            return opened(path, surroundings.clock);
+        }
+        surroundings.dialogs.tell(nullptr, tr("The backup was not restored"),
+                                  surroundings.words.error(restored.error()));
+    }
+}
+
 StoreResult firstStart(const std::filesystem::path& path, const Surroundings& surroundings) {
-    FirstStart start(surroundings.words, surroundings.clock, rulebook::RuleBook::shipped());
-    if (start.exec() != QDialog::Accepted) {
-        return MaybeStore();
-    }
-    switch (start.door()) {
-        case FirstStart::Door::OwnFirm:
+    while (true) {
+        FirstStart start(surroundings.words, surroundings.clock, rulebook::RuleBook::shipped());
+        if (start.exec() != QDialog::Accepted || start.door() == FirstStart::Door::None) {
+            return MaybeStore();
+        }
+        if (start.door() == FirstStart::Door::OwnFirm) {
             return ownFirm(path, start.setUp(), surroundings.clock);
-        case FirstStart::Door::Demonstration:
+        }
+        if (start.door() == FirstStart::Door::Demonstration) {
             return demonstration(surroundings.clock);
-        case FirstStart::Door::None:
-            break;
+        }
+        if (auto store = fromBackup(path, {}, surroundings); !store || *store) {
+            return store;
+        }
     }
-    return MaybeStore();
+}
+
+/// A store that is damaged can't be opened; a backup of it can.
+StoreResult openedOrRestored(const std::filesystem::path& path, const Surroundings& surroundings) {
+    auto store = opened(path, surroundings.clock);
+    if (store ||
+        (store.error().code != ErrorCode::StoreDamaged && store.error().code != ErrorCode::StoreNotOurs)) {
+        return store;
+    }
+    constexpr int kClose = 0;
+    constexpr int kRestore = 1;
+    const QString why = surroundings.words.error(store.error());
+    const int answer = surroundings.dialogs.ask(nullptr, tr("The store can't be opened"), why,
+                                                {tr("Close"), tr("Open a backup")}, kClose);
+    if (answer == kRestore) {
+        return fromBackup(path, why, surroundings);
+    }
+    return store;
 }
 
 /// Who works here, for the change log: the first engineer until the window knows better.
@@ -80,11 +136,41 @@ Exit refuse(const Error& error, const Surroundings& surroundings, const Console&
     return Exit::Trouble;
 }
 
-Exit runOn(Store& store, const Surroundings& surroundings) {
+/// The window until it is closed. What was wanted to be restored then, if anything was.
+std::optional<RestoreWish> runOnce(Store& store, const Surroundings& surroundings) {
     actAsEngineer(store);
-    const auto window = makeMainWindow(store, surroundings);
+    std::optional<RestoreWish> wish;
+    auto around = surroundings;
+    around.restore = [&wish](const std::filesystem::path& backup, const std::string& passphrase) {
+        wish = RestoreWish{backup, passphrase};
+        QApplication::closeAllWindows();
+    };
+    const auto window = makeMainWindow(store, around);
     window->show();
     QApplication::exec();
+    return wish;
+}
+
+void tellRestored(const Result<store::Restored>& restored, const Surroundings& surroundings) {
+    surroundings.dialogs.tell(
+        nullptr, restored ? tr("The backup was restored") : tr("The backup was not restored"),
+        restored
+            ? tr("What stood before is kept as %1").arg(QString::fromStdString(restored->before.string()))
+            : surroundings.words.error(restored.error()));
+}
+
+Exit runOn(std::unique_ptr<Store> store, const Surroundings& surroundings, const Console& console) {
+    while (const auto wish = runOnce(*store, surroundings)) {
+        const auto path = store->path();
+        store.reset();  // it is written over as a whole
+        tellRestored(restoreWaiting(*wish, path, surroundings), surroundings);
+        auto again = Store::open(path, Access::WriteOrRead, surroundings.clock);
+        if (!again) {
+            return refuse(again.error(), surroundings, console);
+        }
+        store = std::move(*again);
+    }
+    backUpOnClosing(*store, surroundings);
     return Exit::Done;
 }
 
@@ -98,7 +184,7 @@ StoreResult storeForWindow(const CommandLine& line, const Surroundings& surround
     std::error_code failed;
     const bool isThere = std::filesystem::exists(path, failed);
     // A store that was named is never made by a slip of the pen; only one's own is set up.
-    return isThere || line.store ? opened(path, surroundings.clock) : firstStart(path, surroundings);
+    return isThere || line.store ? openedOrRestored(path, surroundings) : firstStart(path, surroundings);
 }
 
 Exit runWindow(const CommandLine& line, const Console& console) {
@@ -113,11 +199,11 @@ Exit runWindow(const CommandLine& line, const Console& console) {
     QSettings settings(windowSettingsFile(), QSettings::IniFormat);
     const Surroundings surroundings{clock, words, dialogs, *printing, scheme, &settings};
 
-    const auto store = storeForWindow(line, surroundings);
+    auto store = storeForWindow(line, surroundings);
     if (!store) {
         return refuse(store.error(), surroundings, console);
     }
-    return *store ? runOn(***store, surroundings) : Exit::Done;
+    return *store ? runOn(std::move(**store), surroundings, console) : Exit::Done;
 }
 
 }  // namespace hearth::app

@@ -17,9 +17,10 @@
 namespace hearth::app {
 
 std::unique_ptr<ui::shell::MainWindow> makeMainWindow(store::Store& store, const Surroundings& surroundings) {
-    auto window = std::make_unique<ui::shell::MainWindow>(ui::shell::Parts{
-        store, surroundings.clock, surroundings.words, surroundings.dialogs, surroundings.printing,
-        issueThrough(store, surroundings.clock), surroundings.scheme, surroundings.settings});
+    auto window = std::make_unique<ui::shell::MainWindow>(
+        ui::shell::Parts{store, surroundings.clock, surroundings.words, surroundings.dialogs,
+                         surroundings.printing, issueThrough(store, surroundings.clock), surroundings.scheme,
+                         surroundings.settings, surroundings.restore});
     const auto& context = window->context();
     window->setPlaces({new ui::visit::VisitsPlace(context), new ui::premises::PremisesPlace(context),
                        new ui::records::RecordsPlace(context), new ui::rules::RuleBookPlace(context),

@@ -24,6 +24,7 @@ struct Surroundings {
     ui::paper::Printing& printing;
     ui::look::Scheme scheme = ui::look::Scheme::Light;
     QSettings* settings = nullptr;
+    ui::shell::Restore restore = {};
 };
 
 /// The main window on a store with all places in their order; the first is in view.

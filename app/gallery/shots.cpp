@@ -2,6 +2,7 @@
 #include "app/gallery/shots.h"
 
 #include "app/issue.h"
+#include "ui/shell/line_list.h"
 #include "ui/visit/sheet.h"
 #include "ui/visit/visits_place.h"
 #include "ui/workings/workings_place.h"
@@ -272,6 +273,19 @@ void addWorkings(std::vector<Shot>& shots) {
     sheet(shots, "workings-gas", Question::Gas, gas);
 }
 
+/// The firm's backups, one made and looked into.
+void showBackups(Scene& scene) {
+    if (const auto job = scene.store.backupJob()) {
+        static_cast<void>(scene.store.noteBackup(store::runBackup(*job)));
+    }
+    scene.window.showPlace(kFirm);
+    if (auto* list = scene.window.findChild<ui::shell::LineList*>(QStringLiteral("backupList"))) {
+        list->setCurrentRow(0);
+        list->setFocus();
+        Q_EMIT list->opened(0);
+    }
+}
+
 /// A running stage, a quarter of its time gone.
 void runClock(Scene& scene, reg::VisitId visit) {
     showPart(scene, visit, PartKind::Tightness);
@@ -297,6 +311,7 @@ Result<std::vector<Shot>> shotsOf(const store::Store& store) {
     addWorkings(shots);
     addAir(shots);
     addPanels(shots);
+    shots.push_back({QStringLiteral("firm-backups"), showBackups});
     if (chosen->unfinished) {
         shots.push_back({QStringLiteral("visit-clock-running"),
                          [visit = *chosen->unfinished](Scene& scene) { runClock(scene, visit); }});

@@ -4,6 +4,7 @@
 #include "app/window.h"
 #include "ui/shell/first_start.h"
 #include "ui/shell/no_dialogs.h"
+#include "ui/shell/restore_dialog.h"
 #include "ui/words/document_words.h"
 
 #include <QApplication>
@@ -44,6 +45,13 @@ Result<int> takeFirstStart(const Surroundings& surroundings, const Album& album)
         }
     }
     return pages;
+}
+
+Result<int> takeRestore(const std::filesystem::path& store, const Surroundings& surroundings,
+                        const Album& album) {
+    ui::shell::RestoreDialog dialog({surroundings.words, surroundings.dialogs, store}, {});
+    settle(dialog);
+    return keep(dialog.grab().toImage(), album, QStringLiteral("open-a-backup")).map([] { return 1; });
 }
 
 Result<int> takePages(const ui::paper::Layout& layout, const Album& album, int number, double dotsPerInch) {
@@ -91,7 +99,11 @@ Result<int> takeScreens(store::Store& store, FixedClock& clock, const Album& alb
         }
     }
     const auto start = takeFirstStart(surroundings, album);
-    return start.map([&](int pages) { return pages + static_cast<int>(shots->size()); });
+    const auto restore = takeRestore(store.path(), surroundings, album);
+    if (!start || !restore) {
+        return start ? restore : start;
+    }
+    return *start + *restore + static_cast<int>(shots->size());
 }
 
 Result<int> takeRecords(const store::Store& store, const Album& album, double dotsPerInch) {

@@ -38,6 +38,9 @@ TEST(CommandLineTest, EveryCommandIsUnderstood) {
         {"health", Verb::Health},
         {"health a.hearth b.hearth", Verb::Health},
         {"backup --to copy.hearth", Verb::BackUp},
+        {"backup", Verb::BackUp},
+        {"restore old.hearth --look", Verb::Restore},
+        {"restore old.hearth.sealed --passphrase -", Verb::Restore},
         {"demonstration --into folder", Verb::Demonstration},
         {"help", Verb::Help},
         {"help judge", Verb::Help},
@@ -99,7 +102,8 @@ TEST(CommandLineTest, WhatIsWrongIsNamed) {
         {"judge", UsageFault::WordsMissing, "VISIT"},
         {"pdf --to a.pdf", UsageFault::WordsMissing, "NUMBER"},
         {"pdf A-1", UsageFault::WordsMissing, "--to FILE"},
-        {"backup", UsageFault::WordsMissing, "--to FILE"},
+        {"restore", UsageFault::WordsMissing, "BACKUP"},
+        {"backup --look", UsageFault::OptionNotHere, "--look"},
         {"demonstration", UsageFault::WordsMissing, "--into FOLDER"},
         {"issue 1 --revises A-1", UsageFault::WordsMissing, "--reason TEXT"},
         {"issue 1 --reason x", UsageFault::WordsMissing, "--revises NUMBER"},
@@ -119,10 +123,11 @@ TEST(CommandLineTest, WhatIsWrongIsNamed) {
 TEST(CommandLineTest, HelpNamesEveryCommandAndOption) {
     const std::string all = helpText().toStdString();
     for (const char* word :
-         {"rules",     "--unconfirmed", "visits",     "judge",          "issue",    "records",
-          "pdf",       "health",        "backup",     "demonstration",  "help",     "version",
-          "--store",   "--to",          "--into",     "--revises",      "--reason", "--revision",
-          "--replace", "--scheme",      "--language", "--demonstration"}) {
+         {"rules",        "--unconfirmed", "visits",     "judge",      "issue",
+          "records",      "pdf",           "health",     "backup",     "demonstration",
+          "help",         "version",       "--store",    "--to",       "--into",
+          "--revises",    "--reason",      "--revision", "restore",    "--look",
+          "--passphrase", "--replace",     "--scheme",   "--language", "--demonstration"}) {
         EXPECT_THAT(all, testing::HasSubstr(word));
     }
     EXPECT_THAT(helpText(QStringLiteral("judge")).toStdString(),

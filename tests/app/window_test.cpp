@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/window.h"
 
+#include "app/closing_backup.h"
 #include "app/demo.h"
 #include "app/run_window.h"
 #include "tests/support/files.h"
@@ -92,6 +93,45 @@ TEST_F(WindowTest, AStoreThatWasNamedIsNeverMade) {
     ASSERT_FALSE(store);
     EXPECT_EQ(store.error().code, ErrorCode::StoreMissing);
     EXPECT_FALSE(std::filesystem::exists(m_folder / "other.hearth"));
+}
+
+TEST_F(WindowTest, ClosingMakesTheDaysBackupOfRealWork) {
+    const auto demonstration = storeForWindow(line(), surroundings());
+    ASSERT_TRUE(demonstration && *demonstration);
+    backUpOnClosing(***demonstration, surroundings());
+    EXPECT_FALSE(std::filesystem::exists(store::backupFolderOf(m_path))) << "a demonstration is no work";
+
+    const auto own = m_folder / "firm.hearth";
+    reg::Firm firm;
+    firm.name = "Ashdown & Pike Heating";
+    const auto store = store::Store::create(own, firm, m_clock);
+    ASSERT_TRUE(store);
+    backUpOnClosing(**store, surroundings());
+    EXPECT_EQ(store::findBackups(own).size(), 1U);
+    EXPECT_TRUE(m_dialogs.told.isEmpty());
+    backUpOnClosing(**store, surroundings());
+    EXPECT_EQ(store::findBackups(own).size(), 1U) << "nothing has changed";
+}
+
+TEST_F(WindowTest, ABackupThatFailsOnClosingIsTold) {
+    const auto own = m_folder / "firm.hearth";
+    const auto store = store::Store::create(own, reg::Firm(), m_clock);
+    ASSERT_TRUE(store);
+    hearth::testing::writeFile(store::backupFolderOf(own), "a file stands where the folder should be");
+    backUpOnClosing(**store, surroundings());
+    ASSERT_EQ(m_dialogs.told.size(), 1);
+    EXPECT_TRUE((*store)->backupState()->failure);
+}
+
+TEST_F(WindowTest, ADamagedStoreOffersABackup) {
+    std::string bytes = hearth::testing::readFile(m_path);
+    std::fill(bytes.begin() + 100, bytes.begin() + 400, '\xa5');
+    hearth::testing::writeFile(m_path, bytes);
+    m_dialogs.answers = {0};
+    const auto store = storeForWindow(line(), surroundings());
+    ASSERT_FALSE(store);
+    EXPECT_EQ(store.error().code, ErrorCode::StoreDamaged);
+    EXPECT_EQ(m_dialogs.asked.size(), 1);
 }
 
 TEST_F(WindowTest, SpeaksThePseudoLocale) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/firm/firm_place.h"
 
+#include "ui/firm/backups_part.h"
 #include "ui/firm/bin_part.h"
 #include "ui/firm/engineers_part.h"
 #include "ui/firm/firm_part.h"
@@ -23,10 +24,12 @@ void FirmPlace::build() {
     m_engineers = new EngineersPart(m_context, m_sheet);
     m_instruments = new InstrumentsPart(m_context, m_sheet);
     m_store = new StorePart(m_context, m_sheet);
+    m_backups = new BackupsPart(m_context, m_sheet);
     m_bin = new BinPart(m_context, m_sheet);
     m_sheet->lines()->addWidget(m_firm);
-    for (QWidget* part : {static_cast<QWidget*>(m_engineers), static_cast<QWidget*>(m_instruments),
-                          static_cast<QWidget*>(m_store), static_cast<QWidget*>(m_bin)}) {
+    for (QWidget* part :
+         {static_cast<QWidget*>(m_engineers), static_cast<QWidget*>(m_instruments),
+          static_cast<QWidget*>(m_store), static_cast<QWidget*>(m_backups), static_cast<QWidget*>(m_bin)}) {
         m_sheet->lines()->addWidget(shell::hairline(m_sheet));
         m_sheet->lines()->addWidget(part);
     }
@@ -40,6 +43,7 @@ void FirmPlace::refresh() {
     m_firm->refresh();
     m_engineers->refresh();
     m_instruments->refresh();
+    m_backups->refresh();
     m_bin->refresh();
     shell::orderTabs(this);
 }

@@ -10,6 +10,7 @@ class Sheet;
 
 namespace hearth::ui::firm {
 
+class BackupsPart;
 class BinPart;
 class EngineersPart;
 class FirmPart;
@@ -41,6 +42,7 @@ class FirmPlace : public shell::Place, public shell::FirmOpener {
     EngineersPart* m_engineers = nullptr;
     InstrumentsPart* m_instruments = nullptr;
     StorePart* m_store = nullptr;
+    BackupsPart* m_backups = nullptr;
     BinPart* m_bin = nullptr;
 };
 

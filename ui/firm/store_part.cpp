@@ -20,9 +20,9 @@ StorePart::StorePart(const shell::Context& context, QWidget* parent)
     lines->addWidget(path);
     auto* row = new QHBoxLayout;
     row->setSpacing(look::kGap);
-    auto* backUpButton = new shell::KeyButton(tr("Back up now"), QKeySequence(Qt::CTRL | Qt::Key_B),
-                                              shell::ButtonKind::Primary, this);
-    backUpButton->setObjectName(QStringLiteral("backUpButton"));
+    auto* backUpButton =
+        new shell::KeyButton(tr("Copy it to a file…"), QKeySequence(), shell::ButtonKind::Plain, this);
+    backUpButton->setObjectName(QStringLiteral("copyStoreButton"));
     row->addWidget(backUpButton);
     auto* checkButton =
         new shell::KeyButton(tr("Check the store"), QKeySequence(), shell::ButtonKind::Plain, this);

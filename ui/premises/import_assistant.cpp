@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/premises/import_assistant.h"
 
+#include "ui/shell/backup_runner.h"
 #include "ui/shell/importing.h"
 
 #include <QDragEnterEvent>
@@ -309,6 +310,9 @@ void ImportAssistant::takeOver() {
     }
     m_undone = false;
     go(Step::Done);
+    if (m_context.backups != nullptr) {  // much at once is worth a backup of its own
+        m_context.backups->startIfDue(store::BackupOccasion::AfterMuch);
+    }
     m_context.navigator.say(tr("Taken over: %1").arg(shell::planSummary(m_work.plan)));
 }
 

@@ -22,6 +22,14 @@ class Dialogs {
                     int safe) = 0;
     /// Asks for one line of text (the reason of a revision); nothing when cancelled.
     virtual std::optional<QString> askText(QWidget* over, const QString& title, const QString& label) = 0;
+    /// Asks for a passphrase, which nobody else can read on the screen; nothing when cancelled.
+    virtual std::optional<QString> askPassphrase(QWidget* over, const QString& title, const QString& label) {
+        return askText(over, title, label);
+    }
+    /// Which folder; nothing when cancelled.
+    virtual std::optional<QString> chooseFolder(QWidget* over, const QString& title) {
+        return saveFile(over, title, {}, {});
+    }
     /// Where to save; nothing when cancelled.
     virtual std::optional<QString> saveFile(QWidget* over, const QString& title, const QString& proposed,
                                             const QString& filter) = 0;

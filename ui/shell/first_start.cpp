@@ -61,6 +61,15 @@ QWidget* FirstStart::makeDoors(const words::Words& words) {
         m_door = Door::Demonstration;
         accept();
     });
+    auto* backup =
+        addDoor(tr("&Open a backup"),
+                tr("From a stick, a synchronised folder or another computer: all that the firm kept "
+                   "there, checked first."),
+                ButtonKind::Plain, "backupDoor");
+    connect(backup, &QPushButton::clicked, this, [this] {
+        m_door = Door::Backup;
+        accept();
+    });
     lines->addStretch(1);
     auto* caution = bodyText(words.caution(rulebook::Gas::NaturalGas, reg::Country::England), sheet);
     caution->setObjectName(QStringLiteral("cautionText"));

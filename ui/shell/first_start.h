@@ -14,7 +14,7 @@ namespace hearth::ui::shell {
 
 class SetUpPage;
 
-/// The first start: two doors, then the set-up of a firm page by page. By keyboard: Enter goes through the
+/// The first start: three doors, then the set-up of a firm page by page. By keyboard: Enter goes through the
 /// fields, Ctrl+Enter to the next page, Escape back. accepted() once a door was gone through to its end;
 /// rejected() when it was left.
 ///
@@ -24,7 +24,7 @@ class SetUpPage;
 class FirstStart : public QDialog {
     Q_OBJECT
   public:
-    enum class Door { None, OwnFirm, Demonstration };
+    enum class Door { None, OwnFirm, Demonstration, Backup };
 
     FirstStart(const words::Words& words, const Clock& clock, const rulebook::RuleBook& book,
                QWidget* parent = nullptr);

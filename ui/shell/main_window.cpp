@@ -2,6 +2,8 @@
 #include "ui/shell/main_window.h"
 
 #include "ui/shell/about_panel.h"
+#include "ui/shell/backup_runner.h"
+#include "ui/shell/backup_words.h"
 #include "ui/shell/band.h"
 #include "ui/shell/change_words.h"
 #include "ui/shell/emergency_panel.h"
@@ -22,6 +24,7 @@
 #include <QScreen>
 #include <QShortcut>
 #include <QTextEdit>
+#include <QTimer>
 #include <QVBoxLayout>
 
 namespace hearth::ui::shell {
@@ -56,8 +59,9 @@ std::optional<QString> typedText(const QWidget* widget) {
 MainWindow::MainWindow(const Parts& parts, QWidget* parent)
     : QWidget(parent),
       m_parts(parts),
-      m_context{parts.store, parts.clock,    parts.words, parts.dialogs,
-                *this,       parts.printing, parts.issue, parts.scheme},
+      m_backups(new BackupRunner(parts.store, this)),
+      m_context{parts.store,    parts.clock, parts.words,  parts.dialogs, *this,
+                parts.printing, parts.issue, parts.scheme, parts.restore, m_backups},
       m_bar(new PlaceBar(this)),
       m_body(new QStackedWidget(this)),
       m_stack(new QStackedWidget(this)),
@@ -77,6 +81,9 @@ MainWindow::MainWindow(const Parts& parts, QWidget* parent)
     connect(m_status, &StatusLine::keysPressed, this, &MainWindow::showKeys);
     connect(m_status, &StatusLine::aboutPressed, this, &MainWindow::showAbout);
     connect(qApp, &QApplication::focusChanged, this, [this](QWidget*, QWidget* now) { watchField(now); });
+    connect(m_backups, &BackupRunner::done, this, &MainWindow::showBackupTrouble);
+    m_backups->keepUp();
+    QTimer::singleShot(0, this, &MainWindow::showBackupTrouble);  // after the first paint
     restorePlaceOnScreen();
     if (const auto backup = m_parts.store.migrationBackup(); !backup.empty()) {
         say(tr("The store was brought up to this program's version. A copy of the old one is kept: %1")
@@ -85,6 +92,7 @@ MainWindow::MainWindow(const Parts& parts, QWidget* parent)
 }
 
 MainWindow::~MainWindow() {
+    disconnect(m_backups, nullptr, this, nullptr);
     // The focus still wanders while the places are being deleted, and the members that follow it are gone by
     // then.
     disconnect(qApp, nullptr, this, nullptr);
@@ -221,6 +229,11 @@ void MainWindow::openFirm(record::Field field, const std::string& of) {
     if (auto* opener = bringOpener<FirmOpener>()) {
         opener->openFirm(field, of);
     }
+}
+
+void MainWindow::showBackupTrouble() {
+    const auto state = m_parts.store.backupState();
+    m_status->setStanding(state ? backupTroubleText(m_parts.words, *state) : QString());
 }
 
 void MainWindow::tellError(const QString& title, const Error& error) {

@@ -36,6 +36,7 @@ struct Parts {
     look::Scheme scheme = look::Scheme::Light;
     /// Where the window's place on the screen is remembered; none: it is not.
     QSettings* settings = nullptr;
+    Restore restore = {};
 };
 
 /// The window: the bar of places, the bands, the place in view, the line at the foot; what to do first over
@@ -99,9 +100,12 @@ class MainWindow : public QWidget, public Navigator {
     template <class Opener>
     [[nodiscard]] Opener* bringOpener();
     [[nodiscard]] std::optional<reg::Installation> installationToVisit(reg::PremisesId id);
+    /// What is wrong with the backups stands at the foot until it is good again.
+    void showBackupTrouble();
     void tellError(const QString& title, const Error& error);
 
     Parts m_parts;
+    BackupRunner* m_backups;
     Context m_context;
     std::vector<Place*> m_places;
     QHash<Place*, QString> m_searches;

@@ -11,6 +11,7 @@
 #include <QString>
 #include <QWidget>
 
+#include <filesystem>
 #include <functional>
 #include <optional>
 
@@ -28,7 +29,8 @@ class Navigator {
     virtual void openRecord(store::RecordId id) = 0;
     /// Opens the rule book at an entry.
     virtual void openRule(const rulebook::RuleKey& key) = 0;
-    /// Opens the firm's own pages at what a record lacks; `of`: the engineer's or instrument's id, else empty.
+    /// Opens the firm's own pages at what a record lacks; `of`: the engineer's or instrument's id, else
+    /// empty.
     virtual void openFirm(record::Field field, const std::string& of) = 0;
     /// Opens what to do first (F12), with the gas of what is on screen.
     virtual void openEmergency(rulebook::Gas gas) = 0;
@@ -41,6 +43,12 @@ class Navigator {
 using Issue = std::function<Result<store::RecordId>(
     reg::VisitId visit, std::optional<store::RecordId> supersedes, const QString& reason)>;
 
+/// Puts a backup in the place of the open store: the window is closed, the store too, and what stands then is
+/// opened anew. (app makes it)
+using Restore = std::function<void(const std::filesystem::path& backup, const std::string& passphrase)>;
+
+class BackupRunner;
+
 struct Context {
     store::Store& store;
     const Clock& clock;
@@ -50,10 +58,12 @@ struct Context {
     paper::Printing& printing;
     Issue issue;
     look::Scheme scheme = look::Scheme::Light;
+    Restore restore = {};
+    BackupRunner* backups = nullptr;  // the window's
 };
 
-/// One place of the window: Visits, Premises, Records, Rule book, Firm, Workings. Its constructor makes no widgets: it
-/// builds them on the first refresh(), so that the window's first paint costs one place.
+/// One place of the window: Visits, Premises, Records, Rule book, Firm, Workings. Its constructor makes no
+/// widgets: it builds them on the first refresh(), so that the window's first paint costs one place.
 class Place : public QWidget {
     Q_OBJECT
   public:

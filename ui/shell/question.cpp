@@ -6,6 +6,7 @@
 
 #include <QHBoxLayout>
 #include <QKeyEvent>
+#include <QLineEdit>
 #include <QVBoxLayout>
 
 namespace hearth::ui::shell {
@@ -57,12 +58,16 @@ void Question::keyPressEvent(QKeyEvent* event) {
     QDialog::keyPressEvent(event);
 }
 
-TextQuestion::TextQuestion(const QString& title, const QString& label, QWidget* over)
-    : QDialog(over), m_field(input::makeTextEditor(this)) {
+TextQuestion::TextQuestion(const QString& title, const QString& label, QWidget* over, Shown shown)
+    : QDialog(over), m_field(input::makeTextEditor(this)), m_shown(shown) {
     auto* lines = dialogLines(this, title);
     m_field->setLabel(label);
     m_field->setObjectName(QStringLiteral("answerField"));
     m_field->focusTarget()->installEventFilter(this);
+    if (auto* line = qobject_cast<QLineEdit*>(m_field->focusTarget());
+        shown == Shown::No && line != nullptr) {
+        line->setEchoMode(QLineEdit::Password);
+    }
     lines->addWidget(m_field);
     auto* row = new QHBoxLayout;
     row->setSpacing(look::kGap);
@@ -81,7 +86,7 @@ TextQuestion::TextQuestion(const QString& title, const QString& label, QWidget* 
 }
 
 QString TextQuestion::text() const {
-    return m_field->text().trimmed();
+    return m_shown == Shown::No ? m_field->text() : m_field->text().trimmed();
 }
 
 void TextQuestion::take() {

@@ -29,11 +29,13 @@ class Question : public QDialog {
     int m_answer = -1;
 };
 
-/// Asks for one line of text. Enter in the field takes it unless it is blank.
+/// Asks for one line of text. Enter in the field takes it unless it is blank. A passphrase is not shown, and
+/// is taken to the letter.
 class TextQuestion : public QDialog {
     Q_OBJECT
   public:
-    TextQuestion(const QString& title, const QString& label, QWidget* over);
+    enum class Shown { Yes, No };
+    TextQuestion(const QString& title, const QString& label, QWidget* over, Shown shown = Shown::Yes);
     [[nodiscard]] QString text() const;
 
   protected:
@@ -43,6 +45,7 @@ class TextQuestion : public QDialog {
   private:
     void take();
     input::Editor* m_field;
+    Shown m_shown;
 };
 
 }  // namespace hearth::ui::shell

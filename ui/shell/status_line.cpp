@@ -16,7 +16,9 @@ constexpr int kHeight = 34;
 }  // namespace
 
 StatusLine::StatusLine(QWidget* parent)
-    : QWidget(parent), m_said(new Text({}, look::TypeRole::Small, look::Role::Ink, this)) {
+    : QWidget(parent),
+      m_said(new Text({}, look::TypeRole::Small, look::Role::Ink, this)),
+      m_standing(new Text({}, look::TypeRole::Small, look::Role::Fail, this)) {
     setFixedHeight(kHeight);
     auto* box = new QHBoxLayout(this);
     box->setContentsMargins(2 * look::kGap, 0, look::kGap, 0);
@@ -24,6 +26,10 @@ StatusLine::StatusLine(QWidget* parent)
     m_said->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
     m_said->setObjectName(QStringLiteral("statusText"));
     box->addWidget(m_said, 1);
+    m_standing->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
+    m_standing->setObjectName(QStringLiteral("standingText"));
+    m_standing->hide();
+    box->addWidget(m_standing, 1);
     // The keys are the window's own: here they are only shown.
     const auto add = [this, box](const QString& words, const QString& key, const QString& name) {
         auto* button = new KeyButton(words, ButtonKind::Quiet, this);
@@ -40,15 +46,25 @@ StatusLine::StatusLine(QWidget* parent)
             &StatusLine::aboutPressed);
     m_fade.setSingleShot(true);
     connect(&m_fade, &QTimer::timeout, m_said, &QLabel::clear);
+    connect(&m_fade, &QTimer::timeout, this, [this] { m_said->setVisible(m_standing->text().isEmpty()); });
 }
 
 void StatusLine::say(const QString& sentence) {
     m_said->setText(sentence);
+    m_said->show();
     m_said->setToolTip(sentence);
     m_said->setAccessibleName(sentence);
     m_fade.start(kStands);
     QAccessibleEvent alert(m_said, QAccessible::Alert);
     QAccessible::updateAccessibility(&alert);
+}
+
+void StatusLine::setStanding(const QString& sentence) {
+    m_standing->setText(sentence.section(u'\n', 0, 0));
+    m_standing->setToolTip(sentence);
+    m_standing->setAccessibleName(sentence);
+    m_standing->setVisible(!sentence.isEmpty());
+    m_said->setVisible(sentence.isEmpty() || m_fade.isActive());
 }
 
 QString StatusLine::said() const {

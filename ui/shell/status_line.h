@@ -8,7 +8,8 @@ namespace hearth::ui::shell {
 
 class Text;
 
-/// The line at the foot: what was just done at the left; keys and about at the right.
+/// The line at the foot: what was just done at the left, or what stands there until it is mended; keys and
+/// about at the right.
 class StatusLine : public QWidget {
     Q_OBJECT
   public:
@@ -16,6 +17,8 @@ class StatusLine : public QWidget {
     /// Stands for some seconds and is told to screen readers.
     void say(const QString& sentence);
     [[nodiscard]] QString said() const;
+    /// What stands there until it is mended, wherever one is in the window; empty: nothing does.
+    void setStanding(const QString& sentence);
 
   Q_SIGNALS:
     void undoPressed();
@@ -24,6 +27,7 @@ class StatusLine : public QWidget {
 
   private:
     Text* m_said;
+    Text* m_standing;
     QTimer m_fade;
 };
 

@@ -33,6 +33,20 @@ std::optional<QString> SystemDialogs::askText(QWidget* over, const QString& titl
     return question.text();
 }
 
+std::optional<QString> SystemDialogs::askPassphrase(QWidget* over, const QString& title,
+                                                    const QString& label) {
+    TextQuestion question(title, label, over, TextQuestion::Shown::No);
+    if (question.exec() != QDialog::Accepted) {
+        return std::nullopt;
+    }
+    return question.text();
+}
+
+std::optional<QString> SystemDialogs::chooseFolder(QWidget* over, const QString& title) {
+    const QString path = QFileDialog::getExistingDirectory(over, title);
+    return path.isEmpty() ? std::nullopt : std::optional(path);
+}
+
 std::optional<QString> SystemDialogs::saveFile(QWidget* over, const QString& title, const QString& proposed,
                                                const QString& filter) {
     const QString path = QFileDialog::getSaveFileName(over, title, proposed, filter);

@@ -14,6 +14,8 @@ class SystemDialogs final : public Dialogs {
     int ask(QWidget* over, const QString& title, const QString& text, const QStringList& answers,
             int safe) override;
     std::optional<QString> askText(QWidget* over, const QString& title, const QString& label) override;
+    std::optional<QString> askPassphrase(QWidget* over, const QString& title, const QString& label) override;
+    std::optional<QString> chooseFolder(QWidget* over, const QString& title) override;
     std::optional<QString> saveFile(QWidget* over, const QString& title, const QString& proposed,
                                     const QString& filter) override;
     QStringList openFiles(QWidget* over, const QString& title, const QString& filter) override;

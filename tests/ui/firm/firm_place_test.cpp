@@ -127,11 +127,11 @@ TEST_F(FirmPlaceTest, theListSaysWhenCalibrationIsDue) {
     EXPECT_EQ(list->line(0).rightDetail, QStringLiteral("calibration ran out"));
 }
 
-TEST_F(FirmPlaceTest, aBackupIsWrittenReadAgainAndSaidWhere) {
+TEST_F(FirmPlaceTest, aCopyIsWrittenReadAgainAndSaidWhere) {
     start();
     const auto target = bench.folder() / "copy.hearth";
     bench.dialogs.files = {QString::fromStdString(target.string())};
-    press(Qt::Key_B, Qt::ControlModifier);
+    child<QPushButton>(place, "copyStoreButton")->click();
     const auto said = child<QLabel>(place, "backedUpText")->text();
     EXPECT_TRUE(said.contains(QString::fromStdString(target.string()))) << said.toStdString();
     EXPECT_EQ(bench.dialogs.proposed, QStringList{QStringLiteral("hearthledger backup 2026-11-25.hearth")});
@@ -139,10 +139,10 @@ TEST_F(FirmPlaceTest, aBackupIsWrittenReadAgainAndSaidWhere) {
     EXPECT_EQ(need(copy->firm()).name, bench.firm.name);
 }
 
-TEST_F(FirmPlaceTest, aBackupThatFailsIsShownNotLogged) {
+TEST_F(FirmPlaceTest, aCopyThatFailsIsShownNotLogged) {
     start();
     bench.dialogs.files = {QString::fromStdString((bench.folder() / "no" / "such" / "copy.hearth").string())};
-    press(Qt::Key_B, Qt::ControlModifier);
+    child<QPushButton>(place, "copyStoreButton")->click();
     auto* said = child<QLabel>(place, "backedUpText");
     EXPECT_TRUE(said->isVisible());
     EXPECT_FALSE(said->text().startsWith(QStringLiteral("Backed up"))) << said->text().toStdString();

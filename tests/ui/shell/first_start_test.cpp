@@ -73,6 +73,13 @@ TEST_F(FirstStartTest, offersTwoDoorsWithTheCaution) {
     EXPECT_EQ(start.result(), QDialog::Accepted);
 }
 
+TEST_F(FirstStartTest, theThirdDoorIsABackup) {
+    child<QPushButton>(&start, "backupDoor")->setFocus();
+    press(Qt::Key_Return);
+    EXPECT_EQ(start.door(), FirstStart::Door::Backup);
+    EXPECT_EQ(start.result(), QDialog::Accepted);
+}
+
 TEST_F(FirstStartTest, escapeLeavesWithoutADoor) {
     press(Qt::Key_Escape);
     EXPECT_EQ(start.door(), FirstStart::Door::None);
