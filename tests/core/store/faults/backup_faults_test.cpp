@@ -14,7 +14,7 @@ namespace {
 
 namespace fs = std::filesystem;
 using hearth::testing::readFile;
-using Fault = PlainDisk::Fault;
+using PlainFault = PlainDisk::Fault;
 
 constexpr const char* kWords = "kettle harbour violet";
 
@@ -52,7 +52,7 @@ class BackupFaults : public SpoiltStore {
     }
 
     /// A backup with one call failing. True when the backup has so many calls.
-    bool failBackup(PlainDisk& disk, int call, Fault fault, const std::string& sealWith) {
+    bool failBackup(PlainDisk& disk, int call, PlainFault fault, const std::string& sealWith) {
         clock.advance(std::chrono::seconds(1));
         disk.failAt(call, fault);
         const auto outcome = runBackup({path(), clock.now(), second, sealWith, {}});
@@ -87,7 +87,7 @@ class BackupFaults : public SpoiltStore {
 
 TEST_F(BackupFaults, aBackupThatFailsAnywhereLeavesTheOthersAndTheStore) {
     int tried = 0;
-    for (const auto fault : {Fault::Once, Fault::Full, Fault::Dead}) {
+    for (const auto fault : {PlainFault::Once, PlainFault::Full, PlainFault::Dead}) {
         for (const auto& sealWith : {std::string(), sealing}) {
             PlainDisk disk(path().parent_path());
             const int stride = rounds(9, 1);
@@ -107,7 +107,7 @@ TEST_F(BackupFaults, aRestoreThatFailsAnywhereLeavesTheStore) {
     ASSERT_FALSE(sealed.failure);
     const std::string bytes = readFile(path());
     int tried = 0;
-    for (const auto fault : {Fault::Once, Fault::Full, Fault::Dead}) {
+    for (const auto fault : {PlainFault::Once, PlainFault::Full, PlainFault::Dead}) {
         for (const auto& from : {yesterday, sealed.made}) {
             PlainDisk disk(path().parent_path());
             const int stride = rounds(11, 1);
