@@ -119,7 +119,8 @@ TEST_F(BackupFaults, aRestoreThatFailsAnywhereLeavesTheStore) {
                 happened = disk.heal();
                 tried += happened ? 1 : 0;
                 EXPECT_TRUE(restored || happened);
-                if (!restored) {
+                // A disk that is dead can't take a change of names back either: then it is the old or the new one.
+                if (!restored && fault != PlainFault::Dead) {
                     ASSERT_EQ(wholeState(path(), Of::OneRun), standing)
                         << "call " << call << " " << codeText(restored.error().code);
                 }
@@ -156,7 +157,7 @@ class SmallDisk {
 };
 
 TEST_F(BackupFaults, aStickThatIsFullIsSaid) {
-    SmallDisk stick(second, "size=256k");
+    SmallDisk stick(second, "size=64k");
     if (!stick.isThere()) {
         GTEST_SKIP() << "only root may make a small disk";
     }
@@ -179,7 +180,9 @@ TEST_F(BackupFaults, aStickThatMayOnlyBeReadIsSaid) {
 
 TEST_F(BackupFaults, aDiskThatIsFullIsSaidAndTheStoreWorksOn) {
     const fs::path folder = inFolder("small");
-    SmallDisk disk(folder, "size=1536k");
+    // Room for the store and one backup of it.
+    const auto room = "size=" + std::to_string(fs::file_size(path()) * 5 / 2 / 1024) + "k";
+    SmallDisk disk(folder, room.c_str());
     if (!disk.isThere()) {
         GTEST_SKIP() << "only root may make a small disk";
     }

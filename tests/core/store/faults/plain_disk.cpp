@@ -6,6 +6,7 @@
 #include <cstdio>
 #include <dlfcn.h>
 #include <string>
+#include <string_view>
 #include <unistd.h>
 
 namespace hearth::store {
@@ -25,6 +26,11 @@ enum class Call { Write, Other };
 /// Counts a call; true when it must fail, with errno set.
 bool refuses(const std::string& path, Call call) {
     if (diskPlan.folder.empty() || path.compare(0, diskPlan.folder.size(), diskPlan.folder) != 0) {
+        return false;
+    }
+    // The store's lock is no data: one that this living process could not take back would be its own for good.
+    constexpr std::string_view kLock = ".lock";
+    if (path.size() > kLock.size() && path.compare(path.size() - kLock.size(), kLock.size(), kLock) == 0) {
         return false;
     }
     const int number = ++diskPlan.calls;

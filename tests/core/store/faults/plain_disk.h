@@ -7,7 +7,7 @@ namespace hearth::store {
 
 /// What a disk can do to plain files and to SQLite's alike: in this program the system's calls that change a
 /// disk (write, pwrite, ftruncate, fsync, fdatasync, renameat2, unlink) go through it. Only files in `folder`
-/// are counted.
+/// are counted, but for the store's lock.
 class PlainDisk {
   public:
     enum class Fault {
