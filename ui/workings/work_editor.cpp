@@ -203,7 +203,7 @@ bool startsLine(Item item) {
 }
 
 int columnWidth(Item item, const words::Words& words) {
-    constexpr int kNumber = 104;
+    constexpr int kNumber = 96;
     constexpr int kListAround = 60;  // its arrow and edges
     if (reg::infoOf(item).kind == ItemKind::Number) {
         return kNumber;

@@ -333,6 +333,13 @@ TEST_F(WorkingsPlaceTest, WhatIsReadOnSiteHasItsUnitFromTheStart) {
     EXPECT_EQ(editor(place, "purge.largest_pipe")->unit(), quantity::UnitCode::Millimetre);
 }
 
+TEST_F(WorkingsPlaceTest, ReadingsInARoomAreATableInTheSmallestWindowToo) {
+    start(Question::RoomCo);
+    window->resize(1024, 600);
+    QApplication::processEvents();
+    EXPECT_FALSE(child<QLabel>(editor(place, "4-1-room_co.place"), "fieldLabel")->isVisible());
+}
+
 TEST_F(WorkingsPlaceTest, RowsAreATableWhereThereIsRoomAndFormsWhereThereIsNone) {
     start(Question::Ventilation);
     auto* area = editor(place, "3-1-vent.area");
