@@ -44,6 +44,15 @@ StoreResult opened(const std::filesystem::path& path, const Clock& clock) {
     });
 }
 
+/// The same, and a person was told why it is not there.
+StoreResult told(StoreResult store, const Surroundings& surroundings) {
+    if (!store) {
+        surroundings.dialogs.tell(nullptr, QStringLiteral("Hearthledger"),
+                                  surroundings.words.error(store.error()));
+    }
+    return store;
+}
+
 StoreResult demonstration(const Clock& clock) {
     QApplication::setOverrideCursor(Qt::WaitCursor);
     const auto made = makeDemonstration(demonstrationStore());
@@ -78,7 +87,7 @@ StoreResult fromBackup(const std::filesystem::path& path, const QString& why,
             {std::filesystem::path(dialog.backup().toStdString()), dialog.passphrase().toStdString()}, path,
             surroundings);
         if (restored) {
-            return opened(path, surroundings.clock);
+            return told(opened(path, surroundings.clock), surroundings);
         }
         surroundings.dialogs.tell(nullptr, tr("The backup was not restored"),
                                   surroundings.words.error(restored.error()));
@@ -92,10 +101,10 @@ StoreResult firstStart(const std::filesystem::path& path, const Surroundings& su
             return MaybeStore();
         }
         if (start.door() == FirstStart::Door::OwnFirm) {
-            return ownFirm(path, start.setUp(), surroundings.clock);
+            return told(ownFirm(path, start.setUp(), surroundings.clock), surroundings);
         }
         if (start.door() == FirstStart::Door::Demonstration) {
-            return demonstration(surroundings.clock);
+            return told(demonstration(surroundings.clock), surroundings);
         }
         if (auto store = fromBackup(path, {}, surroundings); !store || *store) {
             return store;
@@ -108,7 +117,7 @@ StoreResult openedOrRestored(const std::filesystem::path& path, const Surroundin
     auto store = opened(path, surroundings.clock);
     if (store ||
         (store.error().code != ErrorCode::StoreDamaged && store.error().code != ErrorCode::StoreNotOurs)) {
-        return store;
+        return told(std::move(store), surroundings);
     }
     constexpr int kClose = 0;
     constexpr int kRestore = 1;
@@ -178,7 +187,7 @@ Exit runOn(std::unique_ptr<Store> store, const Surroundings& surroundings, const
 
 StoreResult storeForWindow(const CommandLine& line, const Surroundings& surroundings) {
     if (line.demonstration) {
-        return demonstration(surroundings.clock);
+        return told(demonstration(surroundings.clock), surroundings);
     }
     const auto path = storeOf(line);
     std::error_code failed;
@@ -201,7 +210,8 @@ Exit runWindow(const CommandLine& line, const Console& console) {
 
     auto store = storeForWindow(line, surroundings);
     if (!store) {
-        return refuse(store.error(), surroundings, console);
+        console.complain(words.error(store.error()));
+        return Exit::Trouble;
     }
     return *store ? runOn(std::move(**store), surroundings, console) : Exit::Done;
 }

@@ -18,7 +18,7 @@ namespace hearth::app {
 [[nodiscard]] Exit runWindow(const CommandLine& line, const Console& console);
 
 /// The store to work on: the one that is there, or what the first start leads to. Nothing: the person went
-/// away.
+/// away. On an error the person was told.
 [[nodiscard]] Result<std::optional<std::unique_ptr<store::Store>>> storeForWindow(
     const CommandLine& line, const Surroundings& surroundings);
 
