@@ -35,7 +35,7 @@ ListEditor::ListEditor(QWidget* parent, const std::vector<ChoiceItem>& choices)
         QString label = choice.label;
         m_list->addItem(label.remove(u'&'), choice.code);
     }
-    m_list->setCurrentIndex(-1);
+    m_list->setCurrentIndex(unsaidIndex());
     m_list->setMaxVisibleItems(16);
     m_list->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
     m_list->setMinimumContentsLength(12);
@@ -57,12 +57,17 @@ void ListEditor::setText(const QString& text) {
 }
 
 void ListEditor::showText(const QString& text) {
-    int index = text.isEmpty() ? -1 : m_list->findData(text);
+    int index = text.isEmpty() ? unsaidIndex() : m_list->findData(text);
     if (index < 0 && !text.isEmpty()) {
         m_list->addItem(text, text);
         index = m_list->count() - 1;
     }
     m_list->setCurrentIndex(index);
+}
+
+/// A list may have a choice of its own for what nobody has said; without one it stays blank.
+int ListEditor::unsaidIndex() const {
+    return m_list->findData(QString());
 }
 
 void ListEditor::setReadOnly(bool readOnly) {
@@ -80,7 +85,7 @@ bool ListEditor::eventFilter(QObject* watched, QEvent* event) {
 bool ListEditor::answerListKey(const QKeyEvent& event) {
     if (event.key() == Qt::Key_Delete || event.key() == Qt::Key_Backspace) {
         m_typed.clear();
-        m_list->setCurrentIndex(-1);
+        m_list->setCurrentIndex(unsaidIndex());
         Q_EMIT edited();
         return true;
     }

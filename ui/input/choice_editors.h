@@ -27,8 +27,8 @@ class ChoiceEditor : public FieldEditor {
     ChoiceField* m_choice;
 };
 
-/// A choice among many, as a list that opens. Typing finds a choice by its beginning, else by the beginning of
-/// one of its words: "28" finds "Copper 28 mm". A code that the list does not know is shown as it came and
+/// A choice among many, as a list that opens. Typing finds a choice by its beginning, else by the beginning
+/// of one of its words: "28" finds "Copper 28 mm". A code that the list does not know is shown as it came and
 /// kept.
 class ListEditor : public FieldEditor {
     Q_OBJECT
@@ -46,6 +46,7 @@ class ListEditor : public FieldEditor {
     bool answerListKey(const QKeyEvent& event);
     void find(const QString& letter);
     [[nodiscard]] int found(const QString& typed, int from) const;
+    [[nodiscard]] int unsaidIndex() const;
 
     QComboBox* m_list;
     QString m_typed;  // letters in quick succession

@@ -196,6 +196,27 @@ TEST(ListEditor, tellsAScreenReaderWhatIsAskedAndWhatIsChosen) {
     EXPECT_EQ(accessible->text(QAccessible::Value), QStringLiteral("none connected"));
 }
 
+TEST(ListEditor, showsInWordsWhatNobodyHasSaidWhereItHasWordsForIt) {
+    std::vector<ChoiceItem> choices = answers();
+    choices.insert(choices.begin(), {QString(), QStringLiteral("not said yet")});
+    Bed bed;
+    Editor* editor = bed.add(makeListEditor(nullptr, choices), QStringLiteral("Appliances"));
+    bed.show();
+    const auto shown = [&] {
+        return QAccessible::queryAccessibleInterface(editor->focusTarget())->text(QAccessible::Value);
+    };
+    EXPECT_EQ(shown(), QStringLiteral("not said yet"));
+    editor->setText(QStringLiteral("none"));
+    EXPECT_EQ(shown(), QStringLiteral("none connected"));
+    editor->setText(QString());
+    EXPECT_EQ(shown(), QStringLiteral("not said yet"));
+    editor->setText(QStringLiteral("none"));
+    bed.focus(editor);
+    Bed::press(Qt::Key_Delete);
+    EXPECT_EQ(shown(), QStringLiteral("not said yet"));
+    EXPECT_EQ(editor->text(), QString());
+}
+
 TEST(ListEditor, aCodeThatItDoesNotKnowIsShownAndKept) {
     Bed bed;
     Editor* editor = bed.add(makeListEditor(nullptr, answers()), QStringLiteral("Appliances"));
