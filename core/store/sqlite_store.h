@@ -27,6 +27,11 @@ class SqliteStore final : public Store {
     [[nodiscard]] Result<void> together(const std::function<Result<void>()>& writes, Steps steps) override;
     [[nodiscard]] Result<record::RegisterRows> registerRows() const override;
     [[nodiscard]] Result<void> eachChange(const std::function<void(const Change&)>& take) const override;
+    [[nodiscard]] int schema() const override;
+    [[nodiscard]] Result<void> readWhole(
+        const std::function<Result<void>(const record::WholeTable&)>& begin,
+        const std::function<Result<void>(const record::WholeTable&, const record::WholeRow&)>& take)
+        const override;
 
     [[nodiscard]] Result<reg::Firm> firm() const override;
     [[nodiscard]] Result<void> saveFirm(const reg::Firm& firm) override;

@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/store/bin_repository.h"
 #include "core/store/change_log.h"
+#include "core/store/migrations.h"
 #include "core/store/register_repository.h"
 #include "core/store/sqlite_store.h"
 #include "core/store/tables.h"
+#include "core/store/whole_rows.h"
 
 namespace hearth::store {
 namespace {
@@ -46,6 +48,27 @@ Result<record::RegisterRows> SqliteStore::registerRows() const {
 
 Result<void> SqliteStore::eachChange(const std::function<void(const Change&)>& take) const {
     return guarded([&] { store::eachChange(m_db, take); });
+}
+
+int SqliteStore::schema() const {
+    return schemaOf(m_db);
+}
+
+Result<void> SqliteStore::readWhole(
+    const std::function<Result<void>(const record::WholeTable&)>& begin,
+    const std::function<Result<void>(const record::WholeTable&, const record::WholeRow&)>& take) const {
+    return guarded([&] {
+        const ReadScope oneMoment(m_db);
+        for (const auto& table : wholeTables(m_db)) {
+            valueOrThrow(begin(table));
+            eachWholeRow(m_db, table, [&](const record::WholeRow& row) { valueOrThrow(take(table, row)); });
+        }
+    });
+}
+
+Result<void> Store::createFrom(const std::filesystem::path& path, const Clock& clock,
+                               const std::function<Result<void>(record::WholeSink&)>& rows) {
+    return guarded([&] { createFromRows(path, clock, rows); });
 }
 
 }  // namespace hearth::store

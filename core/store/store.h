@@ -78,6 +78,11 @@ class Store : public Kept, public Attachments, public Privacy, public Finding, p
     /// StoreReadOnly, MigrationChanged, BackupFailed.
     [[nodiscard]] static Result<std::unique_ptr<Store>> open(const std::filesystem::path& path, Access access,
                                                              const Clock& clock);
+    /// Makes a new store of the rows of another (see readWhole()), ids, records and change log as they were.
+    /// Errors: as create(); ExportNewer, ExportInvalid, RecordAltered and the like when the rows don't hold
+    /// together.
+    [[nodiscard]] static Result<void> createFrom(const std::filesystem::path& path, const Clock& clock,
+                                                 const std::function<Result<void>(record::WholeSink&)>& rows);
     /// Reads a store's health without changing a byte of it.
     [[nodiscard]] static Result<Health> inspect(const std::filesystem::path& path);
 

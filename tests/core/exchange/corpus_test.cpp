@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What the fuzzers of tests/fuzz found worth keeping, replayed by whatever compiler builds the tests.
-#include "tests/core/exchange/fuzz_import.h"
+#include "tests/core/exchange/fuzz_whole.h"
 #include "tests/support/files.h"
 
 #include <filesystem>
@@ -23,6 +23,11 @@ int replay(const std::string& folder, void (*take)(std::string_view)) {
 TEST(Corpus, ofSpreadsheetsHolds) {
     EXPECT_GT(replay("import", importOneInput), 3);
     importOneInput({});
+}
+
+TEST(Corpus, ofWholeStoresHolds) {
+    EXPECT_GT(replay("whole", wholeOneInput), 3);
+    wholeOneInput({});
 }
 
 }  // namespace

@@ -78,7 +78,8 @@ TEST(VCard, isReadByAnotherReader) {
                   "    if hasattr(c, 'adr'):\n"
                   "        print([c.adr.value.street, c.adr.value.city, c.adr.value.code], c.n.value.family, "
                   "c.tel.value, c.email.value)\n");
-    const auto answer = runCommand("LC_ALL=C.UTF-8 /usr/bin/python3 '" + (folder / "read.py").string() + "' 2>&1");
+    const auto answer =
+        runCommand("LC_ALL=C.UTF-8 /usr/bin/python3 '" + (folder / "read.py").string() + "' 2>&1");
     EXPECT_EQ(answer.text,
               "4.0 individual Siân Gwenllian Ŵyn-Łodź\n"
               "['Tŷ Gwyn, Flat 2; rear\\nLôn Fawr', 'Pen\\\\Bont', 'LL1 1AA'] Ŵyn-Łodź tel:+441134960000 "
