@@ -130,7 +130,7 @@ class Reader {
             return faulty(UsageFault::WordsMissing, m_line.reason ? QStringLiteral("--revises NUMBER")
                                                                   : QStringLiteral("--reason TEXT"));
         }
-        if (m_line.verb == Verb::Pdf && !m_line.to) {
+        if ((m_line.verb == Verb::Pdf || m_line.verb == Verb::MakeFrom) && !m_line.to) {
             return faulty(UsageFault::WordsMissing, QStringLiteral("--to FILE"));
         }
         if (m_line.verb == Verb::Demonstration && !m_line.into) {

@@ -27,6 +27,7 @@ enum class Verb {
     Restore,
     Import,
     Export,
+    MakeFrom,
     Help,
     Version
 };

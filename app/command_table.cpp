@@ -202,7 +202,14 @@ std::vector<Command> exchangeCommands() {
              QT_TRANSLATE_NOOP(
                  "CommandLine",
                  "writes a list as CSV: premises, people, appliances, engineers, instruments, visits, "
-                 "records or changes; or people as vCards: cards")}};
+                 "records or changes; people as vCards: cards; the whole store as JSON: everything")},
+            {Verb::MakeFrom,
+             QLatin1String("make-from"),
+             QLatin1String("FILE --to STORE"),
+             1,
+             1,
+             {QLatin1String("to")},
+             QT_TRANSLATE_NOOP("CommandLine", "makes a new store of what \"export everything\" wrote")}};
 }
 
 /// Stores as a whole, and help.

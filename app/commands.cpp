@@ -329,6 +329,8 @@ Exit runCommand(const CommandLine& line, const Desk& desk) {
             return runImportInto(line, desk);
         case Verb::Export:
             return runExportFrom(line, desk);
+        case Verb::MakeFrom:
+            return runMakeFrom(line, desk);
         case Verb::Demonstration:
             return runDemonstration(line, desk);
         case Verb::Window:

@@ -2,6 +2,7 @@
 #include "app/exchange_commands.h"
 
 #include "app/files.h"
+#include "app/stores.h"
 #include "ui/shell/exporting.h"
 #include "ui/shell/importing.h"
 #include "ui/words/exchange_words.h"
@@ -10,6 +11,9 @@
 #include <QFile>
 #include <QFileInfo>
 
+#include <algorithm>
+#include <array>
+
 namespace hearth::app {
 namespace {
 
@@ -17,7 +21,9 @@ using exchange::CsvTable;
 using exchange::ImportPlan;
 using ui::words::qstring;
 
-constexpr auto kCards = QLatin1String("cards");
+constexpr QLatin1String kCards("cards");
+constexpr QLatin1String kEverything("everything");
+constexpr QLatin1String kSchema("schema");
 
 QString exchangeText(const char* text, int count = -1) {
     return QCoreApplication::translate("CommandLine", text, nullptr, count);
@@ -97,29 +103,79 @@ Exit runImport(const CommandLine& line, store::Store& store, const Desk& desk) {
     return Exit::Done;
 }
 
+namespace {
+
+/// What `export` knows beside the lists, with the name's end of its file.
+struct OtherExport {
+    QLatin1String word;
+    QLatin1String end;
+};
+constexpr std::array kOtherExports{OtherExport{kCards, QLatin1String(".vcf")},
+                                   OtherExport{kEverything, QLatin1String(".json")},
+                                   OtherExport{kSchema, QLatin1String(".schema.json")}};
+
+Exit sayExports(const QString& word, const Desk& desk) {
+    QStringList known;
+    for (const auto one : exchange::allListKinds()) {
+        const auto code = exchange::codeOf(one);
+        known << QString::fromUtf8(code.data(), static_cast<qsizetype>(code.size()));
+    }
+    for (const auto& one : kOtherExports) {
+        known << one.word;
+    }
+    desk.console.complain(
+        exchangeText("“%1” is no list. There are: %2.").arg(word, known.join(QStringLiteral(", "))));
+    return Exit::Usage;
+}
+
+/// The whole store goes straight into the file: it may be large.
+Exit exportEverything(const CommandLine& line, const store::Store& store, const QString& path,
+                      const Desk& desk) {
+    if (QFileInfo::exists(path) && !line.replace) {
+        return complain({ErrorCode::FileUnwritable,
+                         {path.toStdString(),
+                          exchangeText("it is there already; --replace writes over it").toStdString()}},
+                        desk);
+    }
+    if (const auto written = ui::shell::writeWholeStore(store, desk.clock, path); !written) {
+        return complain(written.error(), desk);
+    }
+    desk.console.say(path);
+    return Exit::Done;
+}
+
+}  // namespace
+
 Exit runExport(const CommandLine& line, const store::Store& store, const Desk& desk) {
     const QString word = line.words.first();
     const auto kind = exchange::listKindFromCode(word.toStdString());
-    if (!kind && word != kCards) {
-        QStringList known{kCards};
-        for (const auto one : exchange::allListKinds()) {
-            const auto code = exchange::codeOf(one);
-            known << QString::fromUtf8(code.data(), static_cast<qsizetype>(code.size()));
-        }
-        desk.console.complain(
-            exchangeText("“%1” is no list. There are: %2.").arg(word, known.join(QStringLiteral(", "))));
-        return Exit::Usage;
+    const auto other = std::find_if(kOtherExports.begin(), kOtherExports.end(),
+                                    [&](const OtherExport& one) { return one.word == word; });
+    if (!kind && other == kOtherExports.end()) {
+        return sayExports(word, desk);
     }
-    const auto bytes =
-        kind ? ui::shell::listFile(*kind, store, desk.clock, desk.words) : ui::shell::peopleCards(store);
+    const QString path = fileFor(line.words.at(1), word + (kind ? QLatin1String(".csv") : other->end));
+    if (word == kEverything) {
+        return exportEverything(line, store, path, desk);
+    }
+    const auto bytes = kind             ? ui::shell::listFile(*kind, store, desk.clock, desk.words)
+                       : word == kCards ? ui::shell::peopleCards(store)
+                                        : ui::shell::wholeStoreSchema(store);
     if (!bytes) {
         return complain(bytes.error(), desk);
     }
-    const QString path =
-        fileFor(line.words.at(1), word + (kind ? QStringLiteral(".csv") : QStringLiteral(".vcf")));
     if (const auto written = writeFile(path, *bytes, line.replace ? IfThere::Replace : IfThere::Refuse);
         !written) {
         return complain(written.error(), desk);
+    }
+    desk.console.say(path);
+    return Exit::Done;
+}
+
+Exit runMakeFrom(const CommandLine& line, const Desk& desk) {
+    const QString path = line.to.value_or(QString());
+    if (const auto made = ui::shell::makeStoreFrom(line.words.first(), pathFrom(path), desk.clock); !made) {
+        return complain(made.error(), desk);
     }
     desk.console.say(path);
     return Exit::Done;

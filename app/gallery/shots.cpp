@@ -2,14 +2,18 @@
 #include "app/gallery/shots.h"
 
 #include "app/issue.h"
+#include "ui/premises/premises_place.h"
 #include "ui/shell/line_list.h"
 #include "ui/visit/sheet.h"
 #include "ui/visit/visits_place.h"
 #include "ui/workings/workings_place.h"
 
 #include <QApplication>
+#include <QFile>
 #include <QKeyEvent>
 #include <QLineEdit>
+#include <QPushButton>
+#include <QTemporaryDir>
 
 #include <array>
 #include <map>
@@ -100,7 +104,40 @@ void addParts(std::vector<Shot>& shots, const Chosen& chosen) {
     }
 }
 
+/// An invented office's list, with what such lists have wrong with them.
+constexpr auto kOfficeList =
+    "Property,Postcode,Landlord,Landlord tel,Boiler make,Boiler model,Gas,Last check\r\n"
+    "\"14 Tallow Lane, Thornmere\",TH2 9XY,Ash Lettings Ltd,0113 496 "
+    "0000,Invented,Thirty,mains,25/11/2025\r\n"
+    "\"Flat 2, 15 Tallow Lane, Thornmere\",TH2 9XY,Ash Lettings "
+    "Ltd,1134960000,Invented,Thirty,LPG,03/12/2025\r\n"
+    "\"16 Tallow Lane, Thornmere\",TH2 9,Bo Elm,07700 900123,,,mains,31/02/2025\r\n"
+    "\"14 Tallow Lane, Thornmere\",TH2 9XY,Ash Lettings Ltd,0113 496 0000,Other,Hob,mains,\r\n"
+    ",TH2 9XZ,,,,,,\r\n";
+
+/// The assistant that takes over a spreadsheet, so many steps beyond choosing the file.
+void showImport(Scene& scene, int steps) {
+    scene.window.showPlace(kPremises);
+    auto* place = dynamic_cast<ui::premises::PremisesPlace*>(scene.window.placeInView());
+    QTemporaryDir folder;
+    QFile file(folder.filePath(QStringLiteral("office list.csv")));
+    if (place == nullptr || !file.open(QIODevice::WriteOnly)) {
+        return;
+    }
+    file.write(kOfficeList);
+    file.close();
+    place->startImport(file.fileName());
+    for (int i = 0; i < steps; ++i) {
+        if (auto* next = place->findChild<QPushButton*>(QStringLiteral("importNext"))) {
+            next->click();
+            QApplication::processEvents();
+        }
+    }
+}
+
 void addPanels(std::vector<Shot>& shots) {
+    shots.push_back({QStringLiteral("import-columns"), [](Scene& scene) { showImport(scene, 0); }});
+    shots.push_back({QStringLiteral("import-plan"), [](Scene& scene) { showImport(scene, 1); }});
     using rulebook::Gas;
     const auto emergency = [](Gas gas) { return [gas](Scene& scene) { scene.window.openEmergency(gas); }; };
     shots.push_back({QStringLiteral("emergency-natural-gas"), emergency(Gas::NaturalGas)});

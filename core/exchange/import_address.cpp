@@ -195,16 +195,17 @@ SplitAddress splitAddress(std::string_view cell, TownStands town) {
 }
 
 std::string premisesKey(const reg::Address& address) {
-    const auto postcode = reg::postcodeIn(address.postcode);
-    if (!postcode) {
+    std::string postcode = reg::postcodeIn(address.postcode).value_or(folded(address.postcode));
+    if (postcode.empty()) {
         return {};
     }
+    postcode.erase(std::remove(postcode.begin(), postcode.end(), ' '), postcode.end());
     std::string numbers;
     std::string words;
     for (const auto& word : foldedWords(address.line1 + ' ')) {
         (hasDigit(word) ? numbers : words) += ' ' + word;
     }
-    return *postcode + (numbers.empty() ? words : numbers);
+    return postcode + (numbers.empty() ? words : numbers);
 }
 
 }  // namespace hearth::exchange

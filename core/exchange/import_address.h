@@ -28,8 +28,8 @@ enum class TownStands { Within, Elsewhere };
 [[nodiscard]] std::optional<reg::Country> countryCalled(std::string_view text);
 
 /// What two addresses of the same premises share: the postcode with the numbers of the first line, in order
-/// ("LS1 4AB 2 14a" for "Flat 2, 14A High Street"), or with the line's words where there is none. Empty where
-/// there is no postcode.
+/// ("LS1 4AB 2 14a" for "Flat 2, 14A High Street"), or with the line's words where there is none. A postcode
+/// of no known form counts as it stands; empty where there is none.
 [[nodiscard]] std::string premisesKey(const reg::Address& address);
 
 }  // namespace hearth::exchange

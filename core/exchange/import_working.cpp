@@ -105,16 +105,24 @@ bool fillInstallation(reg::Installation& kept, const RowContent& row, std::vecto
     return filler.changed;
 }
 
-/// The same appliance: the same serial number; where one has none, the same kind, make, model and place.
+/// The same appliance: the same serial number; where one has none, something that both say is the same and
+/// nothing differs.
 bool isSameAppliance(const reg::Appliance& a, const reg::Appliance& b) {
     if (!a.serial.empty() && !b.serial.empty()) {
         return folded(a.serial) == folded(b.serial);
     }
-    const auto same = [](const std::string& one, const std::string& other) {
-        return one.empty() || other.empty() || folded(one) == folded(other);
+    bool differs = false;
+    bool agrees = false;
+    const auto hold = [&](const std::string& one, const std::string& other, bool tells) {
+        const bool both = !one.empty() && !other.empty();
+        differs |= both && folded(one) != folded(other);
+        agrees |= tells && both && folded(one) == folded(other);
     };
-    return a.kind == b.kind && same(a.make, b.make) && same(a.model, b.model) && same(a.place, b.place) &&
-           !(a.make.empty() && b.make.empty() && a.model.empty() && b.model.empty() && a.kind.empty());
+    hold(a.kind, b.kind, true);
+    hold(a.make, b.make, true);
+    hold(a.model, b.model, true);
+    hold(a.place, b.place, false);
+    return agrees && !differs;
 }
 
 bool fillAppliance(reg::Appliance& kept, const reg::Appliance& from, int line,

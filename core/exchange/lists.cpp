@@ -67,11 +67,15 @@ void keep(ListTable& table, ListRow row) {
 }
 
 /// A table without rows still has its headings.
-template <class Make>
-ListTable tableWith(std::size_t rows, Make make) {
+template <class Value, class Make>
+ListTable tableOf(const std::vector<Value>& values, Make make) {
     ListTable table;
-    for (std::size_t i = 0; i < rows; ++i) {
-        keep(table, make(i));
+    for (const auto& value : values) {
+        keep(table, make(value));
+    }
+    if (values.empty()) {
+        keep(table, make(Value{}));
+        table.rows.clear();
     }
     return table;
 }
@@ -221,12 +225,15 @@ ListTable premisesTable(const record::RegisterRows& rows, calendar::Date today, 
             addRow(premises, installation);
         }
     }
+    if (rows.premises.empty()) {
+        addRow({}, nullptr);
+        table.rows.clear();
+    }
     return table;
 }
 
 ListTable peopleTable(const record::RegisterRows& rows, const ListWording& word) {
-    return tableWith(rows.parties.size(), [&](std::size_t i) {
-        const auto& party = rows.parties[i];
+    return tableOf(rows.parties, [&](const reg::Party& party) {
         ListRow row;
         row.add("name", party.name)
             .add("party_kind", worded(word, "party_kind", party.kind))
@@ -242,8 +249,7 @@ ListTable peopleTable(const record::RegisterRows& rows, const ListWording& word)
 
 ListTable appliancesTable(const record::RegisterRows& rows, const ListWording& word) {
     const PremisesIndex index(rows);
-    return tableWith(rows.appliances.size(), [&](std::size_t i) {
-        const auto& appliance = rows.appliances[i];
+    return tableOf(rows.appliances, [&](const reg::Appliance& appliance) {
         const auto* installation = at(index.installations, appliance.installation.bytes);
         const auto* premises =
             installation == nullptr ? nullptr : at(index.premises, installation->premises.bytes);
@@ -272,8 +278,7 @@ ListTable appliancesTable(const record::RegisterRows& rows, const ListWording& w
 }
 
 ListTable engineersTable(const record::RegisterRows& rows) {
-    return tableWith(rows.engineers.size(), [&](std::size_t i) {
-        const auto& engineer = rows.engineers[i];
+    return tableOf(rows.engineers, [&](const reg::Engineer& engineer) {
         std::string categories;
         for (const auto& competence : rows.competences) {
             if (competence.engineer == engineer.id) {
@@ -294,8 +299,7 @@ ListTable engineersTable(const record::RegisterRows& rows) {
 }
 
 ListTable instrumentsTable(const record::RegisterRows& rows, const ListWording& word) {
-    return tableWith(rows.instruments.size(), [&](std::size_t i) {
-        const auto& instrument = rows.instruments[i];
+    return tableOf(rows.instruments, [&](const reg::Instrument& instrument) {
         ListRow row;
         row.add("name", instrument.name)
             .add("instrument_kind", worded(word, "instrument_kind", instrument.kind))
@@ -313,8 +317,7 @@ ListTable instrumentsTable(const record::RegisterRows& rows, const ListWording& 
 ListTable visitsTable(const record::RegisterRows& rows, const ListWording& word) {
     const PremisesIndex index(rows);
     const auto engineers = byId(rows.engineers);
-    return tableWith(rows.visits.size(), [&](std::size_t i) {
-        const auto& visit = rows.visits[i];
+    return tableOf(rows.visits, [&](const reg::Visit& visit) {
         const auto* premises = at(index.premises, visit.premises.bytes);
         const auto* engineer = visit.engineer ? at(engineers, visit.engineer->bytes) : nullptr;
         ListRow row;
@@ -327,8 +330,7 @@ ListTable visitsTable(const record::RegisterRows& rows, const ListWording& word)
 }
 
 ListTable recordsTable(const std::vector<RecordRow>& rows, const ListWording& word) {
-    return tableWith(rows.size(), [&](std::size_t i) {
-        const auto& record = rows[i];
+    return tableOf(rows, [&](const RecordRow& record) {
         ListRow row;
         row.add("record", record.number)
             .add("revision", std::to_string(record.revision), 0, CsvCell::Kind::Number)
@@ -343,8 +345,7 @@ ListTable recordsTable(const std::vector<RecordRow>& rows, const ListWording& wo
 }
 
 ListTable changesTable(const std::vector<ChangeRow>& rows) {
-    return tableWith(rows.size(), [&](std::size_t i) {
-        const auto& change = rows[i];
+    return tableOf(rows, [&](const ChangeRow& change) {
         ListRow row;
         row.add("at", change.at)
             .add("by", change.by)

@@ -4,6 +4,7 @@
 #include "ui/firm/backups_part.h"
 #include "ui/firm/bin_part.h"
 #include "ui/firm/engineers_part.h"
+#include "ui/firm/files_part.h"
 #include "ui/firm/firm_part.h"
 #include "ui/firm/instruments_part.h"
 #include "ui/firm/store_part.h"
@@ -26,10 +27,12 @@ void FirmPlace::build() {
     m_store = new StorePart(m_context, m_sheet);
     m_backups = new BackupsPart(m_context, m_sheet);
     m_bin = new BinPart(m_context, m_sheet);
+    auto* files = new FilesPart(m_context, m_sheet);
     m_sheet->lines()->addWidget(m_firm);
     for (QWidget* part :
          {static_cast<QWidget*>(m_engineers), static_cast<QWidget*>(m_instruments),
-          static_cast<QWidget*>(m_store), static_cast<QWidget*>(m_backups), static_cast<QWidget*>(m_bin)}) {
+           static_cast<QWidget*>(m_store), static_cast<QWidget*>(m_backups), static_cast<QWidget*>(files),
+           static_cast<QWidget*>(m_bin)}) {
         m_sheet->lines()->addWidget(shell::hairline(m_sheet));
         m_sheet->lines()->addWidget(part);
     }

@@ -111,13 +111,9 @@ void PremisesPlace::addFileButtons(std::vector<QWidget*>& left, QWidget* browse)
     import->setObjectName(QStringLiteral("importButton"));
     import->setEnabled(!m_context.store.isReadOnly());
     connect(import, &QPushButton::clicked, this, [this] { startImport(); });
-    auto* write = new shell::KeyButton(tr("Write as a file"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_E),
-                                       shell::ButtonKind::Quiet, browse);
-    write->setObjectName(QStringLiteral("exportButton"));
-    connect(write, &QPushButton::clicked, this, [this] {
-        using exchange::ListKind;
-        shell::chooseAndExport({ListKind::Premises, ListKind::People, ListKind::Appliances}, m_context, this);
-    });
+    using exchange::ListKind;
+    auto* write =
+        shell::exportButton({ListKind::Premises, ListKind::People, ListKind::Appliances}, m_context, browse);
     left.push_back(import);
     left.push_back(write);
 }

@@ -2,6 +2,7 @@
 #include "ui/records/records_place.h"
 
 #include "ui/records/record_sheet.h"
+#include "ui/shell/exporting.h"
 #include "ui/shell/kit.h"
 #include "ui/shell/line_list.h"
 
@@ -41,7 +42,8 @@ void RecordsPlace::build() {
     m_list = new shell::LineList(tr("Issued records"), {}, this);
     m_list->setObjectName(QStringLiteral("recordsList"));
     m_sheet = new RecordSheet(m_context, this);
-    shell::besideSheet(this, {m_list}, m_sheet);
+    auto* write = shell::exportButton({exchange::ListKind::Records}, m_context, this);
+    shell::besideSheet(this, {m_list, write}, m_sheet);
     connect(m_list, &shell::LineList::moved, this, &RecordsPlace::show);
     connect(m_list, &shell::LineList::opened, this, [this] { m_sheet->takeFocus(); });
     connect(m_sheet, &RecordSheet::issued, this, &RecordsPlace::openRecord);

@@ -2,9 +2,12 @@
 #include "ui/shell/exporting.h"
 
 #include "core/exchange/vcard.h"
+#include "core/exchange/whole_json.h"
+#include "core/exchange/whole_schema.h"
 #include "ui/words/exchange_words.h"
 
 #include <QCoreApplication>
+#include <QFile>
 #include <QSaveFile>
 
 #include <limits>
@@ -135,6 +138,58 @@ Result<std::string> peopleCards(const store::Store& store) {
     return exchange::vCardsOf(rows->parties);
 }
 
+Result<void> writeWholeStore(const store::Store& store, const Clock& clock, const QString& path) {
+    QSaveFile file(path);
+    const auto unwritable = [&]() -> Result<void> {
+        return fail(ErrorCode::FileUnwritable, {path.toStdString(), file.errorString().toStdString()});
+    };
+    if (!file.open(QIODevice::WriteOnly)) {
+        return unwritable();
+    }
+    exchange::WholeWriter writer([&](std::string_view text) {
+        const auto size = static_cast<qint64>(text.size());
+        return file.write(text.data(), size) == size ? Result<void>() : unwritable();
+    });
+    auto written = writer.head(store.schema(), HEARTH_VERSION, instantText(clock.now()));
+    if (written) {
+        written = store.readWhole([&](const record::WholeTable& table) { return writer.table(table); },
+                                  [&](const record::WholeTable& table, const record::WholeRow& row) {
+                                      return writer.row(table, row);
+                                  });
+    }
+    if (written) {
+        written = writer.end();
+    }
+    return !written || file.commit() ? written : unwritable();
+}
+
+Result<std::string> wholeStoreSchema(const store::Store& store) {
+    std::vector<record::WholeTable> tables;
+    const auto read = store.readWhole(
+        [&](const record::WholeTable& table) {
+            tables.push_back(table);
+            return Result<void>();
+        },
+        [](const record::WholeTable&, const record::WholeRow&) { return Result<void>(); });
+    if (!read) {
+        return tl::unexpected(read.error());
+    }
+    return exchange::wholeSchema(tables, store.schema());
+}
+
+Result<void> makeStoreFrom(const QString& path, const std::filesystem::path& store, const Clock& clock) {
+    QFile file(path);
+    const uchar* bytes =
+        file.open(QIODevice::ReadOnly) && file.size() > 0 ? file.map(0, file.size()) : nullptr;
+    if (bytes == nullptr) {
+        return fail(ErrorCode::FileUnreadable, {path.toStdString(), file.errorString().toStdString()});
+    }
+    const std::string text(bytes, bytes + file.size());
+    return store::Store::createFrom(store, clock, [&](record::WholeSink& sink) {
+        return exchange::readWholeJson(text, sink, path.toStdString());
+    });
+}
+
 bool exportList(ListKind kind, const Context& context, QWidget* over) {
     const auto code = exchange::codeOf(kind);
     return keepFile(
@@ -158,6 +213,10 @@ void chooseAndExport(const std::vector<ListKind>& kinds, const Context& context,
     if (withPeople) {
         answers << exportingText(QT_TRANSLATE_NOOP("Exporting", "People, for an address book"));
     }
+    if (answers.size() == 1) {
+        exportList(kinds.front(), context, over);
+        return;
+    }
     const int answer = context.dialogs.ask(
         over, exportingText(QT_TRANSLATE_NOOP("Exporting", "Write as a file")),
         exportingText(QT_TRANSLATE_NOOP("Exporting",
@@ -172,6 +231,15 @@ void chooseAndExport(const std::vector<ListKind>& kinds, const Context& context,
     } else {
         exportPeopleCards(context, over);
     }
+}
+
+KeyButton* exportButton(const std::vector<ListKind>& kinds, const Context& context, QWidget* parent) {
+    auto* button = new KeyButton(exportingText(QT_TRANSLATE_NOOP("Exporting", "Write as a file")),
+                                 QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_E), ButtonKind::Quiet, parent);
+    button->setObjectName(QStringLiteral("exportButton"));
+    QObject::connect(button, &QPushButton::clicked, button,
+                     [kinds, context, button] { chooseAndExport(kinds, context, button); });
+    return button;
 }
 
 }  // namespace hearth::ui::shell

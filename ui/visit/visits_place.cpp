@@ -2,6 +2,7 @@
 #include "ui/visit/visits_place.h"
 
 #include "ui/look/look.h"
+#include "ui/shell/exporting.h"
 #include "ui/shell/kit.h"
 #include "ui/shell/line_list.h"
 #include "ui/visit/joined.h"
@@ -54,6 +55,8 @@ void VisitsPlace::build() {
     lines->addWidget(m_refused);
     m_list = new LineList(tr("Visits"), {}, m_listPage);
     lines->addWidget(m_list, 1);
+    lines->addWidget(shell::exportButton({exchange::ListKind::Visits}, m_context, m_listPage), 0,
+                     Qt::AlignLeft);
     m_pages->addWidget(m_listPage);
     connect(m_list, &LineList::opened, this,
             [this](int row) { openVisit(m_visits[static_cast<std::size_t>(row)]); });

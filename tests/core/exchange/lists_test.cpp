@@ -110,6 +110,17 @@ TEST_F(Lists, keepWhatIsPrivateAndMakeFormulasHarmless) {
     EXPECT_NE(csvOf(peopleTable(rows, asCode), heading).find("'+44 113 496 0000"), std::string::npos);
 }
 
+TEST_F(Lists, haveHeadingsWithoutRows) {
+    const record::RegisterRows none;
+    for (const auto& table :
+         {premisesTable(none, date("2026-01-01"), asCode), peopleTable(none, asCode),
+          appliancesTable(none, asCode), engineersTable(none), instrumentsTable(none, asCode),
+          visitsTable(none, asCode), recordsTable({}, asCode), changesTable({})}) {
+        EXPECT_GT(table.columns.size(), 3U);
+        EXPECT_TRUE(table.rows.empty());
+    }
+}
+
 TEST_F(Lists, showAppliancesWhereTheyStand) {
     const auto table = appliancesTable(rows, asCode);
     ASSERT_EQ(table.rows.size(), 3U);
