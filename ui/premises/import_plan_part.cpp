@@ -6,6 +6,8 @@
 
 #include <QCheckBox>
 
+#include <algorithm>
+
 namespace hearth::ui::premises {
 namespace {
 
@@ -31,6 +33,15 @@ QString duplicateCode(DuplicateChoice choice) {
     return choice == DuplicateChoice::KeepBoth ? QStringLiteral("both")
            : choice == DuplicateChoice::Skip   ? QStringLiteral("skip")
                                                : QStringLiteral("merge");
+}
+
+/// What a row's line says: what sets it aside before what is only told. The row has some problem.
+const exchange::ProblemAt& weightiest(const exchange::ImportPlan& plan, const PlannedRow& row) {
+    const auto weighs = [&](std::size_t problem) {
+        return exchange::weightOf(plan.problems[problem].problem);
+    };
+    return plan.problems[*std::max_element(row.problems.begin(), row.problems.end(),
+                                           [&](auto a, auto b) { return weighs(a) < weighs(b); })];
 }
 
 }  // namespace
@@ -125,9 +136,8 @@ void ImportPlanPart::refresh() {
         line.key = QString::number(row.line);
         line.title =
             qstring(row.premises.address.line1.empty() ? std::string("–") : row.premises.address.line1);
-        line.detail = row.problems.empty()
-                          ? qstring(row.premises.address.postcode)
-                          : shell::problemText(plan.problems[row.problems.front()], m_context.words);
+        line.detail = row.problems.empty() ? qstring(row.premises.address.postcode)
+                                           : shell::problemText(weightiest(plan, row), m_context.words);
         line.right = shell::fateText(row.fate, m_context.words);
         line.rightDetail = tr("line %1").arg(row.line);
         line.outcome = markOf(row.fate);
