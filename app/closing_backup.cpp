@@ -1,39 +1,19 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/closing_backup.h"
 
+#include "app/waiting.h"
 #include "ui/shell/backup_runner.h"
 #include "ui/shell/backup_words.h"
-#include "ui/shell/kit.h"
 
 #include <QCoreApplication>
 #include <QEventLoop>
-#include <QTimer>
-#include <QVBoxLayout>
-
-#include <chrono>
+#include <QWidget>
 
 namespace hearth::app {
 namespace {
 
-constexpr std::chrono::milliseconds kNobodyWonders{700};
-constexpr int kNoticeWidth = 420;
-
 QString closingText(const char* source) {
     return QCoreApplication::translate("ClosingBackup", source);
-}
-
-/// A large store takes some seconds: then it is said why the program is still there.
-std::unique_ptr<QWidget> makeNotice() {
-    auto notice = std::make_unique<QWidget>();
-    notice->setObjectName(QStringLiteral("closingNotice"));
-    notice->setWindowTitle(QStringLiteral("Hearthledger"));
-    notice->setMinimumWidth(kNoticeWidth);
-    auto* lines = new QVBoxLayout(notice.get());
-    lines->addWidget(ui::shell::bodyText(
-        closingText(QT_TRANSLATE_NOOP("ClosingBackup",
-                                      "The day's backup is being made and checked. This closes by itself.")),
-        notice.get()));
-    return notice;
 }
 
 }  // namespace
@@ -51,10 +31,12 @@ void backUpOnClosing(store::Store& store, const Surroundings& surroundings) {
         outcome = came;
         loop.quit();
     });
-    const auto notice = makeNotice();
-    QTimer::singleShot(kNobodyWonders, notice.get(), &QWidget::show);
+    // A large store takes some seconds: then it is said why the program is still there.
+    const auto notice = makeWaitingNotice(closingText(QT_TRANSLATE_NOOP(
+        "ClosingBackup", "The day's backup is being made and checked. This closes by itself.")));
     runner.start(**job);
     loop.exec();
+    runner.finish();  // closing the notice ends the loop early
     notice->hide();
     const bool isNews = outcome.failure || (outcome.secondFailure && !(before && before->secondFailure));
     if (isNews) {

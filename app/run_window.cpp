@@ -4,6 +4,7 @@
 #include "app/closing_backup.h"
 #include "app/demo.h"
 #include "app/stores.h"
+#include "app/waiting.h"
 #include "ui/shell/first_start.h"
 #include "ui/shell/restore_dialog.h"
 #include "ui/shell/system_dialogs.h"
@@ -32,10 +33,11 @@ struct RestoreWish {
 
 Result<store::Restored> restoreWaiting(const RestoreWish& wish, const std::filesystem::path& store,
                                        const Surroundings& surroundings) {
-    QApplication::setOverrideCursor(Qt::WaitCursor);
-    auto restored = store::restoreBackup(wish.backup, wish.passphrase, store, surroundings.clock);
-    QApplication::restoreOverrideCursor();
-    return restored;
+    std::optional<Result<store::Restored>> restored;
+    doWaiting(
+        [&] { restored = store::restoreBackup(wish.backup, wish.passphrase, store, surroundings.clock); },
+        tr("The backup is being checked and put in place. This closes by itself."));
+    return *restored;
 }
 
 StoreResult opened(const std::filesystem::path& path, const Clock& clock) {

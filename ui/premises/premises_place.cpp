@@ -160,6 +160,7 @@ void PremisesPlace::fillList() {
     m_list->setEmptyText(m_search.isEmpty() ? tr("No premises yet. Ctrl+Shift+N adds the first.")
                                             : tr("Nothing found for “%1”.").arg(m_search));
     if (m_search.isEmpty()) {
+        sayMore(false);
         m_list->setSource(std::make_unique<AllPremises>(m_context));
         return;
     }
@@ -173,10 +174,17 @@ void PremisesPlace::fillList() {
     for (const auto& premises : *found) {
         lines.push_back(lineOf(premises, m_context.words));
     }
-    if (static_cast<int>(lines.size()) == kShown) {
-        m_context.navigator.say(tr("%1 are shown, and there are more: type another word.").arg(kShown));
-    }
+    sayMore(static_cast<int>(lines.size()) == kShown);
     m_list->setLines(std::move(lines));
+}
+
+/// What was said of an earlier word is not true of the next.
+void PremisesPlace::sayMore(bool isMore) {
+    if (isMore || m_saysMore) {
+        m_context.navigator.say(
+            isMore ? tr("%1 are shown, and there are more: type another word.").arg(kShown) : QString());
+    }
+    m_saysMore = isMore;
 }
 
 void PremisesPlace::show(int row) {

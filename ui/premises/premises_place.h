@@ -42,11 +42,13 @@ class PremisesPlace : public shell::Place, public shell::PremisesOpener {
     void build();
     void fillList();
     void show(int row);
+    void sayMore(bool isMore);
     void addFileButtons(std::vector<QWidget*>& left, QWidget* browse);
     void endImport();
 
     shell::Context m_context;
     QString m_search;
+    bool m_saysMore = false;
     shell::LineList* m_list = nullptr;
     PremisesSheet* m_sheet = nullptr;
     QStackedLayout* m_views = nullptr;  // the list with its sheet, or the assistant
