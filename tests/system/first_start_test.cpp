@@ -24,7 +24,7 @@ TEST(FirstStartTest, AStoreThatCannotBeOpenedIsSaidAndLeftAlone) {
     window.setProcessEnvironment(program.environment());
     window.start(QStringLiteral(HEARTH_PROGRAM),
                  {QStringLiteral("--store"), QString::fromStdString(store.string())});
-    ASSERT_TRUE(display.waitForWindow("The store can't be opened"));
+    ASSERT_TRUE(display.waitForWindow("The store can.t be opened"));
     display.press("Return");
     ASSERT_TRUE(window.waitForFinished(30000));
     EXPECT_EQ(window.exitStatus(), QProcess::NormalExit);
