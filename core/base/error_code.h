@@ -53,16 +53,22 @@ enum class ErrorCode {
     RestoreFailed,         // path of the store, reason
     NotFound,              // kind, id
     // what is kept
-    InBin,             // what it was called
-    BinKeepsRecords,   // what it is called, how many issued records
-    BinHoldsRole,      // name, how many roles
-    BinOpenSituation,  // what it is called, how many unsafe situations that are not closed
-    BinHasReadings,    // what it is called, how many readings
-    BinLogo,           // name
-    BinStillUsed,      // what it was called, by how many things
-    RoleOverlaps,      // who holds it then
-    EventStays,        // its text
-    ChangeLogBroken,   // number of the first line that is not as it was sealed, when it was written (instant)
+    InBin,                    // what it was called
+    BinKeepsRecords,          // what it is called, how many issued records
+    BinHoldsRole,             // name, how many roles
+    BinOpenSituation,         // what it is called, how many unsafe situations that are not closed
+    BinHasReadings,           // what it is called, how many readings
+    BinLogo,                  // name
+    BinStillUsed,             // what it was called, by how many things
+    RoleOverlaps,             // who holds it then
+    EventStays,               // its text
+    EmergencyNumberUnusable,  // typed text
+    EmergencyContactTaken,    // -
+    PlaceholderUnknown,       // its name
+    PlaceholderOpen,          // what follows the brace
+    LetterLacks,              // name of the placeholder
+    NumberFormUnusable,       // the form as typed
+    ChangeLogBroken,  // number of the first line that is not as it was sealed, when it was written (instant)
     // pictures and papers
     AttachmentTooLarge,  // name, its size in MB, the greatest in MB
     AttachmentUnknown,   // name (neither a picture nor a paper that can be kept)

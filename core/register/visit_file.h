@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "core/register/model.h"
+#include "core/register/doings.h"
 
 #include <optional>
 #include <span>
@@ -26,7 +26,8 @@ struct VisitFile {
         Party party;
         bool operator==(const Holder&) const = default;
     };
-    std::vector<Holder> people;  // roles on the premises
+    std::vector<Holder> people;                       // roles on the premises
+    std::vector<EmergencyContact> emergencyContacts;  // the firm's own numbers to ring
 
     [[nodiscard]] const Entry* find(const SubjectRef& subject, Item item) const;
     /// The canonical choice code of an entry; empty when absent or unreadable.

@@ -2,6 +2,7 @@
 #include "core/store/visit_repository.h"
 
 #include "core/store/bin_repository.h"
+#include "core/store/doings_repository.h"
 #include "core/store/entry_rows.h"
 #include "core/store/register_repository.h"
 #include "core/store/search_query.h"
@@ -154,6 +155,7 @@ reg::VisitFile readVisitFile(const Session& session, reg::VisitId visit) {
     file.engineers = engineersFor(db, file.visit);
     file.instruments = instrumentsFor(db, visit);
     file.people = readHolders(session, file.premises.id);
+    file.emergencyContacts = readContacts(db);
     return file;
 }
 

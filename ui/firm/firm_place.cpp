@@ -3,6 +3,7 @@
 
 #include "ui/firm/backups_part.h"
 #include "ui/firm/bin_part.h"
+#include "ui/firm/emergency_part.h"
 #include "ui/firm/engineers_part.h"
 #include "ui/firm/files_part.h"
 #include "ui/firm/firm_part.h"
@@ -24,6 +25,7 @@ void FirmPlace::build() {
     m_firm = new FirmPart(m_context, m_sheet);
     m_engineers = new EngineersPart(m_context, m_sheet);
     m_instruments = new InstrumentsPart(m_context, m_sheet);
+    m_emergency = new EmergencyPart(m_context, m_sheet);
     m_store = new StorePart(m_context, m_sheet);
     m_backups = new BackupsPart(m_context, m_sheet);
     m_bin = new BinPart(m_context, m_sheet);
@@ -31,8 +33,8 @@ void FirmPlace::build() {
     m_sheet->lines()->addWidget(m_firm);
     for (QWidget* part :
          {static_cast<QWidget*>(m_engineers), static_cast<QWidget*>(m_instruments),
-           static_cast<QWidget*>(m_store), static_cast<QWidget*>(m_backups), static_cast<QWidget*>(files),
-           static_cast<QWidget*>(m_bin)}) {
+          static_cast<QWidget*>(m_emergency), static_cast<QWidget*>(m_store), static_cast<QWidget*>(m_backups),
+          static_cast<QWidget*>(files), static_cast<QWidget*>(m_bin)}) {
         m_sheet->lines()->addWidget(shell::hairline(m_sheet));
         m_sheet->lines()->addWidget(part);
     }
@@ -46,6 +48,7 @@ void FirmPlace::refresh() {
     m_firm->refresh();
     m_engineers->refresh();
     m_instruments->refresh();
+    m_emergency->refresh();
     m_backups->refresh();
     m_bin->refresh();
     shell::orderTabs(this);

@@ -12,6 +12,7 @@ namespace hearth::ui::firm {
 
 class BackupsPart;
 class BinPart;
+class EmergencyPart;
 class EngineersPart;
 class FirmPart;
 class InstrumentsPart;
@@ -41,6 +42,7 @@ class FirmPlace : public shell::Place, public shell::FirmOpener {
     FirmPart* m_firm = nullptr;
     EngineersPart* m_engineers = nullptr;
     InstrumentsPart* m_instruments = nullptr;
+    EmergencyPart* m_emergency = nullptr;
     StorePart* m_store = nullptr;
     BackupsPart* m_backups = nullptr;
     BinPart* m_bin = nullptr;

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "ui/shell/kit.h"
 #include "ui/shell/panel.h"
-#include "ui/words/words.h"
 
 namespace hearth::ui::shell {
 
@@ -10,10 +10,12 @@ namespace hearth::ui::shell {
 class AboutPanel : public Panel {
     Q_OBJECT
   public:
-    AboutPanel(const words::Words& words, const QString& storePath, QWidget* parent);
+    AboutPanel(const QString& storePath, QWidget* parent);
+    void showCaution(const QString& caution);
     void takeFocus() override;
 
   private:
+    Text* m_caution;
     QWidget* m_close;
 };
 

@@ -6,6 +6,7 @@
 #include <QKeyEvent>
 
 #include <array>
+#include <utility>
 
 namespace hearth::ui::shell {
 
@@ -74,9 +75,11 @@ EmergencyPanel::EmergencyPanel(const words::Words& words, QWidget* parent) : Pan
     lines()->addStretch(1);
 }
 
-void EmergencyPanel::open(rulebook::Gas gas, reg::Country country) {
+void EmergencyPanel::open(rulebook::Gas gas, reg::Country country,
+                          std::vector<reg::EmergencyContact> contacts) {
     m_gas = gas;
     m_country = country;
+    m_contacts = std::move(contacts);
     m_event = Emergency::SmellOrEscape;
     fill();
 }
@@ -114,7 +117,7 @@ void EmergencyPanel::showSteps() {
         delete item->widget();
         delete item;
     }
-    m_steps = m_words.emergencySteps(m_event, m_gas, m_country);
+    m_steps = m_words.emergencySteps(m_event, m_gas, m_country, m_contacts);
     int number = 0;
     for (const QString& step : m_steps) {
         auto* row = new QWidget(m_list);

@@ -1,11 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "core/register/model.h"
+#include "core/register/doings.h"
 #include "core/rulebook/standard.h"
 #include "ui/input/editor.h"
 #include "ui/shell/panel.h"
 #include "ui/words/words.h"
+
+#include <vector>
 
 class QVBoxLayout;
 
@@ -17,7 +19,7 @@ class EmergencyPanel : public Panel {
     Q_OBJECT
   public:
     EmergencyPanel(const words::Words& words, QWidget* parent);
-    void open(rulebook::Gas gas, reg::Country country);
+    void open(rulebook::Gas gas, reg::Country country, std::vector<reg::EmergencyContact> contacts);
     void takeFocus() override;
     [[nodiscard]] rulebook::Gas gas() const { return m_gas; }
     [[nodiscard]] words::Words::Emergency event() const { return m_event; }
@@ -35,6 +37,7 @@ class EmergencyPanel : public Panel {
     const words::Words& m_words;
     rulebook::Gas m_gas = rulebook::Gas::NaturalGas;
     reg::Country m_country = reg::Country::England;
+    std::vector<reg::EmergencyContact> m_contacts;
     words::Words::Emergency m_event = words::Words::Emergency::SmellOrEscape;
     input::Editor* m_events = nullptr;
     input::Editor* m_gases = nullptr;

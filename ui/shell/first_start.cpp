@@ -71,7 +71,7 @@ QWidget* FirstStart::makeDoors(const words::Words& words) {
         accept();
     });
     lines->addStretch(1);
-    auto* caution = bodyText(words.caution(rulebook::Gas::NaturalGas, reg::Country::England), sheet);
+    auto* caution = bodyText(words.caution(rulebook::Gas::NaturalGas, reg::Country::England, {}), sheet);
     caution->setObjectName(QStringLiteral("cautionText"));
     lines->addWidget(caution);
     return sheet;

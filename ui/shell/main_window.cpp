@@ -340,12 +340,21 @@ void MainWindow::closePanel() {
     }
 }
 
+reg::Country MainWindow::firmCountry() const {
+    const auto firm = m_parts.store.firm();
+    return firm ? firm->country : reg::Country::England;
+}
+
+std::vector<reg::EmergencyContact> MainWindow::emergencyContacts() const {
+    // What to do first is shown whatever the store says.
+    return m_parts.store.emergencyContacts().value_or(std::vector<reg::EmergencyContact>());
+}
+
 void MainWindow::openEmergency(rulebook::Gas gas) {
     if (m_emergency == nullptr) {
         m_emergency = new EmergencyPanel(m_parts.words, this);
     }
-    const auto firm = m_parts.store.firm();
-    m_emergency->open(gas, firm ? firm->country : reg::Country::England);
+    m_emergency->open(gas, firmCountry(), emergencyContacts());
     showPanel(m_emergency);
 }
 
@@ -371,8 +380,10 @@ void MainWindow::showKeys() {
 
 void MainWindow::showAbout() {
     if (m_about == nullptr) {
-        m_about = new AboutPanel(m_parts.words, QString::fromStdString(m_parts.store.path().string()), this);
+        m_about = new AboutPanel(QString::fromStdString(m_parts.store.path().string()), this);
     }
+    m_about->showCaution(
+        m_parts.words.caution(rulebook::Gas::NaturalGas, firmCountry(), emergencyContacts()));
     showPanel(m_about);
 }
 

@@ -86,6 +86,8 @@ class MainWindow : public QWidget, public Navigator {
     void addShortcut(const QKeySequence& key, const std::function<void()>& act);
     void watchField(QWidget* now);
     void toggleEmergency();
+    [[nodiscard]] reg::Country firmCountry() const;
+    [[nodiscard]] std::vector<reg::EmergencyContact> emergencyContacts() const;
     void showPanel(Panel* panel);
     void closePanel();
     void searchTyped(const QString& text);

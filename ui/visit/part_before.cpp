@@ -76,9 +76,9 @@ bool BeforePart::isBad(const Question& question) const {
 void BeforePart::showSmell(Question& question) {
     const reg::VisitFile& file = model().file();
     const auto event = Words::Emergency::SmellOrEscape;
-    if (question.panel->setSteps(
-            words().emergencyTitle(event),
-            words().emergencySteps(event, file.installation.gas, file.premises.country))) {
+    if (question.panel->setSteps(words().emergencyTitle(event),
+                                 words().emergencySteps(event, file.installation.gas, file.premises.country,
+                                                        file.emergencyContacts))) {
         Q_EMIT urgent(question.panel);
     }
 }

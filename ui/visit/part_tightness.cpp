@@ -99,9 +99,9 @@ const judging::Judged* TightnessPart::failing(FindingKind kind) const {
 
 void TightnessPart::showEmergency(Words::Emergency emergency) {
     const reg::VisitFile& file = model().file();
-    if (m_whatFirst->setSteps(
-            words().emergencyTitle(emergency),
-            words().emergencySteps(emergency, file.installation.gas, file.premises.country))) {
+    if (m_whatFirst->setSteps(words().emergencyTitle(emergency),
+                              words().emergencySteps(emergency, file.installation.gas, file.premises.country,
+                                                     file.emergencyContacts))) {
         Q_EMIT urgent(m_whatFirst);
     }
 }

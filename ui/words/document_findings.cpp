@@ -400,8 +400,8 @@ void addWhatToDo(const DocumentPage& page, std::vector<record::Block>& blocks) {
         return;
     }
     const auto emergency = smells(page) ? Emergency::SmellOrEscape : Emergency::FailedTest;
-    const auto steps =
-        page.words().emergencySteps(emergency, page.file().installation.gas, page.file().premises.country);
+    const auto steps = page.words().emergencySteps(
+        emergency, page.file().installation.gas, page.file().premises.country, page.file().emergencyContacts);
     QStringList numbered;
     for (const auto& step : steps) {
         numbered << QString::number(numbered.size() + 1) + QStringLiteral(". ") + step;

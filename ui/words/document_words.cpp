@@ -82,7 +82,8 @@ void setFrame(const DocumentPage& page, Document& document) {
     if (input.file.firm.demonstration) {
         document.banner = page.text(QT_TRANSLATE_NOOP("Words", "Demonstration: not a real record"));
     }
-    document.caution = utf8(page.words().caution(input.file.installation.gas, input.file.premises.country));
+    document.caution = utf8(page.words().caution(input.file.installation.gas, input.file.premises.country,
+                                                 input.file.emergencyContacts));
     document.pageWord = page.text(QT_TRANSLATE_NOOP("Words", "page %1 of %2"));
     document.revisionWord = page.text(QT_TRANSLATE_NOOP("Words", "revision %1"));
     document.digestWord = page.text(QT_TRANSLATE_NOOP("Words", "digest"));

@@ -1,10 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/register/emergency.h"
 #include "ui/words/text_table.h"
 #include "ui/words/words.h"
 
 #include <QStringList>
 
-#include <optional>
+#include <vector>
 
 namespace hearth::ui::words {
 
@@ -14,47 +15,63 @@ using reg::Country;
 using rulebook::Gas;
 using Emergency = Words::Emergency;
 
-/// Whom to ring: a number, by country and gas. Where none is known here nothing is invented: the number
-/// stands on the meter, the cylinder or the tank.
-struct Number {
-    Country country;
-    Gas gas;
-    const char* number;
-};
-// Great Britain's gas emergency service for natural gas: as published by the GB gas register (gas appliance
-// warning labels) and others. None read for Northern Ireland; LPG is its supplier's.
-constexpr std::array kNumbers{
-    Number{Country::England, Gas::NaturalGas, "0800 111 999"},
-    Number{Country::Wales, Gas::NaturalGas, "0800 111 999"},
-    Number{Country::Scotland, Gas::NaturalGas, "0800 111 999"},
-};
+using reg::isLpg;
+using Contacts = std::vector<reg::EmergencyContact>;
 
-bool isLpg(Gas gas) {
-    return gas == Gas::Propane || gas == Gas::Butane || gas == Gas::LpgAir;
-}
-
-/// "0800 111 999 (gas emergency service)" or where the number is to be found, as a part of a sentence.
-QString number(const Words& words, Gas gas, Country country) {
-    for (const auto& known : kNumbers) {
-        if (known.country == country && known.gas == gas) {
-            return words.say(QT_TRANSLATE_NOOP("Words", "%1 (gas emergency service)"),
-                             {QString::fromUtf8(known.number)});
-        }
-    }
+/// Where the number is to be found where none is known here: nothing is invented.
+QString whereNumberStands(const Words& words, Gas gas) {
     return isLpg(gas) ? words.say(QT_TRANSLATE_NOOP(
                             "Words", "the LPG supplier's emergency number, on the cylinder or tank"))
                       : words.say(QT_TRANSLATE_NOOP(
                             "Words", "the gas emergency number on the meter or your supplier's bill"));
 }
 
-QString shortNumber(const Words& words, Gas gas, Country country) {
-    for (const auto& known : kNumbers) {
-        if (known.country == country && known.gas == gas) {
-            return QString::fromUtf8(known.number);
-        }
+QString withName(const Words& words, const reg::EmergencyLine& line) {
+    if (line.ofNetwork) {
+        return words.say(QT_TRANSLATE_NOOP("Words", "%1 (gas emergency service)"), {qstring(line.number)});
     }
-    return isLpg(gas) ? words.say(QT_TRANSLATE_NOOP("Words", "the LPG supplier's number"))
-                      : words.say(QT_TRANSLATE_NOOP("Words", "the number on the meter"));
+    return line.name.empty() ? qstring(line.number)
+                             : QStringLiteral("%1 (%2)").arg(qstring(line.number), qstring(line.name));
+}
+
+/// "0800 111 999 (gas emergency service)", with the firm's own number after it, or where the number is to be
+/// found; as a part of a sentence. The number on the cylinder, tank or meter is named beside the firm's
+/// wherever the network's is not known: a firm has several suppliers, and each tank names its own.
+QString number(const Words& words, Gas gas, Country country, const Contacts& contacts) {
+    const auto lines = reg::linesToRing(contacts, country, gas);
+    if (lines.empty()) {
+        return whereNumberStands(words, gas);
+    }
+    const QString first = withName(words, lines.front());
+    if (!lines.front().ofNetwork) {
+        return isLpg(gas)
+                   ? words.say(QT_TRANSLATE_NOOP(
+                                   "Words", "%1, or the number on the cylinder or tank where it is another"),
+                               {first})
+                   : words.say(
+                         QT_TRANSLATE_NOOP(
+                             "Words", "%1, or the gas emergency number on the meter where it is another"),
+                         {first});
+    }
+    return lines.size() == 1 ? first
+                             : words.say(QT_TRANSLATE_NOOP("Words", "%1 first, and after that %2"),
+                                         {first, withName(words, lines.back())});
+}
+
+QString shortNumber(const Words& words, Gas gas, Country country, const Contacts& contacts) {
+    const auto lines = reg::linesToRing(contacts, country, gas);
+    if (lines.empty()) {
+        return isLpg(gas) ? words.say(QT_TRANSLATE_NOOP("Words", "the LPG supplier's number"))
+                          : words.say(QT_TRANSLATE_NOOP("Words", "the number on the meter"));
+    }
+    const QString first = qstring(lines.front().number);
+    if (!lines.front().ofNetwork) {
+        return isLpg(gas) ? words.say(QT_TRANSLATE_NOOP("Words", "%1 or the number on the tank"), {first})
+                          : words.say(QT_TRANSLATE_NOOP("Words", "%1 or the number on the meter"), {first});
+    }
+    return lines.size() == 1
+               ? first
+               : words.say(QT_TRANSLATE_NOOP("Words", "%1, then %2"), {first, qstring(lines.back().number)});
 }
 
 QString closeValve(const Words& words, Gas gas) {
@@ -70,7 +87,7 @@ QString closeValve(const Words& words, Gas gas) {
         QT_TRANSLATE_NOOP("Words", "Close the valve on the cylinder or tank, if you can reach it safely."));
 }
 
-QStringList escapeSteps(const Words& words, Gas gas, Country country) {
+QStringList escapeSteps(const Words& words, Gas gas, const QString& number) {
     QStringList steps{
         words.say(QT_TRANSLATE_NOOP(
             "Words",
@@ -86,13 +103,13 @@ QStringList escapeSteps(const Words& words, Gas gas, Country country) {
             "Words", "Never enter a cellar that smells of gas, not even to reach the valve."));
     }
     steps << words.say(QT_TRANSLATE_NOOP("Words", "From outside and away from the building, ring %1."),
-                       {number(words, gas, country)});
+                       {number});
     steps << words.say(QT_TRANSLATE_NOOP(
         "Words", "Keep everybody out until it has been made safe. Fire or injury: ring 999."));
     return steps;
 }
 
-QStringList failedTestSteps(const Words& words, Gas gas, Country country) {
+QStringList failedTestSteps(const Words& words, const QString& number) {
     return {
         words.say(QT_TRANSLATE_NOOP("Words", "Keep the gas off.")),
         words.say(
@@ -107,12 +124,12 @@ QStringList failedTestSteps(const Words& words, Gas gas, Country country) {
             QT_TRANSLATE_NOOP(
                 "Words",
                 "Only for a fault of the network or supply itself, or where it can't be made safe, ring %1."),
-            {number(words, gas, country)}),
+            {number}),
         words.say(QT_TRANSLATE_NOOP("Words", "Any smell of gas: do as for an escape instead.")),
     };
 }
 
-QStringList carbonMonoxideSteps(const Words& words, Gas gas, Country country) {
+QStringList carbonMonoxideSteps(const Words& words, const QString& number) {
     return {
         words.say(QT_TRANSLATE_NOOP("Words", "Get everybody out into fresh air.")),
         words.say(QT_TRANSLATE_NOOP("Words", "Turn the appliances off, if you need not stay to do it.")),
@@ -120,7 +137,7 @@ QStringList carbonMonoxideSteps(const Words& words, Gas gas, Country country) {
         words.say(QT_TRANSLATE_NOOP(
             "Words",
             "Anyone unwell needs medical help at once: ring 999 and say that carbon monoxide is suspected.")),
-        words.say(QT_TRANSLATE_NOOP("Words", "Then ring %1."), {number(words, gas, country)}),
+        words.say(QT_TRANSLATE_NOOP("Words", "Then ring %1."), {number}),
         words.say(QT_TRANSLATE_NOOP(
             "Words",
             "Nobody goes back in, and nothing is used, until a competent engineer has found the cause.")),
@@ -141,19 +158,25 @@ QString Words::emergencyTitle(Emergency emergency) const {
     return say(textOf(kEmergencyTitles, emergency));
 }
 
-QStringList Words::emergencySteps(Emergency emergency, Gas gas, Country country) const {
+QString Words::whomToRing(Gas gas, Country country, const Contacts& contacts) const {
+    return number(*this, gas, country, contacts);
+}
+
+QStringList Words::emergencySteps(Emergency emergency, Gas gas, Country country,
+                                  const Contacts& contacts) const {
+    const QString toRing = number(*this, gas, country, contacts);
     switch (emergency) {
         case Emergency::SmellOrEscape:
-            return escapeSteps(*this, gas, country);
+            return escapeSteps(*this, gas, toRing);
         case Emergency::FailedTest:
-            return failedTestSteps(*this, gas, country);
+            return failedTestSteps(*this, toRing);
         case Emergency::CarbonMonoxide:
             break;
     }
-    return carbonMonoxideSteps(*this, gas, country);
+    return carbonMonoxideSteps(*this, toRing);
 }
 
-QString Words::caution(Gas gas, Country country) const {
+QString Words::caution(Gas gas, Country country, const Contacts& contacts) const {
     const bool cylinder = gas == Gas::Propane || gas == Gas::Butane;
     return say(
         cylinder
@@ -167,7 +190,7 @@ QString Words::caution(Gas gas, Country country) const {
                   "For competent, registered engineers; the standard and the maker's instructions come "
                   "first. "
                   "Smell of gas: no flames, no switches; close the control valve; open up; out; ring %1."),
-        {shortNumber(*this, gas, country)});
+        {shortNumber(*this, gas, country, contacts)});
 }
 
 }  // namespace hearth::ui::words

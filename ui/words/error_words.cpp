@@ -227,6 +227,30 @@ constexpr std::array kErrors{
         QT_TRANSLATE_NOOP(
             "Words",
             "“%1” has happened and is not changed. What was kept stays as it is; add what happened next.")},
+    ErrorText{ErrorCode::EmergencyNumberUnusable,
+              QT_TRANSLATE_NOOP("Words",
+                                "“%1” can't be dialled, so it was not kept. Enter 3 to 15 digits; beside "
+                                "them only blanks, brackets, hyphens and a + in front.")},
+    ErrorText{ErrorCode::EmergencyContactTaken,
+              QT_TRANSLATE_NOOP("Words",
+                                "A contact for that country and gas is there already, so nothing was "
+                                "changed. Change that one, or take it away first.")},
+    ErrorText{ErrorCode::PlaceholderUnknown,
+              QT_TRANSLATE_NOOP("Words",
+                                "There is no placeholder “%1”, so the text was not kept. Use one of the "
+                                "names listed beside it.")},
+    ErrorText{ErrorCode::PlaceholderOpen,
+              QT_TRANSLATE_NOOP("Words",
+                                "A brace stands alone at “%1”, so the text was not kept. Write a placeholder "
+                                "as {firm}; the text itself holds no braces.")},
+    ErrorText{ErrorCode::LetterLacks,
+              QT_TRANSLATE_NOOP("Words",
+                                "Nothing is known for the placeholder “%1”, so no letter was made. Enter it "
+                                "where it belongs, or change the firm's text.")},
+    ErrorText{ErrorCode::NumberFormUnusable,
+              QT_TRANSLATE_NOOP("Words",
+                                "“%1” can't stand in a record's number, so nothing was changed. Take at most "
+                                "8 capital letters, numerals, hyphens and points, and 4 to 8 digits.")},
     ErrorText{
         ErrorCode::ChangeLogBroken,
         QT_TRANSLATE_NOOP(

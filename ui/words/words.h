@@ -7,7 +7,7 @@
 #include "core/pipework/volume.h"
 #include "core/quantity/typed.h"
 #include "core/record/kind.h"
-#include "core/register/model.h"
+#include "core/register/doings.h"
 #include "core/rulebook/finding.h"
 #include "core/rulebook/rule_book.h"
 
@@ -17,6 +17,7 @@
 #include <memory>
 #include <string>
 #include <string_view>
+#include <vector>
 
 class QTranslator;
 
@@ -72,14 +73,18 @@ class Words {
     [[nodiscard]] QString missing(const record::Missing& missing) const;   // "Tightness, end: not entered"
     [[nodiscard]] QString wantedBy(const record::Missing& missing) const;  // "wanted by: common practice"
 
-    /// What to do first, one step a line; by event and gas, with the number to ring (a setting by country and
-    /// gas).
+    /// The numbers to ring, as a part of a sentence: "0800 111 999 (gas emergency service)".
+    [[nodiscard]] QString whomToRing(rulebook::Gas gas, reg::Country country,
+                                     const std::vector<reg::EmergencyContact>& contacts) const;
+    /// What to do first, one step a line; by event and gas, with the numbers to ring (see
+    /// reg::linesToRing()). `contacts`: the firm's own.
     enum class Emergency { SmellOrEscape, FailedTest, CarbonMonoxide };
     [[nodiscard]] QString emergencyTitle(Emergency emergency) const;
-    [[nodiscard]] QStringList emergencySteps(Emergency emergency, rulebook::Gas gas,
-                                             reg::Country country) const;
+    [[nodiscard]] QStringList emergencySteps(Emergency emergency, rulebook::Gas gas, reg::Country country,
+                                             const std::vector<reg::EmergencyContact>& contacts) const;
     /// The one-line caution of records, About and first start.
-    [[nodiscard]] QString caution(rulebook::Gas gas, reg::Country country) const;
+    [[nodiscard]] QString caution(rulebook::Gas gas, reg::Country country,
+                                  const std::vector<reg::EmergencyContact>& contacts) const;
 
     /// An English text of this folder (marked with QT_TRANSLATE_NOOP("Words", …)) in this language, with %1,
     /// %2 … replaced by the arguments in one pass, so that an argument may hold a percent sign.

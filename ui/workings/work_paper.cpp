@@ -137,8 +137,9 @@ void WorkPaper::rearrange() {
 
 void WorkPaper::showCaution() {
     const auto firm = m_context.store.firm();
-    m_caution->setText(
-        m_context.words.caution(gasOf(m_model.sheet()), firm ? firm->country : reg::Country::England));
+    m_caution->setText(m_context.words.caution(
+        gasOf(m_model.sheet()), firm ? firm->country : reg::Country::England,
+        m_context.store.emergencyContacts().value_or(std::vector<reg::EmergencyContact>())));
 }
 
 /// The note that showed the same kind of finding on the same subject before, so that an open source stays

@@ -66,7 +66,7 @@ TEST_F(FirstStartTest, offersTwoDoorsWithTheCaution) {
     EXPECT_EQ(start.page(), 0);
     EXPECT_EQ(focus()->objectName(), QStringLiteral("ownFirmDoor"));
     EXPECT_EQ(child<QLabel>(&start, "cautionText")->text(),
-              words.caution(rulebook::Gas::NaturalGas, reg::Country::England));
+              words.caution(rulebook::Gas::NaturalGas, reg::Country::England, {}));
     press(Qt::Key_Tab);
     press(Qt::Key_Return);
     EXPECT_EQ(start.door(), FirstStart::Door::Demonstration);

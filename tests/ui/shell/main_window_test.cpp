@@ -130,7 +130,7 @@ TEST_F(MainWindowTest, whatToDoFirstIsOneKeyAwayFromEveryPlace) {
         EXPECT_TRUE(panel()->isVisible()) << "place " << i;
         EXPECT_EQ(panel()->gas(), places[i]->gas());
         EXPECT_EQ(panel()->steps(), bench->words.emergencySteps(words::Words::Emergency::SmellOrEscape,
-                                                                places[i]->gas(), reg::Country::England));
+                                                                places[i]->gas(), reg::Country::England, {}));
         EXPECT_FALSE(panel()->steps().isEmpty());
         press(Qt::Key_Escape);
         EXPECT_FALSE(panel()->isVisible());
@@ -226,7 +226,7 @@ TEST_F(MainWindowTest, helpOnKeysAndAboutOpenAndClose) {
     for (const auto* label : about->findChildren<QLabel*>()) {
         texts << label->text();
     }
-    EXPECT_TRUE(texts.contains(bench->words.caution(rulebook::Gas::NaturalGas, reg::Country::England)));
+    EXPECT_TRUE(texts.contains(bench->words.caution(rulebook::Gas::NaturalGas, reg::Country::England, {})));
     press(Qt::Key_Escape);
     EXPECT_FALSE(about->isVisible());
 }

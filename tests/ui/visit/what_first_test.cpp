@@ -33,7 +33,7 @@ TEST(WhatFirst, SmellOnArrivalSaysWhatToDoBeforeAnotherFieldIsAsked) {
     ASSERT_NE(panel, nullptr);
     EXPECT_EQ(panel->title(), bench.firm.words.emergencyTitle(Words::Emergency::SmellOrEscape));
     const auto steps = bench.firm.words.emergencySteps(
-        Words::Emergency::SmellOrEscape, bench.file().installation.gas, bench.file().premises.country);
+        Words::Emergency::SmellOrEscape, bench.file().installation.gas, bench.file().premises.country, {});
     EXPECT_EQ(panel->accessibleDescription(), steps.join(u'\n'));
     // The keyboard is at the steps' button, not at the next question, which waits.
     EXPECT_EQ(QApplication::focusWidget(), panel->doneButton());
@@ -78,7 +78,7 @@ TEST(WhatFirst, LpgHasItsOwnSteps) {
     EXPECT_EQ(panel->accessibleDescription(),
               bench.firm.words
                   .emergencySteps(Words::Emergency::SmellOrEscape, rulebook::Gas::Propane,
-                                  bench.file().premises.country)
+                                  bench.file().premises.country, {})
                   .join(u'\n'));
 }
 

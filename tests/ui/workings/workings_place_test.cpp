@@ -43,7 +43,8 @@ TEST_F(WorkingsPlaceTest, OffersEveryQuestionAndShowsWhatItDoesBeforeAnythingIsT
     for (const auto& info : questions) {
         EXPECT_EQ(title(), words::question(bench.words, info.question));
         EXPECT_TRUE(said().contains(words::questionHelp(bench.words, info.question))) << info.code;
-        EXPECT_TRUE(said().contains(bench.words.caution(rulebook::Gas::NaturalGas, reg::Country::England)));
+        EXPECT_TRUE(
+            said().contains(bench.words.caution(rulebook::Gas::NaturalGas, reg::Country::England, {})));
         EXPECT_TRUE(sheet()->paper()->notes().empty()) << info.code << ": a wall of no verdict";
         press(Qt::Key_Down);
     }
@@ -378,7 +379,7 @@ TEST_F(WorkingsPlaceTest, WhatToDoFirstGoesByTheGasOfTheSheet) {
     enterField(editor(place, "gas.family"));
     press(Qt::Key_P);
     EXPECT_EQ(place->gas(), rulebook::Gas::Propane);
-    EXPECT_TRUE(said().contains(bench.words.caution(rulebook::Gas::Propane, reg::Country::England)));
+    EXPECT_TRUE(said().contains(bench.words.caution(rulebook::Gas::Propane, reg::Country::England, {})));
 }
 
 }  // namespace
