@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/issue.h"
 
+#include "core/store/firm_logo.h"
 #include "ui/paper/paper.h"
 #include "ui/words/document_words.h"
 #include "ui/words/words.h"
@@ -70,14 +71,18 @@ Result<store::RecordId> issueRecord(store::Store& store, const Clock& clock, reg
     if (!judged->missing.empty()) {
         return fail(ErrorCode::RecordIncomplete, codesOf(judged->missing));
     }
+    auto logo = store::logoOf(store, judged->file.firm);
+    if (!logo) {
+        return tl::unexpected(logo.error());
+    }
     const Words words(ui::words::qstring(judged->file.firm.language));
     store::IssueRequest request;
     request.kind = kKind;
     request.outcome = judged->outcome;
     request.supersedes = supersedes;
     request.reason = reason.toStdString();
-    request.snapshot.document =
-        ui::words::documentFor({kKind, judged->file, judged->findings, judged->volume, clock.today()}, words);
+    request.snapshot.document = ui::words::documentFor(
+        {kKind, judged->file, judged->findings, judged->volume, clock.today(), std::move(*logo)}, words);
     if (supersedes) {
         const auto line = replaces(store, *supersedes, reason, words);
         if (!line) {

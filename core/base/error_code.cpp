@@ -72,6 +72,7 @@ constexpr std::array kRows{
     CodeRow{ErrorCode::ChangeLogBroken, "change_log_broken"},
     CodeRow{ErrorCode::AttachmentTooLarge, "attachment_too_large"},
     CodeRow{ErrorCode::AttachmentUnknown, "attachment_unknown"},
+    CodeRow{ErrorCode::LogoUnknown, "logo_unknown"},
     CodeRow{ErrorCode::AttachmentDamaged, "attachment_damaged"},
     CodeRow{ErrorCode::AttachmentAltered, "attachment_altered"},
     CodeRow{ErrorCode::ErasureHoldsRole, "erasure_holds_role"},

@@ -72,6 +72,7 @@ enum class ErrorCode {
     // pictures and papers
     AttachmentTooLarge,  // name, its size in MB, the greatest in MB
     AttachmentUnknown,   // name (neither a picture nor a paper that can be kept)
+    LogoUnknown,         // name (neither PNG nor JPEG)
     AttachmentDamaged,   // name (it says that it is a picture and can't be read as one)
     AttachmentAltered,   // name (the bytes kept are not those that came)
     // data protection

@@ -2,7 +2,6 @@
 #include "core/record/snapshot.h"
 
 #include <array>
-#include <cstddef>
 #include <nlohmann/json.hpp>
 #include <sodium.h>
 
@@ -45,13 +44,6 @@ Result<void> verifyChain(const std::vector<ChainHeader>& headers, const std::str
         ++number;
     }
     return {};
-}
-
-std::string recordNumber(const std::string& series, int number) {
-    constexpr std::size_t kDigits = 6;
-    const std::string digits = std::to_string(number);
-    const std::size_t zeros = digits.size() < kDigits ? kDigits - digits.size() : 0;
-    return series + "-" + std::string(zeros, '0') + digits;
 }
 
 }  // namespace hearth::record

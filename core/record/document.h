@@ -88,12 +88,23 @@ struct Signatures {
 
 using Block = std::variant<Headline, FieldGrid, Table, FindingList, Paragraph, Signatures>;
 
+/// The firm's picture at the head of the first page. A snapshot holds its digest and type; the bytes lie once
+/// in the store, which puts them in when it reads a record. Without its bytes the page is the same without
+/// the picture: it proves nothing.
+struct Logo {
+    std::string digest;               // SHA-256 of the bytes, hexadecimal
+    std::string mediaType;            // "image/png", "image/jpeg"
+    std::string bytes;
+    bool operator==(const Logo&) const = default;
+};
+
 struct Document {
     std::string kind;                 // kindCode
     std::string language = "en";
     std::string title;                // "Gas tightness and purge record"
     std::string subtitle;             // what it follows: the standard and its edition
     std::string firm;                 // who issues it, one line
+    std::optional<Logo> logo = {};
     std::string number;               // "A-000017"; empty on a draft
     int revision = 1;
     std::string issued;               // "25 November 2026", worded

@@ -191,7 +191,7 @@ Block blockOf(const Json& json) {
 }  // namespace
 
 Json jsonOf(const Document& document) {
-    return {
+    Json json = {
         {"kind", document.kind},
         {"language", document.language},
         {"title", document.title},
@@ -209,6 +209,12 @@ Json jsonOf(const Document& document) {
         {"blocks",
          listOf(document.blocks, [](const Block& block) { return std::visit(BlockToJson{}, block); })},
     };
+    // Only where there is one, so that a document without a logo is the same to the byte as before there were
+    // logos.
+    if (document.logo) {
+        json["logo"] = {{"digest", document.logo->digest}, {"media_type", document.logo->mediaType}};
+    }
+    return json;
 }
 
 Document documentOf(const Json& json) {
@@ -218,6 +224,9 @@ Document documentOf(const Json& json) {
     document.title = json.at("title");
     document.subtitle = json.at("subtitle");
     document.firm = json.at("firm");
+    if (const auto logo = json.find("logo"); logo != json.end()) {
+        document.logo = Logo{logo->at("digest"), logo->at("media_type"), {}};
+    }
     document.number = json.at("number");
     document.revision = integerOf(json.at("revision"));
     document.issued = json.at("issued");

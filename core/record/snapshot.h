@@ -75,7 +75,7 @@ struct ChainHeader {
 [[nodiscard]] Result<void> verifyChain(const std::vector<ChainHeader>& headers,
                                        const std::string& firstPrevious = {});
 
-/// "A-000017".
+/// "A-000017": in the form that the program has when the firm chose none (see number_form.h).
 [[nodiscard]] std::string recordNumber(const std::string& series, int number);
 
 }  // namespace hearth::record

@@ -4,6 +4,7 @@
 #include "core/record/snapshot.h"
 #include "core/store/bin_repository.h"
 #include "core/store/edit.h"
+#include "core/store/register_repository.h"
 
 #include <algorithm>
 #include <array>
@@ -31,18 +32,18 @@ Cell blobOrNull(const std::string& bytes) {
     return bytes.empty() ? Cell() : Cell(Blob{bytes});
 }
 
-}  // namespace
-
-reg::AttachmentId attach(Session& session, const NewAttachment& attachment) {
+void refuseTooLarge(const NewAttachment& attachment) {
+    constexpr std::size_t kMegabyte = 1024U * 1024;
     if (attachment.bytes.size() > Attachments::kMostBytes) {
         throw Failure(ErrorCode::AttachmentTooLarge,
-                      {attachment.name, std::to_string(attachment.bytes.size() / (1024 * 1024)),
-                       std::to_string(Attachments::kMostBytes / (1024 * 1024))});
+                      {attachment.name, std::to_string(attachment.bytes.size() / kMegabyte),
+                       std::to_string(Attachments::kMostBytes / kMegabyte)});
     }
-    Edit edit(session);
-    if (!isThere(session.db, attachment.ownerTable, attachment.owner)) {
-        throw Failure(ErrorCode::NotFound, {attachment.ownerTable, uuidText(attachment.owner)});
-    }
+}
+
+/// Keeps the bytes under their digest, and the row that names them.
+reg::Attachment putAttachment(Edit& edit, const NewAttachment& attachment) {
+    Session& session = edit.session();
     const std::string digest = record::sha256(attachment.bytes);
     session.db.run(
         "INSERT INTO attachment_bytes (digest, bytes, thumbnail) VALUES (?, ?, ?) "
@@ -61,8 +62,40 @@ reg::AttachmentId attach(Session& session, const NewAttachment& attachment) {
     row.placeKept = attachment.placeKept;
     row.note = attachment.note;
     edit.put(row);
+    return row;
+}
+
+}  // namespace
+
+reg::AttachmentId attach(Session& session, const NewAttachment& attachment) {
+    refuseTooLarge(attachment);
+    Edit edit(session);
+    if (!isThere(session.db, attachment.ownerTable, attachment.owner)) {
+        throw Failure(ErrorCode::NotFound, {attachment.ownerTable, uuidText(attachment.owner)});
+    }
+    const reg::Attachment row = putAttachment(edit, attachment);
     edit.commit();
     return row.id;
+}
+
+reg::AttachmentId attachLogo(Session& session, const NewAttachment& picture) {
+    refuseTooLarge(picture);
+    Edit edit(session);
+    FirmRow firm = readFirmRow(session.db);
+    NewAttachment ofFirm = picture;
+    ofFirm.ownerTable = "firm";
+    ofFirm.owner = firm.id.bytes;
+    const reg::Attachment row = putAttachment(edit, ofFirm);
+    firm.firm.logo = row.id;
+    edit.put(firm);
+    edit.commit();
+    return row.id;
+}
+
+std::string bytesOfDigest(const Connection& db, const std::string& digest) {
+    auto bytes = db.first("SELECT bytes FROM attachment_bytes WHERE digest = ?", {digest},
+                          [](const Columns& columns) { return columns.bytes(0); });
+    return bytes && record::sha256(*bytes) == digest ? std::move(*bytes) : std::string();
 }
 
 std::vector<reg::Attachment> readAttachments(const Connection& db, const UuidBytes& owner, Binned binned) {

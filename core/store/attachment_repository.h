@@ -12,6 +12,9 @@
 namespace hearth::store {
 
 [[nodiscard]] reg::AttachmentId attach(Session& session, const NewAttachment& attachment);
+[[nodiscard]] reg::AttachmentId attachLogo(Session& session, const NewAttachment& picture);
+/// The bytes of an issued record's logo; empty where they are gone or are not those any more.
+[[nodiscard]] std::string bytesOfDigest(const Connection& db, const std::string& digest);
 [[nodiscard]] std::vector<reg::Attachment> readAttachments(const Connection& db, const UuidBytes& owner,
                                                            Binned binned = Binned::LeftOut);
 [[nodiscard]] std::string readAttachmentBytes(const Connection& db, reg::AttachmentId id);

@@ -36,6 +36,10 @@ class Attachments {
 
     /// Errors: AttachmentTooLarge; NotFound when the owner is not there.
     [[nodiscard]] virtual Result<reg::AttachmentId> attach(const NewAttachment& attachment) = 0;
+    /// Keeps a picture as the firm's and makes it the logo, as one action; `ownerTable` and `owner` are not
+    /// read. The one before stays kept: records that were issued with it show it. Firm::logo without a value
+    /// takes it away. Errors: AttachmentTooLarge.
+    [[nodiscard]] virtual Result<reg::AttachmentId> attachLogo(const NewAttachment& picture) = 0;
     /// In the order they came.
     [[nodiscard]] virtual Result<std::vector<reg::Attachment>> attachmentsOf(
         const UuidBytes& owner) const = 0;

@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/store/issuing.h"
 
+#include "core/record/number_form.h"
 #include "core/store/bin_repository.h"
 #include "core/store/record_repository.h"
+#include "core/store/register_repository.h"
 #include "core/store/search_index.h"
 #include "core/store/series.h"
 #include "core/store/verification.h"
@@ -54,7 +56,8 @@ ChainHeader nextHeader(Session& session, Series& series, const IssueRequest& req
         header.record = before.header.record;
         header.revision = before.header.revision + 1;
     } else {
-        header.record = record::recordNumber(series.letters, ++series.lastRecord);
+        const auto form = valueOrThrow(record::numberFormFrom(readFirm(session.db).numberForm));
+        header.record = record::recordNumber(form, series.letters, ++series.lastRecord);
     }
     header.kind = record::kindCode(request.kind);
     header.issuedAt = instantText(session.clock.now());

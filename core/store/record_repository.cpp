@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/store/record_repository.h"
 
+#include "core/store/attachment_repository.h"
 #include "core/store/search_query.h"
 #include "core/store/verification.h"
 
@@ -95,6 +96,9 @@ IssuedRecord readRecord(Connection& db, RecordId id) {
         throw Failure(ErrorCode::RecordAltered, {record.line.header.record, "snapshot"});
     }
     record.document = std::move(*document);
+    if (auto& logo = record.document.logo) {
+        logo->bytes = bytesOfDigest(db, logo->digest);
+    }
     return record;
 }
 

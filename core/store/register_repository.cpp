@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/store/register_repository.h"
 
+#include "core/record/number_form.h"
 #include "core/store/bin_repository.h"
 #include "core/store/edit.h"
 #include "core/store/kept_repository.h"
@@ -12,6 +13,13 @@
 namespace hearth::store {
 namespace {
 
+bool isAmong(const std::vector<reg::PipeSection>& sections, const UuidBytes& id) {
+    return std::any_of(sections.begin(), sections.end(),
+                       [&](const reg::PipeSection& section) { return section.id.bytes == id; });
+}
+
+}  // namespace
+
 FirmRow readFirmRow(const Connection& db) {
     auto rows = valuesWhere<FirmRow>(db, {});
     if (rows.empty()) {
@@ -20,13 +28,6 @@ FirmRow readFirmRow(const Connection& db) {
     return std::move(rows.front());
 }
 
-bool isAmong(const std::vector<reg::PipeSection>& sections, const UuidBytes& id) {
-    return std::any_of(sections.begin(), sections.end(),
-                       [&](const reg::PipeSection& section) { return section.id.bytes == id; });
-}
-
-}  // namespace
-
 reg::Firm readFirm(const Connection& db) {
     return readFirmRow(db).firm;
 }
@@ -34,6 +35,9 @@ reg::Firm readFirm(const Connection& db) {
 void saveFirm(Session& session, const reg::Firm& firm) {
     Edit edit(session);
     FirmRow row = readFirmRow(session.db);
+    if (firm.numberForm != row.firm.numberForm) {
+        static_cast<void>(valueOrThrow(record::numberFormFrom(firm.numberForm)));
+    }
     const bool demonstration = row.firm.demonstration;
     row.firm = firm;
     row.firm.demonstration = demonstration;  // settled when the store was made

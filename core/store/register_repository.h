@@ -3,6 +3,7 @@
 
 #include "core/store/session.h"
 #include "core/store/store.h"
+#include "core/store/tables.h"
 
 #include <string>
 #include <vector>
@@ -10,6 +11,8 @@
 /// The firm, people, premises and installations. Everything throws Failure.
 namespace hearth::store {
 
+/// The firm with its row's key.
+[[nodiscard]] FirmRow readFirmRow(const Connection& db);
 [[nodiscard]] reg::Firm readFirm(const Connection& db);
 void saveFirm(Session& session, const reg::Firm& firm);
 

@@ -137,7 +137,10 @@ class SqliteStore final : public Store {
                                                                int limit) const override;
     [[nodiscard]] Result<std::vector<reg::Appliance>> lastAppliances(reg::PremisesId id) const override;
 
+    [[nodiscard]] Result<NextNumber> nextNumber() const override;
+
     [[nodiscard]] Result<reg::AttachmentId> attach(const NewAttachment& attachment) override;
+    [[nodiscard]] Result<reg::AttachmentId> attachLogo(const NewAttachment& picture) override;
     [[nodiscard]] Result<std::vector<reg::Attachment>> attachmentsOf(const UuidBytes& owner) const override;
     [[nodiscard]] Result<std::string> attachmentBytes(reg::AttachmentId id) const override;
     [[nodiscard]] Result<std::string> thumbnailOf(reg::AttachmentId id) const override;

@@ -7,6 +7,9 @@ namespace hearth::store {
 Result<reg::AttachmentId> SqliteStore::attach(const NewAttachment& attachment) {
     return changing([&] { return store::attach(m_session, attachment); });
 }
+Result<reg::AttachmentId> SqliteStore::attachLogo(const NewAttachment& picture) {
+    return changing([&] { return store::attachLogo(m_session, picture); });
+}
 Result<std::vector<reg::Attachment>> SqliteStore::attachmentsOf(const UuidBytes& owner) const {
     return guarded([&] { return readAttachments(m_db, owner); });
 }

@@ -12,6 +12,7 @@
 #include "core/store/finding.h"
 #include "core/store/kept.h"
 #include "core/store/lines.h"
+#include "core/store/numbering.h"
 #include "core/store/privacy.h"
 #include "core/store/whole.h"
 
@@ -66,7 +67,13 @@ struct Health {
     bool demonstration = false;
 };
 
-class Store : public Kept, public Attachments, public Privacy, public Finding, public Backups, public Whole {
+class Store : public Kept,
+              public Attachments,
+              public Privacy,
+              public Finding,
+              public Backups,
+              public Whole,
+              public Numbering {
   public:
     using Kept::save;
 

@@ -14,6 +14,7 @@ constexpr double kBandHeight = 7;
 constexpr double kBandGap = 3;
 constexpr double kHeadRight = 52;  // width of the column with number, revision and page
 constexpr double kHeadGap = 6;
+constexpr double kLogoGap = 4;
 constexpr double kBelowHead = 3.4;
 constexpr double kAboveFoot = 3;
 constexpr double kCodeSide = 20;
@@ -50,7 +51,7 @@ Sheet sheetOf(PaperSize size) {
 
 Furniture::Furniture(const record::Document& document, const PageOptions& options, const TypeSetter& type,
                      const Sheet& sheet)
-    : m_document(document), m_options(options), m_type(type), m_sheet(sheet) {
+    : m_document(document), m_options(options), m_type(type), m_sheet(sheet), m_logo(headLogo(document)) {
     std::vector<Item> measured;
     const QString page = pageText(kMostPages - 1, kMostPages);
     const double top = putBand(measured);
@@ -145,7 +146,14 @@ double Furniture::putBand(std::vector<Item>& items) const {
 
 double Furniture::putFirstHead(std::vector<Item>& items, double y, const QString& page) const {
     const QRectF whole(m_sheet.left, y, m_sheet.width(), 0);
-    const QRectF left(whole.left(), y, whole.width() - kHeadRight - kHeadGap, 0);
+    double logoBottom = y;
+    double beside = 0;  // what the logo takes from the text's column
+    if (!m_logo.image.isNull()) {
+        items.emplace_back(PictureItem{QRectF({whole.left(), y}, m_logo.size), m_logo.image});
+        logoBottom = y + m_logo.size.height();
+        beside = m_logo.size.width() + kLogoGap;
+    }
+    const QRectF left(whole.left() + beside, y, whole.width() - beside - kHeadRight - kHeadGap, 0);
     const QRectF right(whole.right() - kHeadRight, y, kHeadRight, 0);
     const auto below = [](const QRectF& column, double top) {
         return QRectF(column.left(), top, column.width(), 0);
@@ -171,7 +179,7 @@ double Furniture::putFirstHead(std::vector<Item>& items, double y, const QString
         put(items, which.join(QStringLiteral(" · ")), styles::kHeadNote, below(right, rightY), Side::Right);
     rightY = put(items, page, styles::kHeadNote, below(right, rightY), Side::Right);
 
-    const double ruleY = std::max(leftY, rightY) + 1.6;
+    const double ruleY = std::max({leftY, rightY, logoBottom}) + 1.6;
     items.emplace_back(RuleItem{{whole.left(), ruleY}, whole.width(), 0.45, look::Role::Ink});
     return ruleY + kBelowHead;
 }

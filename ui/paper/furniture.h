@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/record/document.h"
+#include "ui/paper/logo.h"
 #include "ui/paper/page.h"
 #include "ui/paper/paper.h"
 #include "ui/paper/type_setter.h"
@@ -59,6 +60,7 @@ class Furniture {
     const PageOptions& m_options;
     const TypeSetter& m_type;
     Sheet m_sheet;
+    HeadLogo m_logo;
     double m_firstTop = 0;
     double m_runningTop = 0;
     double m_footTop = 0;

@@ -14,6 +14,7 @@ struct Mover {
     void operator()(RuleItem& item) const { item.from += by; }
     void operator()(FrameItem& item) const { item.box.translate(by); }
     void operator()(ShapeItem& item) const { item.box.translate(by); }
+    void operator()(PictureItem& item) const { item.box.translate(by); }
     void operator()(CodeItem& item) const { item.origin += by; }
 };
 

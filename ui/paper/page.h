@@ -5,6 +5,7 @@
 #include "ui/look/look.h"
 
 #include <QGlyphRun>
+#include <QImage>
 #include <QList>
 #include <QRectF>
 #include <QString>
@@ -58,7 +59,13 @@ struct CodeItem {
     QList<QRect> runs;  // in modules
 };
 
-using Item = std::variant<TextItem, RuleItem, FrameItem, ShapeItem, CodeItem>;
+/// The firm's logo. Without transparency.
+struct PictureItem {
+    QRectF box;
+    QImage image;
+};
+
+using Item = std::variant<TextItem, RuleItem, FrameItem, ShapeItem, CodeItem, PictureItem>;
 
 template <typename T>
 void append(std::vector<T>& to, std::vector<T> from) {

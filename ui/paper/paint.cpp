@@ -63,6 +63,16 @@ class PagePainter {
         m_painter.restore();
     }
 
+    void operator()(const PictureItem& item) {
+        use(Unit::Millimetre);
+        m_painter.save();
+        m_painter.setRenderHint(QPainter::SmoothPixmapTransform);
+        // A PDF would otherwise hold it as JPEG, with the marks that leaves around letters.
+        m_painter.setRenderHint(QPainter::LosslessImageRendering);
+        m_painter.drawImage(item.box, item.image);
+        m_painter.restore();
+    }
+
   private:
     enum class Unit { Millimetre, Fine };
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/visit/part_records.h"
 
+#include "core/store/firm_logo.h"
 #include "ui/look/look.h"
 #include "ui/shell/kit.h"
 #include "ui/shell/line_list.h"
@@ -208,8 +209,10 @@ void RecordsPart::showDraft() {
     const reg::VisitFile& file = model().file();
     const words::Words inRecord(QString::fromStdString(file.firm.language));
     const auto today = context().window.clock.today();
+    // A draft is shown without a logo that can't be read; issuing says why.
+    const auto logo = store::logoOf(model().store(), file.firm).value_or(std::optional<record::Logo>());
     record::Document document =
-        words::documentFor({kKind, file, model().findings(), model().volume(), today}, inRecord);
+        words::documentFor({kKind, file, model().findings(), model().volume(), today, logo}, inRecord);
     if (document.banner.empty()) {
         document.banner = tr("Draft").toStdString();
     }

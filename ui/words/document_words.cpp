@@ -78,6 +78,7 @@ void setFrame(const DocumentPage& page, Document& document) {
     document.title = utf8(page.words().recordKind(input.kind));
     document.subtitle = utf8(editionsFollowed(page));
     document.firm = utf8(firmLine(page));
+    document.logo = input.logo;
     document.issued = utf8(page.words().date(input.issued));
     if (input.file.firm.demonstration) {
         document.banner = page.text(QT_TRANSLATE_NOOP("Words", "Demonstration: not a real record"));

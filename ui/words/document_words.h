@@ -8,6 +8,7 @@
 #include "core/register/visit_file.h"
 #include "ui/words/words.h"
 
+#include <optional>
 #include <vector>
 
 namespace hearth::ui::words {
@@ -18,6 +19,7 @@ struct DocumentInput {
     const std::vector<judging::Judged>& findings;
     const pipework::VolumeReport& volume;
     calendar::Date issued;
+    std::optional<record::Logo> logo = {};
 };
 
 /// The record as it will stand on the page, in the words' language; number and revision are left to the

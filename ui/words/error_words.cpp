@@ -266,6 +266,10 @@ constexpr std::array kErrors{
               QT_TRANSLATE_NOOP("Words",
                                 "“%1” was not attached: it is neither a JPEG or PNG picture nor a "
                                 "PDF. Nothing was changed; save it as one of these and add it again.")},
+    ErrorText{ErrorCode::LogoUnknown,
+              QT_TRANSLATE_NOOP("Words",
+                                "“%1” is neither a PNG nor a JPEG picture, so the logo was left as it was. "
+                                "Save it as one of these and choose it again.")},
     ErrorText{ErrorCode::AttachmentDamaged,
               QT_TRANSLATE_NOOP("Words",
                                 "“%1” was not attached: it begins like a picture but can't be read "

@@ -48,6 +48,21 @@ TEST(DocumentJson, isReadBackAsItWas) {
     EXPECT_EQ(documentFromJson("{\"document\":" + documentJson(Document{}) + "}"), Document{});
 }
 
+// The bytes lie in the store, once; a document without a logo is what it was before there were logos.
+TEST(DocumentJson, namesALogoByItsDigestAlone) {
+    Document document = fullDocument();
+    const std::string without = documentJson(document);
+    EXPECT_EQ(without.find("logo"), std::string::npos);
+    document.logo = Logo{sha256("picture"), "image/png", "picture"};
+    const std::string with = documentJson(document);
+    EXPECT_NE(with.find(sha256("picture")), std::string::npos);
+    EXPECT_EQ(with.find("\"picture\""), std::string::npos);
+    const auto read = documentFromJson("{\"document\":" + with + "}");
+    ASSERT_TRUE(read.has_value());
+    EXPECT_EQ(read->logo, (Logo{sha256("picture"), "image/png", ""}));
+    EXPECT_FALSE(documentFromJson("{\"document\":" + without + "}")->logo.has_value());
+}
+
 TEST(DocumentJson, keepsAWeightToTheLastBit) {
     for (const double weight : {0.1, 1.0 / 3.0, 1e-300, 12345678.9}) {
         Document document;

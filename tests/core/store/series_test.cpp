@@ -34,12 +34,44 @@ TEST_F(SeriesOfNumbers, goesOnFromDayToDay) {
     EXPECT_EQ(second.number, 2);
 }
 
+TEST_F(SeriesOfNumbers, areWrittenInTheFirmsFormFromThenOn) {
+    EXPECT_EQ(valueOf(store->nextNumber()), (NextNumber{"", 1})) << "the letters are not drawn yet";
+    const auto first = issueIn(*store);
+    EXPECT_EQ(valueOf(store->nextNumber()), (NextNumber{first.series, 2}));
+    reg::Firm firm = valueOf(store->firm());
+    firm.numberForm = "HL-{series}-{number:4}";
+    valueOf(store->saveFirm(firm));
+    const auto second = issueIn(*store);
+    EXPECT_EQ(first.record, first.series + "-000001");
+    EXPECT_EQ(second.record, "HL-" + first.series + "-0002");
+    EXPECT_TRUE(store->verify());
+
+    const auto found = valueOf(store->recordByNumber(second.record));
+    ASSERT_TRUE(found.has_value());
+    EXPECT_EQ(valueOf(store->records(second.record)).size(), 1U) << "found as it is written";
+    // A revision keeps its record's number.
+    auto request = requestFor(*store, visit);
+    request.supersedes = valueOf(store->recordByNumber(first.record));
+    const auto revised = valueOf(store->record(valueOf(store->issue(request, pdfOf)))).line.header;
+    EXPECT_EQ(revised.record, first.record);
+    EXPECT_EQ(valueOf(store->nextNumber()), (NextNumber{first.series, 3}));
+    EXPECT_TRUE(store->verify());
+}
+
+TEST_F(SeriesOfNumbers, takeNoFormThatCouldBeMistaken) {
+    reg::Firm firm = valueOf(store->firm());
+    firm.numberForm = "{number:6}";
+    EXPECT_EQ(errorOf(store->saveFirm(firm)), ErrorCode::NumberFormUnusable);
+    EXPECT_EQ(valueOf(store->firm()).numberForm, "");
+}
+
 TEST_F(SeriesOfNumbers, ofACopyIsAnotherThatNamesTheOldHead) {
     const auto first = issueIn(*store);
     store.reset();
     const auto copy = inFolder("copy.hearth");
     fs::copy_file(path(), copy);
     const auto opened = openAt(copy);
+    EXPECT_EQ(valueOf(opened->nextNumber()), (NextNumber{"", 1}));
     const auto there = issueIn(*opened);
     EXPECT_NE(there.series, first.series);
     EXPECT_EQ(there.number, 1);

@@ -22,6 +22,7 @@ using testing::run;
 using testing::sampleDigest;
 using testing::shortDocument;
 using testing::usualDocument;
+using testing::withoutTimes;
 
 PageOptions options(PaperSize size = PaperSize::A4, Stamp stamp = Stamp::None) {
     return {size, stamp, sampleDigest()};
@@ -186,16 +187,6 @@ TEST_F(PdfTest, carriesItsTitleAndPaper) {
     EXPECT_TRUE(a4.contains(QStringLiteral("(A4)"))) << a4.toStdString();
     EXPECT_TRUE(QRegularExpression(QStringLiteral("Pages: +2\\n")).match(a4).hasMatch());
     EXPECT_TRUE(infoOf(options(PaperSize::Letter)).contains(QStringLiteral("(letter)")));
-}
-
-/// What may differ between two PDFs of one record: dates and identifiers, which PDF/A demands.
-QByteArray withoutTimes(QByteArray pdf) {
-    QString text = QString::fromLatin1(pdf);
-    for (const char* pattern : {"\\(D:[0-9]{14}[^)]*\\)", "[0-9]{4}-[0-9]{2}-[0-9]{2}T[0-9:.+Z-]+",
-                                "/ID \\[[^\\]]*\\]", "uuid:[0-9a-fA-F{}-]+"}) {
-        text.replace(QRegularExpression(QString::fromLatin1(pattern)), QStringLiteral("?"));
-    }
-    return text.toLatin1();
 }
 
 TEST_F(PdfTest, theSameRecordGivesTheSameBytesButForTimes) {

@@ -2,6 +2,7 @@
 #include "tests/ui/paper/programs.h"
 
 #include <QProcess>
+#include <QRegularExpression>
 
 namespace hearth::testing {
 
@@ -37,6 +38,15 @@ QString pdfText(const QString& path, int page) {
                   << QString::number(page);
     }
     return QString::fromUtf8(run(QStringLiteral("pdftotext"), arguments << path << QStringLiteral("-")).out);
+}
+
+QByteArray withoutTimes(const QByteArray& pdf) {
+    QString text = QString::fromLatin1(pdf);
+    for (const char* pattern : {"\\(D:[0-9]{14}[^)]*\\)", "[0-9]{4}-[0-9]{2}-[0-9]{2}T[0-9:.+Z-]+",
+                                "/ID \\[[^\\]]*\\]", "uuid:[0-9a-fA-F{}-]+"}) {
+        text.replace(QRegularExpression(QString::fromLatin1(pattern)), QStringLiteral("?"));
+    }
+    return text.toLatin1();
 }
 
 }  // namespace hearth::testing

@@ -23,4 +23,7 @@ struct Ran {
 /// Text of one page (from 1) in the order of painting; all pages where page is 0.
 [[nodiscard]] QString pdfText(const QString& path, int page = 0);
 
+/// A PDF without what may differ between two of one record: dates and identifiers, which PDF/A demands.
+[[nodiscard]] QByteArray withoutTimes(const QByteArray& pdf);
+
 }  // namespace hearth::testing

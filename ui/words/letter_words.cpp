@@ -1,0 +1,102 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/words/letter_words.h"
+
+#include "ui/words/text_table.h"
+
+namespace hearth::ui::words {
+
+namespace {
+
+using reg::LetterKind;
+using reg::Placeholder;
+
+constexpr std::array kLetterTitles{
+    Text<LetterKind>{LetterKind::Reminder, QT_TRANSLATE_NOOP("Words", "Reminder")},
+    Text<LetterKind>{LetterKind::NoAccess, QT_TRANSLATE_NOOP("Words", "No access")},
+    Text<LetterKind>{LetterKind::Covering, QT_TRANSLATE_NOOP("Words", "Covering letter")},
+};
+
+constexpr std::array kPlaceholderMeanings{
+    Text<Placeholder>{Placeholder::Customer, QT_TRANSLATE_NOOP("Words", "to whom the letter goes")},
+    Text<Placeholder>{Placeholder::Premises, QT_TRANSLATE_NOOP("Words", "address of the premises")},
+    Text<Placeholder>{Placeholder::DateDue, QT_TRANSLATE_NOOP("Words", "date by which the check is due")},
+    Text<Placeholder>{Placeholder::Attempted, QT_TRANSLATE_NOOP("Words", "date when nobody could be let in")},
+    Text<Placeholder>{Placeholder::Record, QT_TRANSLATE_NOOP("Words", "number of the record")},
+    Text<Placeholder>{Placeholder::Today, QT_TRANSLATE_NOOP("Words", "date of the letter")},
+    Text<Placeholder>{Placeholder::Firm, QT_TRANSLATE_NOOP("Words", "name of the firm")},
+    Text<Placeholder>{Placeholder::Telephone, QT_TRANSLATE_NOOP("Words", "telephone of the firm")},
+    Text<Placeholder>{Placeholder::Email, QT_TRANSLATE_NOOP("Words", "e-mail of the firm")},
+    Text<Placeholder>{Placeholder::Registration,
+                      QT_TRANSLATE_NOOP("Words", "registration number of the firm")},
+};
+
+// The letters say nothing of the law: to whom which duty falls differs by country and by tenancy.
+constexpr std::array kReminder{
+    QT_TRANSLATE_NOOP("Words", "Dear %1,"),
+    QT_TRANSLATE_NOOP("Words", "By our records the gas safety check at %2 is due by %3."),
+    QT_TRANSLATE_NOOP("Words",
+                      "Please ring us on %5 to agree a day. If somebody else has made the check, or "
+                      "the address is no longer yours, tell us, and we will remind you no more."),
+    QT_TRANSLATE_NOOP("Words", "Yours faithfully,"),
+};
+constexpr std::array kNoAccess{
+    QT_TRANSLATE_NOOP("Words", "Dear %1,"),
+    QT_TRANSLATE_NOOP("Words",
+                      "On %6 we came to %2 for the gas safety check and could not get in. The check "
+                      "is due by %3."),
+    QT_TRANSLATE_NOOP("Words",
+                      "It is there for the safety of everybody who lives in the house. Please ring "
+                      "us on %5 to agree another day."),
+    QT_TRANSLATE_NOOP("Words", "Yours faithfully,"),
+};
+constexpr std::array kCovering{
+    QT_TRANSLATE_NOOP("Words", "Dear %1,"),
+    QT_TRANSLATE_NOOP("Words", "With this letter comes record %7 of our work at %2."),
+    QT_TRANSLATE_NOOP("Words",
+                      "Please read first what it says of the outcome and of anything that is to be "
+                      "done, keep it with the papers of the house, and ring us on %5 about anything "
+                      "that is not clear."),
+    QT_TRANSLATE_NOOP("Words", "Yours faithfully,"),
+};
+
+QString braced(Placeholder placeholder) {
+    return u'{' + qstring(std::string(reg::codeOf(placeholder))) + u'}';
+}
+
+/// Placeholders come in as arguments, so that no translation can change their names.
+template <std::size_t N>
+QString wholeLetter(const Words& words, const std::array<const char*, N>& paragraphs) {
+    const QStringList arguments{braced(Placeholder::Customer),  braced(Placeholder::Premises),
+                                braced(Placeholder::DateDue),   braced(Placeholder::Firm),
+                                braced(Placeholder::Telephone), braced(Placeholder::Attempted),
+                                braced(Placeholder::Record)};
+    QStringList said;
+    for (const char* paragraph : paragraphs) {
+        said << words.say(paragraph, arguments);
+    }
+    return said.join(QStringLiteral("\n\n")) + u'\n' + braced(Placeholder::Firm);
+}
+
+}  // namespace
+
+QString letterKind(const Words& words, LetterKind kind) {
+    return words.say(textOf(kLetterTitles, kind));
+}
+
+QString placeholder(const Words& words, Placeholder which) {
+    return words.say(textOf(kPlaceholderMeanings, which));
+}
+
+QString shippedLetter(const Words& words, LetterKind kind) {
+    switch (kind) {
+        case LetterKind::Reminder:
+            return wholeLetter(words, kReminder);
+        case LetterKind::NoAccess:
+            return wholeLetter(words, kNoAccess);
+        case LetterKind::Covering:
+            break;
+    }
+    return wholeLetter(words, kCovering);
+}
+
+}  // namespace hearth::ui::words
