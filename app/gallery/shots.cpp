@@ -9,15 +9,19 @@
 #include "ui/workings/workings_place.h"
 
 #include <QApplication>
+#include <QBuffer>
 #include <QFile>
+#include <QImage>
 #include <QKeyEvent>
 #include <QLineEdit>
+#include <QPainter>
 #include <QPushButton>
 #include <QTemporaryDir>
 
 #include <array>
 #include <map>
 #include <optional>
+#include <tuple>
 
 namespace hearth::app::gallery {
 namespace {
@@ -323,6 +327,54 @@ void showBackups(Scene& scene) {
     }
 }
 
+/// An invented sign: a flame's drop in a ring.
+std::string inventedLogo() {
+    constexpr int kSide = 240;
+    QImage image(2 * kSide, kSide, QImage::Format_ARGB32);
+    image.fill(Qt::transparent);
+    QPainter painter(&image);
+    painter.setRenderHint(QPainter::Antialiasing);
+    const QColor ink = ui::look::colour(ui::look::Role::Focus, ui::look::Scheme::Light);
+    painter.setPen(QPen(ink, kSide / 12.0));
+    painter.drawEllipse(QRectF(kSide / 10.0, kSide / 10.0, kSide * 0.8, kSide * 0.8));
+    painter.setPen(Qt::NoPen);
+    painter.setBrush(ink);
+    painter.drawEllipse(QRectF(kSide * 0.35, kSide * 0.4, kSide * 0.3, kSide * 0.35));
+    painter.drawRect(QRectF(kSide * 1.1, kSide * 0.45, kSide * 0.8, kSide / 12.0));
+    painter.end();
+    QByteArray bytes;
+    QBuffer buffer(&bytes);
+    buffer.open(QIODevice::WriteOnly);
+    image.save(&buffer, "PNG");
+    return bytes.toStdString();
+}
+
+/// The firm's place with what it has set: the field of that name in view.
+void showFirmAt(Scene& scene, const char* field) {
+    scene.window.showPlace(kVisits);
+    scene.window.showPlace(kFirm);
+    QApplication::processEvents();
+    if (auto* editor = scene.window.findChild<ui::input::Editor*>(QString::fromLatin1(field))) {
+        editor->focusTarget()->setFocus(Qt::OtherFocusReason);
+    }
+}
+
+void showLogo(Scene& scene) {
+    static_cast<void>(
+        scene.store.attachLogo({"", {}, "logo.png", "image/png", inventedLogo(), "", false, ""}));
+    showFirmAt(scene, "numberPrefix");
+}
+
+void showContacts(Scene& scene) {
+    using rulebook::Gas;
+    for (const auto& [gas, name, number] : {std::tuple(Gas::Propane, "Corrie Bulk Gas", "01632 960430"),
+                                            std::tuple(Gas::NaturalGas, "Duty engineer", "01632 960417")}) {
+        static_cast<void>(scene.store.save(
+            reg::EmergencyContact{{scene.store.newId()}, reg::Country::England, gas, name, number}));
+    }
+    showFirmAt(scene, "emergencyNumber");
+}
+
 /// A running stage, a quarter of its time gone.
 void runClock(Scene& scene, reg::VisitId visit) {
     showPart(scene, visit, PartKind::Tightness);
@@ -349,6 +401,9 @@ Result<std::vector<Shot>> shotsOf(const store::Store& store) {
     addAir(shots);
     addPanels(shots);
     shots.push_back({QStringLiteral("firm-backups"), showBackups});
+    shots.push_back({QStringLiteral("firm-logo-and-numbers"), showLogo});
+    shots.push_back({QStringLiteral("firm-emergency-contacts"), showContacts});
+    shots.push_back({QStringLiteral("firm-letters"), [](Scene& scene) { showFirmAt(scene, "letterText"); }});
     if (chosen->unfinished) {
         shots.push_back({QStringLiteral("visit-clock-running"),
                          [visit = *chosen->unfinished](Scene& scene) { runClock(scene, visit); }});

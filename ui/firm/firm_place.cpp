@@ -8,6 +8,9 @@
 #include "ui/firm/files_part.h"
 #include "ui/firm/firm_part.h"
 #include "ui/firm/instruments_part.h"
+#include "ui/firm/letters_part.h"
+#include "ui/firm/logo_part.h"
+#include "ui/firm/numbering_part.h"
 #include "ui/firm/store_part.h"
 #include "ui/shell/kit.h"
 
@@ -23,18 +26,20 @@ void FirmPlace::build() {
     m_sheet = new shell::Sheet(this);
     around->addWidget(m_sheet);
     m_firm = new FirmPart(m_context, m_sheet);
+    m_logo = new LogoPart(m_context, m_sheet);
+    m_numbering = new NumberingPart(m_context, m_sheet);
     m_engineers = new EngineersPart(m_context, m_sheet);
     m_instruments = new InstrumentsPart(m_context, m_sheet);
     m_emergency = new EmergencyPart(m_context, m_sheet);
+    m_letters = new LettersPart(m_context, m_sheet);
     m_store = new StorePart(m_context, m_sheet);
     m_backups = new BackupsPart(m_context, m_sheet);
     m_bin = new BinPart(m_context, m_sheet);
     auto* files = new FilesPart(m_context, m_sheet);
     m_sheet->lines()->addWidget(m_firm);
     for (QWidget* part :
-         {static_cast<QWidget*>(m_engineers), static_cast<QWidget*>(m_instruments),
-          static_cast<QWidget*>(m_emergency), static_cast<QWidget*>(m_store), static_cast<QWidget*>(m_backups),
-          static_cast<QWidget*>(files), static_cast<QWidget*>(m_bin)}) {
+         std::initializer_list<QWidget*>{m_logo, m_numbering, m_engineers, m_instruments, m_emergency,
+                                         m_letters, m_store, m_backups, files, m_bin}) {
         m_sheet->lines()->addWidget(shell::hairline(m_sheet));
         m_sheet->lines()->addWidget(part);
     }
@@ -46,9 +51,12 @@ void FirmPlace::refresh() {
         build();
     }
     m_firm->refresh();
+    m_logo->refresh();
+    m_numbering->refresh();
     m_engineers->refresh();
     m_instruments->refresh();
     m_emergency->refresh();
+    m_letters->refresh();
     m_backups->refresh();
     m_bin->refresh();
     shell::orderTabs(this);
