@@ -82,6 +82,11 @@ enum class ErrorCode {
     RecordChainBroken,    // record number
     RecordAltered,        // record number, "snapshot" or "pdf"
     RecordSuperseded,     // record number, number of the one that supersedes it
+    RecordErased,         // record number, day on which it was let go, last day of its keeping
+    KeepingNotOver,       // record number or a letter's kind, last day of its keeping
+    KeptForSituation,     // record number or a letter's kind
+    KeptOnHold,           // record number, why it is held
+    HoldWithoutReason,    // record number
     LetterMissingInFont,  // the letters
     PdfNotWritten,        // path, reason
     PrinterFailed,        // printer, reason

@@ -4,9 +4,20 @@
 #include "core/calendar/civil_date.h"
 #include "core/record/kind.h"
 
+#include <optional>
+#include <string_view>
+
 /// How long a firm keeps what it issued and sent, beside what the law says of landlords' checks
 /// (calendar/retention.h).
 namespace hearth::record {
+
+/// Why something is kept for so long. The code is what the store notes when it goes.
+enum class KeepRule { SixYears };
+[[nodiscard]] std::string_view keepRuleCode(KeepRule rule);
+[[nodiscard]] std::optional<KeepRule> keepRuleFromCode(std::string_view code);
+
+/// The rule that keepUntil() goes by for that kind.
+[[nodiscard]] KeepRule keepRuleOf(RecordKind kind);
 
 /// Until the end of which day a record of that kind is kept: six years after it was issued.
 /// Source: no statute for the records of tightness tests; six years are common practice, for the Limitation

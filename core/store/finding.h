@@ -46,7 +46,7 @@ struct Hit {
     std::optional<reg::PremisesId> premises = {};   // of a party: where it holds a role, or held the last
     int revision = 0;                               // of a record
     std::optional<calendar::Date> date = {};        // of a visit, or of a record's issue
-    std::optional<rulebook::Outcome> outcome = {};  // of a record
+    std::optional<rulebook::Outcome> outcome = {};  // of a record that was not let go
 };
 
 struct Hits {

@@ -59,6 +59,7 @@ Health healthOf(Connection& db, const fs::path& path) {
     health.chain = guarded([&] { verifyAll(db); });
     health.outOfTime = guarded([&] { return recordsOutOfTime(db); }).value_or(std::vector<std::string>());
     health.records = count(db, "SELECT count(*) FROM record_headers");
+    health.letGo = count(db, "SELECT count(*) FROM record_events WHERE event = 'payload erased'");
     health.visits = count(db, "SELECT count(*) FROM visits");
     health.premises = count(db, "SELECT count(*) FROM premises");
     health.demonstration = count(db, "SELECT demonstration FROM firm") != 0;

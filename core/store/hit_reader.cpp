@@ -155,7 +155,7 @@ std::optional<Hit> partyHit(const Connection& db, const UuidBytes& id, SearchFie
 
 std::optional<Hit> recordHit(const Connection& db, const UuidBytes& id, SearchField field) {
     return db.first(
-        "SELECT h.record, h.revision, h.issued_at, s.address, s.customer, s.outcome "
+        "SELECT h.record, h.revision, h.issued_at, s.address, s.customer, s.outcome, length(s.json) "
         "FROM record_headers AS h JOIN record_snapshots AS s ON s.record = h.id WHERE h.id = ?",
         {id}, [&](const Columns& row) {
             Hit read;
@@ -166,7 +166,9 @@ std::optional<Hit> recordHit(const Connection& db, const UuidBytes& id, SearchFi
             constexpr std::size_t kDay = 10;
             read.date = calendar::fromIso(row.text(2).substr(0, kDay));
             read.detail = between(row.text(3), " · ", row.text(4));
-            read.outcome = rulebook::outcomeFromText(row.text(5));
+            if (row.integer(6) > 0) {
+                read.outcome = rulebook::outcomeFromText(row.text(5));
+            }
             constexpr HitField kFields[kSearchFields] = {HitField::RecordNumber, HitField::Name,
                                                          HitField::Address, HitField::Postcode};
             read.field = kFields[static_cast<std::size_t>(field)];

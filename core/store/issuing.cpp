@@ -3,6 +3,7 @@
 
 #include "core/record/number_form.h"
 #include "core/store/bin_repository.h"
+#include "core/store/letting_go.h"
 #include "core/store/record_repository.h"
 #include "core/store/register_repository.h"
 #include "core/store/search_index.h"
@@ -28,6 +29,7 @@ RecordLine recordToSupersede(const Connection& db, RecordId id) {
             ErrorCode::RecordSuperseded,
             {line->header.record, newer->header.record + "/" + std::to_string(newer->header.revision)});
     }
+    refuseLetGo(*line);
     verifyLink(db, *line);
     return std::move(*line);
 }

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/base/clock.h"
+#include "core/record/keeping.h"
 #include "core/record/snapshot.h"
 #include "core/register/model.h"
 #include "core/rulebook/rule_book.h"
@@ -33,6 +34,14 @@ struct VisitLine {
     int records = 0;
 };
 
+/// When a record was let go, by whom, and until when it had been kept.
+struct LetGo {
+    Instant at{};
+    std::string by;
+    calendar::Date keptUntil;
+    record::KeepRule rule = record::KeepRule::SixYears;
+};
+
 /// A line of the records list; also what is known of a record without its payload.
 struct RecordLine {
     RecordId id;
@@ -45,6 +54,9 @@ struct RecordLine {
     std::optional<RecordId> supersedes;
     std::optional<RecordId> supersededBy;
     std::string reason;  // of a revision
+    /// Then its header, premises and visit stay, and all else is gone: no address, customer, reason or
+    /// outcome.
+    std::optional<LetGo> letGo = {};
 };
 
 /// One line of the change log.

@@ -42,13 +42,36 @@ struct Erasure {
     std::vector<Stays> stays;
 };
 
+/// Why a record is kept longer than its rule says (a dispute, a claim). It holds for all revisions of a
+/// number.
+struct Hold {
+    std::string reason;
+    std::string by;
+    Instant at{};
+};
+
 /// A record whose keeping is over.
 struct MayGo {
     RecordLine record;
     calendar::Date keptUntil;
+    record::KeepRule rule = record::KeepRule::SixYears;
+    std::optional<Hold> hold = {};  // then it does not go
+};
+/// A letter whose keeping is over.
+struct LetterMayGo {
+    reg::Letter letter;
+    std::string to;  // the person's name
+    reg::Address address;
+    calendar::Date keptUntil;
 };
 
-/// Data protection: access and erasure.
+/// What is let go at once.
+struct LettingGo {
+    std::vector<RecordId> records;
+    std::vector<reg::LetterId> letters;
+};
+
+/// Data protection: access, erasure, and letting go what was kept for long enough.
 class Privacy {
   public:
     Privacy() = default;
@@ -65,8 +88,22 @@ class Privacy {
     /// stay as they are. No step of undo. Copies in backups stay until those are gone. Errors: as
     /// erasureOf().
     [[nodiscard]] virtual Result<Erasure> erase(reg::PartyId id) = 0;
-    /// Records whose keeping is over on that day, the oldest first: for looking through once a year.
+    /// Records whose keeping is over on that day, the oldest first, held ones too: for looking through once a
+    /// year. Not those of premises where an unsafe situation is open.
     [[nodiscard]] virtual Result<std::vector<MayGo>> mayGo(calendar::Date today) const = 0;
+    /// The same of letters that still say something.
+    [[nodiscard]] virtual Result<std::vector<LetterMayGo>> lettersMayGo(calendar::Date today) const = 0;
+    /// Erases what records say and their pages, and what letters say and where they went, in one transaction.
+    /// A record's header (number, dates, digests) stays, and the chain; that it went, when, by whom and until
+    /// when it had been kept stands in its events and in the change log. No step of undo. Copies in backups
+    /// stay until those are gone. Errors: NotFound, RecordErased, KeepingNotOver, KeptForSituation,
+    /// KeptOnHold; RecordAltered and RecordChainBroken, so that nobody gets rid of what was tampered with.
+    [[nodiscard]] virtual Result<void> letGo(const LettingGo& what) = 0;
+    /// Keeps all revisions of a record until liftHold(); once more changes the reason. Both stand in the
+    /// record's events. Errors: NotFound, RecordErased, HoldWithoutReason.
+    [[nodiscard]] virtual Result<void> hold(RecordId id, const std::string& reason) = 0;
+    /// Nothing when it is not held. Errors: NotFound.
+    [[nodiscard]] virtual Result<void> liftHold(RecordId id) = 0;
 };
 
 }  // namespace hearth::store

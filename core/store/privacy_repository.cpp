@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/store/privacy_repository.h"
 
-#include "core/record/keeping.h"
 #include "core/store/attachment_repository.h"
 #include "core/store/change_log.h"
 #include "core/store/doings_repository.h"
 #include "core/store/edit.h"
 #include "core/store/kept_repository.h"
+#include "core/store/letting_go.h"
 #include "core/store/record_repository.h"
 #include "core/store/sealing.h"
 #include "core/store/search_index.h"
@@ -15,28 +15,6 @@
 
 namespace hearth::store {
 namespace {
-
-/// Nothing is let go sooner than this, so that younger records need not be looked at.
-constexpr int kShortestKeepingMonths = 24;
-
-/// The civil day, for a keeping that is counted in years.
-calendar::Date civilDay(Instant at) {
-    return FixedClock(at).today("Europe/London");
-}
-
-calendar::Date civilDay(const Session& session) {
-    return civilDay(session.clock.now());
-}
-
-calendar::Date issuedOn(const RecordLine& record) {
-    Instant at{};
-    return parseInstant(record.header.issuedAt, at) ? civilDay(at) : calendar::Date{};
-}
-
-calendar::Date keptUntil(const RecordLine& record) {
-    const auto kind = record::kindFromCode(record.header.kind);
-    return record::keepUntil(kind.value_or(record::RecordKind::TightnessAndPurge), issuedOn(record));
-}
 
 /// Issued records whose snapshot names the person: their text holds the person's key.
 std::vector<RecordLine> recordsNaming(const Connection& db, reg::PartyId id) {
@@ -72,10 +50,6 @@ int fieldsThatSay(const reg::Party& party) {
     return said;
 }
 
-bool isOver(const Session& session, const reg::Letter& letter) {
-    return record::keepLetterUntil(civilDay(letter.at)) < civilDay(session);
-}
-
 void refuseStanding(const Connection& db, const reg::Party& party) {
     for (const auto& held : readRoles(db, party.id, Binned::Included)) {
         if (!held.role.until) {
@@ -84,15 +58,8 @@ void refuseStanding(const Connection& db, const reg::Party& party) {
     }
 }
 
-/// What `letter` said and where it went; that it was sent, when and of what kind stays.
-reg::Letter withoutTexts(reg::Letter letter) {
-    letter.text.clear();
-    letter.sentTo.clear();
-    letter.result.clear();
-    return letter;
-}
+}  // namespace
 
-/// What a row was called when it went into the bin: gone with the row, or only the name where that stays.
 void eraseLabels(Edit& edit, const UuidBytes& row, std::vector<std::string>& erased) {
     Connection& db = edit.session().db;
     for (auto binned : valuesWhere<reg::Binned>(db, "WHERE t.row = ?", {row})) {
@@ -105,8 +72,6 @@ void eraseLabels(Edit& edit, const UuidBytes& row, std::vector<std::string>& era
         }
     }
 }
-
-}  // namespace
 
 PersonFile heldAbout(const Session& session, reg::PartyId id) {
     const Connection& db = session.db;
@@ -130,8 +95,7 @@ Erasure erasureOf(const Session& session, reg::PartyId id) {
     erasure.logLines = countOfLog(db, "parties", id.text());
     for (const auto& letter : readLetters(db, id, Binned::Included)) {
         if (!isOver(session, letter)) {
-            erasure.stays.push_back(
-                {Stays::What::Letter, letter.kind, record::keepLetterUntil(civilDay(letter.at))});
+            erasure.stays.push_back({Stays::What::Letter, letter.kind, keptUntil(letter)});
             continue;
         }
         ++erasure.letters;
@@ -142,7 +106,7 @@ Erasure erasureOf(const Session& session, reg::PartyId id) {
         erasure.logLines += countOfLog(db, "attachments", attachment.id.text());
     }
     for (const auto& record : recordsNaming(db, id)) {
-        erasure.stays.push_back({Stays::What::Record, record.header.record, keptUntil(record)});
+        erasure.stays.push_back({Stays::What::Record, record.header.record, keptUntil(record.header)});
     }
     return erasure;
 }
@@ -188,24 +152,6 @@ Erasure erasePerson(Session& session, reg::PartyId id) {
     tightenSearch(session.db);
     whole.commit();
     return erasure;
-}
-
-std::vector<MayGo> recordsPastKeeping(const Connection& db, calendar::Date today) {
-    const auto ids = db.all(
-        "SELECT h.id FROM record_headers AS h JOIN record_snapshots AS s ON s.record = h.id "
-        "WHERE NOT EXISTS (SELECT 1 FROM situations AS o WHERE o.premises = s.premises AND o.closed_at IS "
-        "NULL) AND h.issued_at < ? ORDER BY h.issued_at, h.id",
-        {calendar::isoText(calendar::addMonths(today, -kShortestKeepingMonths))},
-        [](const Columns& columns) { return RecordId{columns.uuid(0)}; });
-    std::vector<MayGo> over;
-    for (const auto& id : ids) {
-        auto record = findRecord(db, id);
-        if (record && keptUntil(*record) < today) {
-            const auto until = keptUntil(*record);
-            over.push_back({std::move(*record), until});
-        }
-    }
-    return over;
 }
 
 }  // namespace hearth::store

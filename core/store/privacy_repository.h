@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/store/edit.h"
 #include "core/store/privacy.h"
 #include "core/store/session.h"
 
@@ -10,6 +11,9 @@ namespace hearth::store {
 [[nodiscard]] PersonFile heldAbout(const Session& session, reg::PartyId id);
 [[nodiscard]] Erasure erasureOf(const Session& session, reg::PartyId id);
 [[nodiscard]] Erasure erasePerson(Session& session, reg::PartyId id);
-[[nodiscard]] std::vector<MayGo> recordsPastKeeping(const Connection& db, calendar::Date today);
+
+/// What `row` was called when it went into the bin: gone with the row, or only the name where that stays. The
+/// lines of the bin that said it are added to `erased`, for eraseTexts().
+void eraseLabels(Edit& edit, const UuidBytes& row, std::vector<std::string>& erased);
 
 }  // namespace hearth::store

@@ -2,6 +2,7 @@
 #include "core/store/record_repository.h"
 
 #include "core/store/attachment_repository.h"
+#include "core/store/letting_go.h"
 #include "core/store/search_query.h"
 #include "core/store/verification.h"
 
@@ -32,6 +33,13 @@ RecordLine lineOf(const Columns& columns) {
     line.supersedes = optionalRecord(columns, after + 6);
     line.reason = columns.text(after + 7);
     line.supersededBy = optionalRecord(columns, after + 8);
+    if (!columns.isNull(after + 9)) {
+        line.letGo = LetGo{{}, columns.text(after + 10), {}, {}};
+        if (!parseInstant(columns.text(after + 9), line.letGo->at) ||
+            !readErasedDetail(columns.text(after + 11), *line.letGo)) {
+            columns.notUnderstood("record_events.detail = " + columns.text(after + 11));
+        }
+    }
     return line;
 }
 
@@ -39,8 +47,9 @@ std::vector<RecordLine> recordLines(const Connection& db, const std::string& whe
     const std::string sql =
         "SELECT " + std::string(kHeaderColumns) +
         ", h.id, s.visit, s.premises, s.address, s.customer, s.outcome, s.supersedes, s.reason"
-        ", (SELECT n.record FROM record_snapshots AS n WHERE n.supersedes = h.id)"
-        " FROM record_headers AS h JOIN record_snapshots AS s ON s.record = h.id WHERE " +
+        ", (SELECT n.record FROM record_snapshots AS n WHERE n.supersedes = h.id), e.at, e.by, e.detail"
+        " FROM record_headers AS h JOIN record_snapshots AS s ON s.record = h.id"
+        " LEFT JOIN record_events AS e ON e.record = h.id AND e.event = 'payload erased' WHERE " +
         where;
     return db.all(sql, values, lineOf);
 }
@@ -87,6 +96,10 @@ IssuedRecord readRecord(Connection& db, RecordId id) {
         throw Failure(ErrorCode::NotFound, {"record", id.text()});
     }
     verifyLink(db, *line);
+    if (line->letGo) {
+        verifyLetGo(db, *line);
+        refuseLetGo(*line);
+    }
     IssuedRecord record;
     record.line = std::move(*line);
     record.snapshotJson = verifiedSnapshot(db, record.line);
@@ -113,15 +126,22 @@ std::vector<RecordEvent> eventsOfRecord(const Connection& db, RecordId id) {
                   });
 }
 
-void noteEvent(Session& session, RecordId id, const std::string& event, const std::string& detail) {
-    Transaction transaction(session.db);
-    if (!findRecord(session.db, id)) {
-        throw Failure(ErrorCode::NotFound, {"record", id.text()});
-    }
+void appendEvent(Session& session, RecordId id, const std::string& event, const std::string& detail) {
     session.db.run(
         "INSERT INTO record_events (id, position, record, event, detail, by, at) "
         "VALUES (?, (SELECT coalesce(max(position), 0) + 1 FROM record_events), ?, ?, ?, ?, ?)",
         {session.newId(), id.bytes, event, detail, session.actor, instantText(session.clock.now())});
+}
+
+void noteEvent(Session& session, RecordId id, const std::string& event, const std::string& detail) {
+    if (isReservedEvent(event)) {
+        throw Failure(ErrorCode::StoreFailed, {session.db.path(), "event: " + event});
+    }
+    Transaction transaction(session.db);
+    if (!findRecord(session.db, id)) {
+        throw Failure(ErrorCode::NotFound, {"record", id.text()});
+    }
+    appendEvent(session, id, event, detail);
     transaction.commit();
 }
 

@@ -21,6 +21,9 @@ namespace hearth::store {
 [[nodiscard]] IssuedRecord readRecord(Connection& db, RecordId id);
 
 [[nodiscard]] std::vector<RecordEvent> eventsOfRecord(const Connection& db, RecordId id);
+/// Within the caller's transaction.
+void appendEvent(Session& session, RecordId id, const std::string& event, const std::string& detail);
+/// Not the events that mean something to the store (letting_go.h).
 void noteEvent(Session& session, RecordId id, const std::string& event, const std::string& detail);
 
 /// The header's columns in the order that headerOf() reads, for the alias h.

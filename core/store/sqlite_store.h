@@ -153,6 +153,10 @@ class SqliteStore final : public Store {
     [[nodiscard]] Result<Erasure> erasureOf(reg::PartyId id) const override;
     [[nodiscard]] Result<Erasure> erase(reg::PartyId id) override;
     [[nodiscard]] Result<std::vector<MayGo>> mayGo(calendar::Date today) const override;
+    [[nodiscard]] Result<std::vector<LetterMayGo>> lettersMayGo(calendar::Date today) const override;
+    [[nodiscard]] Result<void> letGo(const LettingGo& what) override;
+    [[nodiscard]] Result<void> hold(RecordId id, const std::string& reason) override;
+    [[nodiscard]] Result<void> liftHold(RecordId id) override;
     [[nodiscard]] Result<Hits> find(const std::string& typed, std::size_t most) const override;
     [[nodiscard]] Result<int> premisesCount() const override;
     [[nodiscard]] Result<std::vector<PremisesLine>> premisesPage(int first, int count) const override;

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/store/letting_go.h"
 #include "core/store/privacy_repository.h"
 #include "core/store/sqlite_store.h"
 
@@ -15,6 +16,18 @@ Result<Erasure> SqliteStore::erase(reg::PartyId id) {
 }
 Result<std::vector<MayGo>> SqliteStore::mayGo(calendar::Date today) const {
     return guarded([&] { return recordsPastKeeping(m_db, today); });
+}
+Result<std::vector<LetterMayGo>> SqliteStore::lettersMayGo(calendar::Date today) const {
+    return guarded([&] { return lettersPastKeeping(m_db, today); });
+}
+Result<void> SqliteStore::letGo(const LettingGo& what) {
+    return changing([&] { store::letGo(m_session, what); });
+}
+Result<void> SqliteStore::hold(RecordId id, const std::string& reason) {
+    return changing([&] { holdRecord(m_session, id, reason); });
+}
+Result<void> SqliteStore::liftHold(RecordId id) {
+    return changing([&] { store::liftHold(m_session, id); });
 }
 
 }  // namespace hearth::store

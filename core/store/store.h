@@ -62,6 +62,7 @@ struct Health {
     /// Records that by the clock were issued before the one ahead of them: it was set back.
     std::vector<std::string> outOfTime;
     int records = 0;
+    int letGo = 0;  // of them: erased since their keeping was over
     int visits = 0;
     int premises = 0;
     bool demonstration = false;
@@ -171,7 +172,8 @@ class Store : public Kept,
     [[nodiscard]] virtual Result<std::vector<RecordLine>> records(const std::string& search,
                                                                   int limit = 500) const = 0;
     [[nodiscard]] virtual Result<std::vector<RecordLine>> recordsOf(reg::VisitId id) const = 0;
-    /// Verifies both digests and the link on the way: RecordAltered, RecordChainBroken.
+    /// Verifies both digests and the link on the way: RecordAltered, RecordChainBroken. One that was let go
+    /// is verified as far as it is there: RecordErased.
     [[nodiscard]] virtual Result<IssuedRecord> record(RecordId id) const = 0;
     [[nodiscard]] virtual Result<std::optional<RecordId>> recordByNumber(const std::string& number) const = 0;
     /// The whole chain with all digests.

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/store/verification.h"
 
+#include "core/store/letting_go.h"
 #include "core/store/migrations.h"
 #include "core/store/record_repository.h"
 #include "core/store/sealing.h"
@@ -84,6 +85,10 @@ void verifyRecord(const Connection& db, const UuidBytes& id, const std::string& 
     if (!line) {
         throw Failure(ErrorCode::RecordAltered, {record, "snapshot"});
     }
+    if (line->letGo) {
+        verifyLetGo(db, *line);
+        return;
+    }
     static_cast<void>(verifiedSnapshot(db, *line));
     static_cast<void>(verifiedPdf(db, *line));
 }
@@ -132,6 +137,27 @@ std::string verifiedPdf(const Connection& db, const RecordLine& line) {
         throw Failure(ErrorCode::RecordAltered, {line.header.record, "pdf"});
     }
     return pdf;
+}
+
+void verifyLetGo(const Connection& db, const RecordLine& line) {
+    const auto left = db.number(
+        "SELECT (SELECT length(json) FROM record_snapshots WHERE record = ?) + "
+        "coalesce((SELECT length(pdf) FROM record_pdfs WHERE record = ?), -1)",
+        {line.id.bytes, line.id.bytes});
+    const auto logged = db.number(
+        "SELECT count(*) FROM changes WHERE table_name = ? AND row_id = ? AND field = ? AND after = ? "
+        "AND by = ? AND premises = ? AND visit = ?",
+        {std::string(kErasedTable), line.id.text(), std::string(kErasedField),
+         erasedDetail(line.letGo->keptUntil, line.letGo->rule), line.letGo->by, line.premises.bytes,
+         line.visit.bytes});
+    const auto before = db.first("SELECT id FROM record_headers WHERE record = ? AND revision = ?",
+                                 {line.header.record, std::int64_t{line.header.revision - 1}},
+                                 [](const Columns& columns) { return RecordId{columns.uuid(0)}; });
+    const bool saysNothing = line.address.empty() && line.customer.empty() && line.reason.empty() &&
+                             line.outcome == rulebook::Outcome::NoVerdict;
+    if (left != 0 || logged != 1 || before != line.supersedes || !saysNothing) {
+        throw Failure(ErrorCode::RecordAltered, {line.header.record, "erasure"});
+    }
 }
 
 std::vector<std::string> recordsOutOfTime(const Connection& db) {

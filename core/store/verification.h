@@ -15,6 +15,10 @@ void verifyLink(const Connection& db, const RecordLine& line);
 [[nodiscard]] std::string verifiedSnapshot(const Connection& db, const RecordLine& line);
 [[nodiscard]] std::string verifiedPdf(const Connection& db, const RecordLine& line);
 
+/// A record that was let go: nothing of it is left, and the sealed change log says that it went, so that
+/// nobody passes off as let go what was only emptied.
+void verifyLetGo(const Connection& db, const RecordLine& line);
+
 /// Numbers of records that were issued, by the clock, before the one ahead of them in their series. No fault
 /// of the records: the order of a chain is that of its numbers.
 [[nodiscard]] std::vector<std::string> recordsOutOfTime(const Connection& db);

@@ -305,6 +305,24 @@ constexpr std::array kErrors{
         QT_TRANSLATE_NOOP(
             "Words",
             "Record %1 has already been replaced by %2. Nothing was issued; correct the newer one instead.")},
+    ErrorText{ErrorCode::RecordErased,
+              QT_TRANSLATE_NOOP("Words",
+                                "Record %1 was erased on %2: it had been kept until %3, and its keeping was "
+                                "over. Its number, dates and digests stay, and the chain of records is "
+                                "whole.")},
+    ErrorText{ErrorCode::KeepingNotOver,
+              QT_TRANSLATE_NOOP("Words",
+                                "%1 is kept until the end of %2. Nothing was erased; it may go after that.")},
+    ErrorText{ErrorCode::KeptForSituation,
+              QT_TRANSLATE_NOOP("Words",
+                                "%1 stays: an unsafe situation is open at its premises. Nothing was erased; "
+                                "see to that and close it first.")},
+    ErrorText{ErrorCode::KeptOnHold,
+              QT_TRANSLATE_NOOP("Words", "Record %1 is held: %2. Nothing was erased; lift the hold first.")},
+    ErrorText{ErrorCode::HoldWithoutReason,
+              QT_TRANSLATE_NOOP("Words",
+                                "Record %1 was not held: a hold needs its reason. Nothing was changed; say "
+                                "why it is kept.")},
     ErrorText{ErrorCode::LetterMissingInFont,
               QT_TRANSLATE_NOOP("Words",
                                 "No font on this machine has these letters: %1. Nothing was issued. Install "
@@ -378,6 +396,7 @@ constexpr std::array kFaults{
 constexpr std::array kParts{
     DetailText{"snapshot", QT_TRANSLATE_NOOP("Words", "its contents")},
     DetailText{"pdf", QT_TRANSLATE_NOOP("Words", "its PDF")},
+    DetailText{"erasure", QT_TRANSLATE_NOOP("Words", "what is left of it since it was erased")},
 };
 constexpr std::array kThings{
     DetailText{"premises", QT_TRANSLATE_NOOP("Words", "premises")},
@@ -428,6 +447,15 @@ QStringList missingLabels(const Words& words, const Error& error) {
     return {labels.join(QStringLiteral("; "))};
 }
 
+/// Days as they are read.
+void putDays(const Words& words, QStringList& details) {
+    for (auto& text : details) {
+        if (const auto day = calendar::fromIso(text.toStdString())) {
+            text = words.shortDate(*day);
+        }
+    }
+}
+
 QStringList detailsOf(const Words& words, const Error& error) {
     if (error.code == ErrorCode::RecordIncomplete) {
         return missingLabels(words, error);
@@ -452,6 +480,8 @@ QStringList detailsOf(const Words& words, const Error& error) {
         details[1] = words.valueFault(error.details[1]);
     } else if (error.details.size() > 1 && error.code == ErrorCode::RecordAltered) {
         details[1] = detail(words, kParts, error.details[1]);
+    } else if (error.code == ErrorCode::RecordErased || error.code == ErrorCode::KeepingNotOver) {
+        putDays(words, details);
     }
     return details;
 }

@@ -17,5 +17,11 @@ TEST(Keeping, isSixYears) {
     EXPECT_EQ(keepLetterUntil(day("2026-11-26")), day("2032-11-26"));
 }
 
+TEST(Keeping, namesItsRule) {
+    EXPECT_EQ(keepRuleOf(RecordKind::TightnessAndPurge), KeepRule::SixYears);
+    EXPECT_EQ(keepRuleFromCode(keepRuleCode(KeepRule::SixYears)), KeepRule::SixYears);
+    EXPECT_EQ(keepRuleFromCode("for_ever"), std::nullopt);
+}
+
 }  // namespace
 }  // namespace hearth::record

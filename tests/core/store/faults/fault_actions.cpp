@@ -244,6 +244,52 @@ void addKept(std::vector<Action>& all) {
     }
 }
 
+Result<void> writeLetter(Store& store, const reg::VisitFile& file) {
+    reg::Letter letter;
+    letter.id = {store.newId()};
+    letter.premises = file.premises.id;
+    letter.party = file.people.front().party.id;
+    letter.kind = "reminder";
+    letter.text = "Dear Nell Harrow";
+    letter.at = file.visit.startedAt;
+    return store.save(letter);
+}
+
+Result<void> letAllGo(Store& store, reg::VisitId visit) {
+    const auto records = store.recordsOf(visit);
+    const auto file = store.visitFile(visit);
+    const auto letters = file ? store.letters(file->premises.id) : tl::unexpected<Error>(file.error());
+    if (!records || !letters) {
+        return records ? withoutValue(letters) : withoutValue(records);
+    }
+    LettingGo what;
+    for (const auto& line : *records) {
+        what.records.push_back(line.id);
+    }
+    for (const auto& letter : *letters) {
+        what.letters.push_back(letter.id);
+    }
+    return store.letGo(what);
+}
+
+Result<void> holdOne(Store& store, reg::VisitId visit) {
+    const auto records = store.recordsOf(visit);
+    return records ? store.hold(records->front().id, "a claim") : withoutValue(records);
+}
+
+Result<void> liftOne(Store& store, reg::VisitId visit) {
+    const auto records = store.recordsOf(visit);
+    return records ? store.liftHold(records->front().id) : withoutValue(records);
+}
+
+/// Keeping, and its end.
+void addKeeping(std::vector<Action>& all) {
+    constexpr std::chrono::hours kSevenYears{24 * 366 * 7};
+    all.push_back({"let_go", "letGo", letAllGo, onFile(writeLetter), kSevenYears});
+    all.push_back({"hold", "hold", holdOne});
+    all.push_back({"lift_hold", "liftHold", liftOne, holdOne});
+}
+
 /// What the store remembers of its backups.
 void addBackups(std::vector<Action>& all) {
     all.push_back({"note_backup", "noteBackup", noteMade});
@@ -294,6 +340,7 @@ const std::vector<Action>& actions() {
         std::vector<Action> all = plainActions();
         addKept(all);
         addBackups(all);
+        addKeeping(all);
         return all;
     }();
     return kActions;
@@ -306,6 +353,7 @@ void SpoiltStore::SetUp() {
         testEntry(valueOf(store->visitFile(visit)), reg::Item::TightStart, "20.71", UnitCode::Millibar)));
     static_cast<void>(issueOne(visit));
     store.reset();
+    m_start = clock.now();
     m_bytes = hearth::testing::readFile(path());
 }
 
@@ -316,10 +364,12 @@ void SpoiltStore::restore() {
 
 std::unique_ptr<Store> SpoiltStore::prepared(const Action& action) {
     restore();
+    clock.set(m_start);
     auto opened = valueOf(Store::open(path(), Access::Write, clock));
     if (action.prepare) {
         valueOf(action.prepare(*opened, visit));
     }
+    clock.advance(action.later);
     return opened;
 }
 

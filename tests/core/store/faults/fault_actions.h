@@ -16,6 +16,7 @@ struct Action {
     const char* call;  // the member of Store, with its first parameter's type where there are several
     std::function<Result<void>(Store&, reg::VisitId)> run;
     std::function<Result<void>(Store&, reg::VisitId)> prepare = {};  // before that, without a fault
+    std::chrono::hours later{0};                                     // that pass between the two
 };
 /// One at least for each member of Store that writes.
 [[nodiscard]] const std::vector<Action>& actions();
@@ -41,6 +42,7 @@ class SpoiltStore : public StoreTest {
 
   private:
     std::string m_bytes;
+    Instant m_start{};
 };
 
 }  // namespace hearth::store
