@@ -45,7 +45,13 @@ QString listed(const store::VisitLine& line, const Desk& desk) {
 QString listed(const store::RecordLine& line, const Desk& desk) {
     QString text = QStringLiteral("%1  %2  %3  %4")
                        .arg(qstring(line.header.record), tr("revision %1").arg(line.header.revision),
-                            desk.words.outcome(line.outcome).leftJustified(11), qstring(line.address));
+                            (line.letGo ? tr("erased") : desk.words.outcome(line.outcome)).leftJustified(11),
+                            qstring(line.address));
+    if (line.letGo) {
+        text += tr("%1; it was kept until %2")
+                    .arg(desk.words.shortDate(FixedClock(line.letGo->at).today("Europe/London")),
+                         desk.words.shortDate(line.letGo->keptUntil));
+    }
     if (line.supersededBy) {
         text += QStringLiteral(" · ") + tr("replaced");
     }
@@ -205,6 +211,11 @@ Exit sayHealth(const std::filesystem::path& path, const Desk& desk) {
                          .arg(health->premises)
                          .arg(health->visits)
                          .arg(health->records));
+    if (health->letGo > 0) {
+        desk.console.say(tr("  %1 of the records were let go: their keeping was over. Their numbers and "
+                            "digests stay.")
+                             .arg(health->letGo));
+    }
     if (health->integrity != "ok") {
         desk.console.say(tr("  file: %1").arg(qstring(health->integrity)));
     }
@@ -298,6 +309,7 @@ Exit complain(const Error& error, const Desk& desk) {
         case ErrorCode::NotFound:
         case ErrorCode::RecordIncomplete:
         case ErrorCode::RecordSuperseded:
+        case ErrorCode::RecordErased:
         case ErrorCode::LetterMissingInFont:
             return Exit::Refused;
         default:

@@ -140,7 +140,7 @@ reg::Letter withoutTexts(reg::Letter letter) {
     return letter;
 }
 
-std::vector<MayGo> recordsPastKeeping(const Connection& db, calendar::Date today) {
+std::vector<MayGo> recordsPastKeeping(const Connection& db, calendar::Date today, int limit) {
     const auto old = db.all(
         "SELECT " + std::string(kHeaderColumns) +
             ", h.id FROM record_headers AS h JOIN record_snapshots AS s ON s.record = h.id "
@@ -151,6 +151,9 @@ std::vector<MayGo> recordsPastKeeping(const Connection& db, calendar::Date today
         });
     std::vector<MayGo> over;
     for (const auto& [header, id] : old) {
+        if (static_cast<int>(over.size()) == limit) {
+            break;
+        }
         if (const auto until = keptUntil(header); until < today) {
             over.push_back(
                 {lineOfRecord(db, id), until, record::keepRuleOf(kindOf(header)), holdOn(db, header.record)});
@@ -159,7 +162,7 @@ std::vector<MayGo> recordsPastKeeping(const Connection& db, calendar::Date today
     return over;
 }
 
-std::vector<LetterMayGo> lettersPastKeeping(const Connection& db, calendar::Date today) {
+std::vector<LetterMayGo> lettersPastKeeping(const Connection& db, calendar::Date today, int limit) {
     const auto old = valuesWhere<reg::Letter>(
         db,
         "WHERE t.at < ? AND (t.text <> '' OR t.sent_to <> '' OR t.result <> '') AND NOT " +
@@ -167,6 +170,9 @@ std::vector<LetterMayGo> lettersPastKeeping(const Connection& db, calendar::Date
         {calendar::isoText(calendar::addMonths(today, -kShortestKeepingMonths))});
     std::vector<LetterMayGo> over;
     for (const auto& letter : old) {
+        if (static_cast<int>(over.size()) == limit) {
+            break;
+        }
         if (keptUntil(letter) < today) {
             const auto premises = valueWithId<reg::Premises>(db, letter.premises.bytes);
             over.push_back({letter, valueWithId<reg::Party>(db, letter.party.bytes).name, premises.address,

@@ -36,8 +36,9 @@ void refuseLetGo(const RecordLine& line);
 /// Without what `letter` said and where it went; that it was sent, when and of what kind stays.
 [[nodiscard]] reg::Letter withoutTexts(reg::Letter letter);
 
-[[nodiscard]] std::vector<MayGo> recordsPastKeeping(const Connection& db, calendar::Date today);
-[[nodiscard]] std::vector<LetterMayGo> lettersPastKeeping(const Connection& db, calendar::Date today);
+[[nodiscard]] std::vector<MayGo> recordsPastKeeping(const Connection& db, calendar::Date today, int limit);
+[[nodiscard]] std::vector<LetterMayGo> lettersPastKeeping(const Connection& db, calendar::Date today,
+                                                          int limit);
 void letGo(Session& session, const LettingGo& what);
 
 [[nodiscard]] std::optional<Hold> holdOn(const Connection& db, const std::string& number);

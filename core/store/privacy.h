@@ -90,9 +90,10 @@ class Privacy {
     [[nodiscard]] virtual Result<Erasure> erase(reg::PartyId id) = 0;
     /// Records whose keeping is over on that day, the oldest first, held ones too: for looking through once a
     /// year. Not those of premises where an unsafe situation is open.
-    [[nodiscard]] virtual Result<std::vector<MayGo>> mayGo(calendar::Date today) const = 0;
+    [[nodiscard]] virtual Result<std::vector<MayGo>> mayGo(calendar::Date today, int limit = 500) const = 0;
     /// The same of letters that still say something.
-    [[nodiscard]] virtual Result<std::vector<LetterMayGo>> lettersMayGo(calendar::Date today) const = 0;
+    [[nodiscard]] virtual Result<std::vector<LetterMayGo>> lettersMayGo(calendar::Date today,
+                                                                        int limit = 500) const = 0;
     /// Erases what records say and their pages, and what letters say and where they went, in one transaction.
     /// A record's header (number, dates, digests) stays, and the chain; that it went, when, by whom and until
     /// when it had been kept stands in its events and in the change log. No step of undo. Copies in backups

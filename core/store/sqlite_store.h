@@ -152,8 +152,9 @@ class SqliteStore final : public Store {
     [[nodiscard]] Result<PersonFile> heldAbout(reg::PartyId id) const override;
     [[nodiscard]] Result<Erasure> erasureOf(reg::PartyId id) const override;
     [[nodiscard]] Result<Erasure> erase(reg::PartyId id) override;
-    [[nodiscard]] Result<std::vector<MayGo>> mayGo(calendar::Date today) const override;
-    [[nodiscard]] Result<std::vector<LetterMayGo>> lettersMayGo(calendar::Date today) const override;
+    [[nodiscard]] Result<std::vector<MayGo>> mayGo(calendar::Date today, int limit) const override;
+    [[nodiscard]] Result<std::vector<LetterMayGo>> lettersMayGo(calendar::Date today,
+                                                                int limit) const override;
     [[nodiscard]] Result<void> letGo(const LettingGo& what) override;
     [[nodiscard]] Result<void> hold(RecordId id, const std::string& reason) override;
     [[nodiscard]] Result<void> liftHold(RecordId id) override;

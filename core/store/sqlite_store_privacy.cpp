@@ -14,11 +14,11 @@ Result<Erasure> SqliteStore::erasureOf(reg::PartyId id) const {
 Result<Erasure> SqliteStore::erase(reg::PartyId id) {
     return changing([&] { return erasePerson(m_session, id); });
 }
-Result<std::vector<MayGo>> SqliteStore::mayGo(calendar::Date today) const {
-    return guarded([&] { return recordsPastKeeping(m_db, today); });
+Result<std::vector<MayGo>> SqliteStore::mayGo(calendar::Date today, int limit) const {
+    return guarded([&] { return recordsPastKeeping(m_db, today, limit); });
 }
-Result<std::vector<LetterMayGo>> SqliteStore::lettersMayGo(calendar::Date today) const {
-    return guarded([&] { return lettersPastKeeping(m_db, today); });
+Result<std::vector<LetterMayGo>> SqliteStore::lettersMayGo(calendar::Date today, int limit) const {
+    return guarded([&] { return lettersPastKeeping(m_db, today, limit); });
 }
 Result<void> SqliteStore::letGo(const LettingGo& what) {
     return changing([&] { store::letGo(m_session, what); });

@@ -8,6 +8,7 @@
 #include "ui/firm/files_part.h"
 #include "ui/firm/firm_part.h"
 #include "ui/firm/instruments_part.h"
+#include "ui/firm/keeping_part.h"
 #include "ui/firm/letters_part.h"
 #include "ui/firm/logo_part.h"
 #include "ui/firm/numbering_part.h"
@@ -34,12 +35,13 @@ void FirmPlace::build() {
     m_letters = new LettersPart(m_context, m_sheet);
     m_store = new StorePart(m_context, m_sheet);
     m_backups = new BackupsPart(m_context, m_sheet);
+    m_keeping = new KeepingPart(m_context, m_sheet);
     m_bin = new BinPart(m_context, m_sheet);
     auto* files = new FilesPart(m_context, m_sheet);
     m_sheet->lines()->addWidget(m_firm);
     for (QWidget* part :
          std::initializer_list<QWidget*>{m_logo, m_numbering, m_engineers, m_instruments, m_emergency,
-                                         m_letters, m_store, m_backups, files, m_bin}) {
+                                         m_letters, m_store, m_backups, m_keeping, files, m_bin}) {
         m_sheet->lines()->addWidget(shell::hairline(m_sheet));
         m_sheet->lines()->addWidget(part);
     }
@@ -58,6 +60,7 @@ void FirmPlace::refresh() {
     m_emergency->refresh();
     m_letters->refresh();
     m_backups->refresh();
+    m_keeping->refresh();
     m_bin->refresh();
     shell::orderTabs(this);
 }

@@ -19,6 +19,7 @@ class LogoPart;
 class NumberingPart;
 class FirmPart;
 class InstrumentsPart;
+class KeepingPart;
 class StorePart;
 
 /// The business itself: who it is, its engineers and instruments, where everything is kept and whether it is
@@ -51,6 +52,7 @@ class FirmPlace : public shell::Place, public shell::FirmOpener {
     LettersPart* m_letters = nullptr;
     StorePart* m_store = nullptr;
     BackupsPart* m_backups = nullptr;
+    KeepingPart* m_keeping = nullptr;
     BinPart* m_bin = nullptr;
 };
 

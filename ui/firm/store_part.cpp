@@ -79,6 +79,10 @@ void StorePart::check() {
                 .arg(health->premises)
                 .arg(health->visits)
                 .arg(health->records);
+    if (health->letGo > 0) {
+        said << tr("Let go of since their keeping was over, with numbers and digests kept: %1")
+                    .arg(health->letGo);
+    }
     m_health->setInk(sound ? look::Role::Pass : look::Role::Fail);
     m_health->setText(said.join(u'\n'));
 }

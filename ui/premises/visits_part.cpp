@@ -15,8 +15,10 @@ shell::Line recordLine(const store::RecordLine& record, const words::Words& word
     line.title = VisitsPart::tr("Record %1, revision %2")
                      .arg(qstring(record.header.record))
                      .arg(record.header.revision);
-    line.right = words.outcome(record.outcome);
-    line.outcome = record.outcome;
+    line.right = record.letGo ? VisitsPart::tr("erased") : words.outcome(record.outcome);
+    if (!record.letGo) {
+        line.outcome = record.outcome;
+    }
     line.detail = record.supersededBy ? VisitsPart::tr("superseded") : QString();
     return line;
 }

@@ -87,7 +87,7 @@ void RecordSheet::show(store::RecordId id) {
     m_id = id;
     auto record = m_context.store.record(id);
     if (!record) {
-        showBroken(record.error());
+        showUnreadable(record.error());
         return;
     }
     fill(*record);
@@ -117,11 +117,13 @@ void RecordSheet::fill(const store::IssuedRecord& record) {
     m_pages->show(record.document, options(Print::Original));
 }
 
-void RecordSheet::showBroken(const Error& error) {
+void RecordSheet::showUnreadable(const Error& error) {
     m_record.reset();
-    m_title->setText(tr("This record can't be relied on"));
+    const bool isGone = error.code == ErrorCode::RecordErased && !error.details.empty();
+    m_title->setText(isGone ? tr("Record %1").arg(qstring(error.details.front()))
+                            : tr("This record can't be relied on"));
     m_subtitle->hide();
-    m_state->setInk(look::Role::Fail);
+    m_state->setInk(isGone ? look::Role::SoftInk : look::Role::Fail);
     m_state->setText(m_context.words.error(error));
     m_state->show();
     m_buttons->hide();

@@ -29,7 +29,8 @@ class RecordSheet : public shell::Sheet {
     shell::KeyButton* addButton(const QString& text, const QKeySequence& key, const char* name,
                                 const std::function<void()>& act);
     void fill(const store::IssuedRecord& record);
-    void showBroken(const Error& error);
+    /// One that was let go, or that can't be trusted.
+    void showUnreadable(const Error& error);
     void savePdf();
     void print(Print how);
     void revise();

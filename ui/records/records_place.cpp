@@ -19,7 +19,9 @@ constexpr int kShown = 500;
 shell::Line lineOf(const store::RecordLine& record, const words::Words& words) {
     shell::Line line;
     line.key = qstring(record.id.text());
-    line.outcome = record.outcome;
+    if (!record.letGo) {
+        line.outcome = record.outcome;
+    }
     line.title = record.header.revision > 1 ? RecordsPlace::tr("%1, revision %2")
                                                   .arg(qstring(record.header.record))
                                                   .arg(record.header.revision)
@@ -27,7 +29,9 @@ shell::Line lineOf(const store::RecordLine& record, const words::Words& words) {
     line.detail = qstring(record.address);
     Instant issued{};
     line.right = parseInstant(record.header.issuedAt, issued) ? shell::dayOf(words, issued) : QString();
-    line.rightDetail = record.supersededBy ? RecordsPlace::tr("superseded") : words.outcome(record.outcome);
+    line.rightDetail = record.letGo          ? RecordsPlace::tr("erased")
+                       : record.supersededBy ? RecordsPlace::tr("superseded")
+                                             : words.outcome(record.outcome);
     return line;
 }
 

@@ -45,6 +45,7 @@ constexpr FieldName kFields[] = {
     {"appliances", "serial", QT_TRANSLATE_NOOP("Changes", "Appliance's serial number")},
     {"appliances", "position", QT_TRANSLATE_NOOP("Changes", "Place in the list")},
     {"installations", "name", QT_TRANSLATE_NOOP("Changes", "Installation's name")},
+    {"record_headers", "payload", QT_TRANSLATE_NOOP("Changes", "What a record said")},
     {"parties", "language", QT_TRANSLATE_NOOP("Changes", "Language of what is sent")},
     {"parties", "notes", QT_TRANSLATE_NOOP("Changes", "Notes on them")},
     {"appliances", "notes", QT_TRANSLATE_NOOP("Changes", "Notes on the appliance")},
@@ -278,6 +279,13 @@ QString changedValue(const words::Words& words, const store::Change& change,
 }
 
 QString changeSentence(const words::Words& words, const store::Change& change) {
+    if (change.table == "record_headers" && change.field == "payload") {
+        constexpr std::size_t kDay = 10;  // before the code of the rule
+        const auto until = calendar::fromIso(change.after.value_or(std::string()).substr(0, kDay));
+        return text(QT_TRANSLATE_NOOP("Changes",
+                                      "A record was let go: its keeping was over (%1). Its number stays"))
+            .arg(until ? words.shortDate(*until) : text(QT_TRANSLATE_NOOP("Changes", "nothing")));
+    }
     if (const auto row = cameOrWent(change)) {
         return *row;
     }

@@ -38,7 +38,8 @@ Result<ListTable> recordsList(const store::Store& store, const exchange::ListWor
     for (const auto& line : *lines) {
         const auto by = line.supersededBy ? names.find(*line.supersededBy) : names.end();
         rows.push_back({line.header.record, line.header.revision, line.header.kind, line.header.issuedAt,
-                        line.address, line.customer, std::string(rulebook::outcomeText(line.outcome)),
+                        line.address, line.customer,
+                        std::string(line.letGo ? std::string_view() : rulebook::outcomeText(line.outcome)),
                         by == names.end() ? std::string() : by->second});
     }
     return exchange::recordsTable(rows, word);

@@ -7,6 +7,7 @@
 #include "ui/shell/band.h"
 #include "ui/shell/change_words.h"
 #include "ui/shell/emergency_panel.h"
+#include "ui/shell/keeping_due.h"
 #include "ui/shell/keys_panel.h"
 #include "ui/shell/kit.h"
 #include "ui/shell/openers.h"
@@ -83,7 +84,10 @@ MainWindow::MainWindow(const Parts& parts, QWidget* parent)
     connect(qApp, &QApplication::focusChanged, this, [this](QWidget*, QWidget* now) { watchField(now); });
     connect(m_backups, &BackupRunner::done, this, &MainWindow::showBackupTrouble);
     m_backups->keepUp();
-    QTimer::singleShot(0, this, &MainWindow::showBackupTrouble);  // after the first paint
+    QTimer::singleShot(0, this, [this] {  // after the first paint
+        m_waiting = keepingDueText(m_parts.store, m_parts.clock);
+        showBackupTrouble();
+    });
     restorePlaceOnScreen();
     if (const auto backup = m_parts.store.migrationBackup(); !backup.empty()) {
         say(tr("The store was brought up to this program's version. A copy of the old one is kept: %1")
@@ -166,6 +170,10 @@ Place* MainWindow::placeInView() const {
 }
 
 void MainWindow::showPlace(int index) {
+    if (!m_waiting.isEmpty()) {  // it may have been looked through where one comes from
+        m_waiting = keepingDueText(m_parts.store, m_parts.clock);
+        showBackupTrouble();
+    }
     bringIntoView(index);
     if (Place* place = placeInView()) {
         place->takeFocus();
@@ -233,7 +241,8 @@ void MainWindow::openFirm(record::Field field, const std::string& of) {
 
 void MainWindow::showBackupTrouble() {
     const auto state = m_parts.store.backupState();
-    m_status->setStanding(state ? backupTroubleText(m_parts.words, *state) : QString());
+    const QString trouble = state ? backupTroubleText(m_parts.words, *state) : QString();
+    m_status->setStanding(trouble.isEmpty() ? m_waiting : trouble);
 }
 
 void MainWindow::tellError(const QString& title, const Error& error) {

@@ -123,6 +123,7 @@ class MainWindow : public QWidget, public Navigator {
     QPointer<QWidget> m_focusBefore;
     QPointer<QWidget> m_focusField;  // the text field with the focus, and what stood in it then
     QString m_textBefore;
+    QString m_waiting;  // what may go has not been looked through for a year
 };
 
 }  // namespace hearth::ui::shell

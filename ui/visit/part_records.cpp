@@ -179,13 +179,15 @@ void RecordsPart::showRecords() {
         const QString when =
             known ? tr("%1, %2").arg(shell::dayOf(words(), at), QString::fromStdString(wallTimeText(at)))
                   : QString();
-        const QString reason = QString::fromStdString(record.reason);
+        const QString reason =
+            record.letGo ? tr("erased: its keeping was over") : QString::fromStdString(record.reason);
+        const auto outcome = record.letGo ? std::nullopt : std::optional(record.outcome);
         lines.push_back({QString::fromStdString(record.id.text()),
                          tr("%1 · revision %2")
                              .arg(QString::fromStdString(record.header.record))
                              .arg(record.header.revision),
                          record.supersededBy ? tr("superseded") : reason, when,
-                         record.supersededBy ? QString() : tr("Enter opens it"), record.outcome});
+                         record.supersededBy ? QString() : tr("Enter opens it"), outcome});
     }
     const bool any = !lines.empty();
     m_recordsHeading->setVisible(any);

@@ -230,6 +230,7 @@ TEST_F(LettingGoTest, aHoldKeepsEveryRevisionUntilItIsLifted) {
     goTo("2032-11-26");
     const auto over = valueOf(store->mayGo(day(2032, 11, 26)));
     ASSERT_THAT(over, SizeIs(2));
+    EXPECT_THAT(valueOf(store->mayGo(day(2032, 11, 26), 1)), SizeIs(1));
     for (const auto& one : over) {
         ASSERT_TRUE(one.hold);
         EXPECT_EQ(one.hold->reason, "claim about a leak");

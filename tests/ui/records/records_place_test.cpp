@@ -177,6 +177,23 @@ TEST_F(RecordsPlaceTest, aRecordThatWasTamperedWithIsNotShown) {
     EXPECT_EQ(state(), bench.words.error(broken.error()));
 }
 
+TEST_F(RecordsPlaceTest, aRecordThatWasLetGoKeepsItsLineAndSaysSo) {
+    issueOne();
+    const auto number = need(bench.store->record(record)).line.header.record;
+    bench.clock.advance(std::chrono::hours(24 * 366 * 7));
+    need(bench.store->letGo({{record}, {}}));
+    start();
+    ASSERT_EQ(list()->count(), 1);
+    EXPECT_EQ(list()->line(0).title, words::qstring(number));
+    EXPECT_EQ(list()->line(0).rightDetail, QStringLiteral("erased"));
+    EXPECT_FALSE(list()->line(0).outcome.has_value()) << "no verdict that nothing stands for";
+    place->openRecord(record);
+    EXPECT_FALSE(pages()->isVisible());
+    EXPECT_FALSE(child<QPushButton>(place.get(), "savePdfButton")->isVisible());
+    EXPECT_TRUE(state().contains(QStringLiteral("was erased on 30 Nov 2033"))) << state().toStdString();
+    EXPECT_TRUE(state().contains(QStringLiteral("25 Nov 2032"))) << state().toStdString();
+}
+
 TEST_F(RecordsPlaceTest, searchAndTheWayToVisitAndPremises) {
     issueOne();
     start();
