@@ -375,6 +375,28 @@ void showContacts(Scene& scene) {
     showFirmAt(scene, "emergencyNumber");
 }
 
+/// What may go, seen when the demonstration's records have been kept for long enough: the first held, the
+/// others marked.
+void showWhatMayGo(Scene& scene) {
+    const Instant now = scene.clock.now();
+    constexpr std::chrono::hours kSevenYears{24 * 366 * 7};
+    scene.clock.set(now + kSevenYears);
+    if (const auto over = scene.store.mayGo(scene.clock.today("Europe/London")); over && !over->empty()) {
+        static_cast<void>(scene.store.hold(over->front().record.id, "a claim about the work is not settled"));
+    }
+    scene.window.showPlace(kFirm);
+    auto* list = scene.window.findChild<ui::shell::LineList*>(QStringLiteral("keepingList"));
+    auto* all = scene.window.findChild<QPushButton*>(QStringLiteral("keepingMarkAllButton"));
+    if (list != nullptr && all != nullptr) {
+        all->click();
+        list->setCurrentRow(0);
+        all->setFocus();  // so that the sheet shows what is below the list
+        list->setFocus();
+        Q_EMIT list->moved(0);
+    }
+    scene.clock.set(now);
+}
+
 /// A running stage, a quarter of its time gone.
 void runClock(Scene& scene, reg::VisitId visit) {
     showPart(scene, visit, PartKind::Tightness);
@@ -404,6 +426,7 @@ Result<std::vector<Shot>> shotsOf(const store::Store& store) {
     shots.push_back({QStringLiteral("firm-logo-and-numbers"), showLogo});
     shots.push_back({QStringLiteral("firm-emergency-contacts"), showContacts});
     shots.push_back({QStringLiteral("firm-letters"), [](Scene& scene) { showFirmAt(scene, "letterText"); }});
+    shots.push_back({QStringLiteral("firm-what-may-go"), showWhatMayGo});
     if (chosen->unfinished) {
         shots.push_back({QStringLiteral("visit-clock-running"),
                          [visit = *chosen->unfinished](Scene& scene) { runClock(scene, visit); }});

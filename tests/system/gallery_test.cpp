@@ -57,6 +57,7 @@ void expectWholeAlbum(const QString& folder, int scale) {
                              "firm-logo-and-numbers",
                              "firm-emergency-contacts",
                              "firm-letters",
+                             "firm-what-may-go",
                              "visit-1-who-and-where",
                              "visit-2-before-you-start",
                              "visit-3-pipework",

@@ -90,6 +90,7 @@ KeepingPart::KeepingPart(const shell::Context& context, QWidget* parent)
     lines->addWidget(m_state);
     m_list->setObjectName(QStringLiteral("keepingList"));
     m_list->setGrowing(true);
+    m_list->setVerticalScrollBarPolicy(Qt::ScrollBarAsNeeded);
     m_list->installEventFilter(this);
     lines->addWidget(m_list);
     m_about->setObjectName(QStringLiteral("keepingAbout"));
@@ -101,28 +102,34 @@ KeepingPart::KeepingPart(const shell::Context& context, QWidget* parent)
 
 QWidget* KeepingPart::makeButtons() {
     auto* box = new QWidget(this);
-    auto* grid = new QGridLayout(box);
-    grid->setContentsMargins(0, 0, 0, 0);
-    grid->setSpacing(look::kGap);
+    auto* rows = new QVBoxLayout(box);
+    rows->setContentsMargins(0, 0, 0, 0);
+    rows->setSpacing(look::kGap);
+    QHBoxLayout* row = nullptr;
+    const auto begin = [&] {
+        row = new QHBoxLayout;
+        row->setSpacing(look::kGap);
+        row->addStretch(1);
+        rows->addLayout(row);
+    };
     const auto add = [&](const QString& text, shell::ButtonKind kind, const char* name,
                          void (KeepingPart::*press)()) {
-        constexpr int kColumns = 3;
         auto* button = new shell::KeyButton(text, kind, box);
         button->setObjectName(QString::fromLatin1(name));
-        const int index = grid->count();
-        grid->addWidget(button, index / kColumns, index % kColumns);
+        row->insertWidget(row->count() - 1, button);
         connect(button, &QPushButton::clicked, this, press);
         return button;
     };
+    begin();
     m_mark = add(tr("Mark"), shell::ButtonKind::Plain, "keepingMarkButton", &KeepingPart::toggleMark);
     m_mark->showKey(QKeySequence(Qt::Key_Space).toString(QKeySequence::NativeText));
     m_markAll = add(tr("Mark all"), shell::ButtonKind::Plain, "keepingMarkAllButton", &KeepingPart::markAll);
     m_hold = add(tr("Hold it…"), shell::ButtonKind::Plain, "keepingHoldButton", &KeepingPart::hold);
+    begin();
     m_letGo =
         add(tr("Let go of what is marked…"), shell::ButtonKind::Plain, "letGoButton", &KeepingPart::letGo);
     m_looked = add(tr("Looked through for this year"), shell::ButtonKind::Quiet, "keepingLookedButton",
                    &KeepingPart::lookedThrough);
-    grid->setColumnStretch(3, 1);
     return box;
 }
 
@@ -149,7 +156,7 @@ void KeepingPart::refresh() {
     }
     m_marked = still;
     m_list->setLines(std::move(lines));
-    m_list->setVisible(m_list->count() > 0);
+    fitList();
     if (records && letters) {
         showState();
     } else {
@@ -158,6 +165,15 @@ void KeepingPart::refresh() {
     }
     showButtons();
     showCurrent();
+}
+
+/// As high as its lines, up to so many: what can be done with them stays in view below.
+void KeepingPart::fitList() {
+    constexpr int kMostLines = 6;
+    const int count = m_list->count();
+    const int high = m_list->sizeHint().height();
+    m_list->setFixedHeight(count > kMostLines ? high * kMostLines / count : high);
+    m_list->setVisible(count > 0);
 }
 
 void KeepingPart::showState() {
@@ -213,9 +229,11 @@ void KeepingPart::showCurrent() {
     m_hold->setWords(record != nullptr && record->hold ? tr("Lift the hold") : tr("Hold it…"));
     QString about;
     if (record != nullptr && record->hold) {
-        about = tr("Held since %1 by %2: %3")
-                    .arg(shell::dayOf(m_context.words, record->hold->at), qstring(record->hold->by),
-                         qstring(record->hold->reason));
+        const auto& hold = *record->hold;
+        const QString since = shell::dayOf(m_context.words, hold.at);
+        about = hold.by.empty()
+                    ? tr("Held since %1: %2").arg(since, qstring(hold.reason))
+                    : tr("Held since %1 by %2: %3").arg(since, qstring(hold.by), qstring(hold.reason));
     } else if (record != nullptr) {
         about = ruleText(record->rule);
     } else if (letter != nullptr) {

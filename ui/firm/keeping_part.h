@@ -25,6 +25,7 @@ class KeepingPart : public QWidget {
 
   private:
     QWidget* makeButtons();
+    void fitList();
     void showState();
     void showButtons();
     void showCurrent();

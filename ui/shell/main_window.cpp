@@ -242,7 +242,11 @@ void MainWindow::openFirm(record::Field field, const std::string& of) {
 void MainWindow::showBackupTrouble() {
     const auto state = m_parts.store.backupState();
     const QString trouble = state ? backupTroubleText(m_parts.words, *state) : QString();
-    m_status->setStanding(trouble.isEmpty() ? m_waiting : trouble);
+    if (trouble.isEmpty()) {
+        m_status->setStanding(m_waiting, StatusLine::Standing::Reminder);
+    } else {
+        m_status->setStanding(trouble);
+    }
 }
 
 void MainWindow::tellError(const QString& title, const Error& error) {

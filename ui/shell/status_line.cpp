@@ -59,7 +59,8 @@ void StatusLine::say(const QString& sentence) {
     QAccessible::updateAccessibility(&alert);
 }
 
-void StatusLine::setStanding(const QString& sentence) {
+void StatusLine::setStanding(const QString& sentence, Standing kind) {
+    m_standing->setInk(kind == Standing::Trouble ? look::Role::Fail : look::Role::LookAgain);
     m_standing->setText(sentence.section(u'\n', 0, 0));
     m_standing->setToolTip(sentence);
     m_standing->setAccessibleName(sentence);

@@ -17,8 +17,10 @@ class StatusLine : public QWidget {
     /// Stands for some seconds and is told to screen readers.
     void say(const QString& sentence);
     [[nodiscard]] QString said() const;
-    /// What stands there until it is mended, wherever one is in the window; empty: nothing does.
-    void setStanding(const QString& sentence);
+    /// What stands there until it is mended, or only done, wherever one is in the window; empty: nothing
+    /// does.
+    enum class Standing { Trouble, Reminder };
+    void setStanding(const QString& sentence, Standing kind = Standing::Trouble);
 
   Q_SIGNALS:
     void undoPressed();
