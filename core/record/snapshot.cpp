@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/record/snapshot.h"
 
+#include "core/record/doings_fields.h"
 #include "core/record/json_parts.h"
-#include "core/record/register_fields.h"
 
 #include <algorithm>
 #include <stdexcept>
@@ -47,6 +47,9 @@ class JsonArchive {
         m_json[name] = date ? Json(calendar::isoText(*date)) : Json(nullptr);
     }
     void instant(const char* name, Instant instant) { m_json[name] = instantText(instant); }
+    void instant(const char* name, const std::optional<Instant>& instant) {
+        m_json[name] = instant ? Json(instantText(*instant)) : Json(nullptr);
+    }
 
     [[nodiscard]] Json take() { return std::move(m_json); }
 
@@ -138,6 +141,8 @@ Json jsonOf(const reg::VisitFile& file) {
         {"engineer", engineer != nullptr ? registerJson(*engineer) : Json(nullptr)},
         {"instruments", usedInstruments(file)},
         {"people", peopleJson(file)},
+        {"appliances", registerList(file.appliances)},
+        {"situations", registerList(file.situations)},
     };
 }
 

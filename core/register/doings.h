@@ -74,6 +74,9 @@ struct Situation {
     std::optional<Instant> closedAt;
     bool operator==(const Situation&) const = default;
 };
+[[nodiscard]] inline SubjectRef subject(SituationId id) {
+    return {SubjectKind::Situation, id.bytes};
+}
 /// A step in its course: made safe, refused, told to whom, put right.
 struct SituationEvent {
     SituationEventId id;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/register/item.h"
 
+#include "core/register/visit_items.h"
 #include "core/register/work_items.h"
 
 #include <algorithm>
@@ -118,6 +119,7 @@ std::span<const ItemInfo> itemCatalogue() {
     static const std::vector<ItemInfo> kAll = [] {
         std::vector<ItemInfo> all(kCatalogue.begin(), kCatalogue.end());
         all.insert(all.end(), workItems().begin(), workItems().end());
+        all.insert(all.end(), visitItems().begin(), visitItems().end());
         return all;
     }();
     return kAll;

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/quantity/units.h"
+#include "core/register/choices.h"
 
 #include <optional>
 #include <span>
@@ -273,6 +274,159 @@ enum class Item {
     CheckOthersDue,
     CheckTenant,
     CheckMovesIn,
+    // --- of the sheet beyond the pipework (visit_items.cpp)
+    // visit: what kind it is
+    VisitLandlordCheck,
+    VisitOwnerCheck,
+    VisitInstallation,
+    VisitService,
+    VisitPipework,
+    VisitLarger,
+    VisitRoomCo,
+    VisitUnsafe,
+    // visit: before you start
+    GasOnArrival,
+    StillToDo,
+    ResponsibleTold,
+    MeterNotice,
+    MainBonding,
+    VisitAnalyser,
+    VisitGauge,
+    // visit: hand-over and what follows
+    HandoverShown,
+    HandoverInstructions,
+    HandoverReadings,
+    HandoverAdvice,
+    WorkCompleted,
+    BuildingNotification,
+    ControlsInformation,
+    // visit: an investigation of CO or fumes
+    CallFrom,
+    EmergencyReference,
+    AlarmMake,
+    AlarmExpiry,
+    AlarmPeak,
+    Symptoms,
+    MedicalAdvice,
+    OccupantsThere,
+    WeatherThere,
+    AdjoiningPremises,
+    OtherFuels,
+    CauseFound,
+    InvestigationActions,
+    LeftAs,
+    // appliance: whether and how it was seen
+    ApplianceInspected,
+    NotInspectedWhy,
+    CheckedOn,
+    LastCheckCounted,
+    LocationSeen,
+    StabilitySeen,
+    ConnectionSeen,
+    DistressSeen,
+    ClearancesSeen,
+    // appliance: flue and air
+    FlueRoute,
+    FlueSeen,
+    TerminalSeen,
+    FlueHidden,
+    FlueNotSeen,
+    VentilationSeen,
+    FlueFlowTest,
+    SpillageTest,
+    SpillageFans,
+    CaseSealSeen,
+    // appliance: gas and safety
+    GasRateRead,
+    HeatInputRead,
+    HeatInputBasis,
+    SafetyDevices,
+    FlameSeen,
+    CondensateSeen,
+    PressureRelief,
+    ServicedToday,
+    // appliance: what comes of it
+    CheckCovered,
+    DefectsFound,
+    DefectsText,
+    ActionTaken,
+    ActionOn,
+    ActionBy,
+    SafeToUse,
+    // appliance: commissioning
+    NewOrReplacement,
+    ControlTime,
+    ControlRoom,
+    ControlInterlock,
+    ControlZones,
+    ControlTrvs,
+    ControlCylinder,
+    ControlBypass,
+    CombiMeasure,
+    WaterCleaned,
+    WaterCleaner,
+    WaterInhibitor,
+    WaterFilter,
+    WaterHardness,
+    ScaleReducer,
+    WaterPressure,
+    DesignFlow,
+    HeatingFlow,
+    HeatingReturn,
+    HotWaterGasRate,
+    HotWaterPressure,
+    PipeSizing,
+    CondensateRoute,
+    CondensateEnd,
+    TrapFilled,
+    ByMaker,
+    ServiceInterval,
+    // appliance: service
+    ServiceKind,
+    ServiceSymptoms,
+    ServiceTasks,
+    ServiceParts,
+    ServiceAdjusted,
+    BeforeCoHigh,
+    BeforeCo2High,
+    BeforeCoLow,
+    BeforeCo2Low,
+    VesselSeen,
+    InhibitorSeen,
+    NextServiceDue,
+    // room
+    RoomName,
+    RoomCoAlarm,
+    RoomCoAlarmExpiry,
+    RoomSmokeAlarm,
+    RoomSmokeAlarmExpiry,
+    RoomAlarmNotes,
+    RoomFinding,
+    // situation
+    SituationGasEscape,
+    SituationPerson,
+    SituationPermission,
+    SituationMadeSafe,
+    SituationMadeSafeHow,
+    SituationLabel,
+    SituationLabelNumber,
+    SituationRefusedBy,
+    SituationRefusalWords,
+    SituationSupplyLeft,
+    SituationTold,
+    SituationToldAt,
+    SituationToldReference,
+    SituationWorkNeeded,
+    SituationReceipt,
+    SituationReceivedBy,
+    SituationCopyLeft,
+    SituationReportable,
+    SituationReportWhy,
+    SituationKnownOn,
+    SituationReportedOn,
+    SituationReportReference,
+    SituationWorkBy,
+    SituationPersons,
     // --- end
 };
 
@@ -296,138 +450,5 @@ struct ItemInfo {
 [[nodiscard]] std::span<const ItemInfo> sheetItems();
 [[nodiscard]] const ItemInfo& infoOf(Item item);
 [[nodiscard]] std::optional<Item> itemFromCode(std::string_view code);
-
-/// Choice codes, where code reads them: one name each, so that a slip does not compile.
-namespace choice {
-inline constexpr std::string_view kYes = "yes";
-inline constexpr std::string_view kNo = "no";
-inline constexpr std::string_view kNotNeeded = "not_needed";
-inline constexpr std::string_view kNoneDisturbed = "none_disturbed";
-inline constexpr std::string_view kNoneSeen = "none_seen";
-inline constexpr std::string_view kFoundSealed = "found_sealed";
-inline constexpr std::string_view kFoundOpen = "found_open";
-inline constexpr std::string_view kNotLooked = "not_looked";
-inline constexpr std::string_view kSafe = "safe";
-inline constexpr std::string_view kVoltage = "voltage";
-inline constexpr std::string_view kNotDone = "not_done";
-inline constexpr std::string_view kSound = "sound";
-inline constexpr std::string_view kDefects = "defects";
-inline constexpr std::string_view kEd3 = "ed3";
-inline constexpr std::string_view kEd4 = "ed4";
-inline constexpr std::string_view kNew = "new";
-inline constexpr std::string_view kExisting = "existing";
-inline constexpr std::string_view kWhole = "whole";
-inline constexpr std::string_view kPart = "part";
-inline constexpr std::string_view kConnected = "connected";
-inline constexpr std::string_view kIsolated = "isolated";
-inline constexpr std::string_view kNoneConnected = "none_connected";
-inline constexpr std::string_view kOut = "out";
-inline constexpr std::string_view kNoneFitted = "none_fitted";
-inline constexpr std::string_view kLeftLit = "left_lit";
-inline constexpr std::string_view kOpenBurner = "open_burner";
-inline constexpr std::string_view kVentilatedPlace = "ventilated_place";
-// Of what is worked out away from a visit.
-inline constexpr std::string_view kNaturalGas = "natural_gas";
-inline constexpr std::string_view kPropane = "propane";
-inline constexpr std::string_view kButane = "butane";
-inline constexpr std::string_view kLpgAir = "lpg_air";
-inline constexpr std::string_view kNaturalTypical = "natural_typical";
-inline constexpr std::string_view kNaturalRichInCo2 = "natural_rich_in_co2";
-inline constexpr std::string_view kG20 = "g20";
-inline constexpr std::string_view kG21 = "g21";
-inline constexpr std::string_view kG23 = "g23";
-inline constexpr std::string_view kG25 = "g25";
-inline constexpr std::string_view kG30 = "g30";
-inline constexpr std::string_view kG31 = "g31";
-inline constexpr std::string_view kTyped = "typed";
-inline constexpr std::string_view kAreaA = "area_a";
-inline constexpr std::string_view kAreaB = "area_b";
-inline constexpr std::string_view kAreaC = "area_c";
-inline constexpr std::string_view kBuried = "buried";
-inline constexpr std::string_view kWater = "water";
-inline constexpr std::string_view kHeavyFluid = "heavy_fluid";
-inline constexpr std::string_view kElectronic1 = "electronic_1";
-inline constexpr std::string_view kElectronic2 = "electronic_2";
-inline constexpr std::string_view kElectronic1Wide = "electronic_1_wide";
-inline constexpr std::string_view kElectronic0 = "electronic_0";
-inline constexpr std::string_view kMercury = "mercury";
-inline constexpr std::string_view kFuelGas = "fuel_gas";
-inline constexpr std::string_view kAirOrNitrogen = "air_or_nitrogen";
-inline constexpr std::string_view kCondensingBoiler = "condensing_boiler";
-inline constexpr std::string_view kNonCondensingBoiler = "non_condensing_boiler";
-inline constexpr std::string_view kWarmAirHeater = "warm_air_heater";
-inline constexpr std::string_view kBackBoiler = "back_boiler";
-inline constexpr std::string_view kBackBoilerFire = "back_boiler_fire";
-inline constexpr std::string_view kGasFire = "gas_fire";
-inline constexpr std::string_view kOpenFluedWaterHeater = "open_flued_water_heater";
-inline constexpr std::string_view kRoomSealedWaterHeater = "room_sealed_water_heater";
-inline constexpr std::string_view kFluelessSpaceHeater = "flueless_space_heater";
-inline constexpr std::string_view kFluelessWaterHeater = "flueless_water_heater";
-inline constexpr std::string_view kOven = "oven";
-inline constexpr std::string_view kGrill = "grill";
-inline constexpr std::string_view kHotplate = "hotplate";
-inline constexpr std::string_view kRangeCooker = "range_cooker";
-inline constexpr std::string_view kTumbleDryer = "tumble_dryer";
-inline constexpr std::string_view kDecorativeFire = "decorative_fire";
-inline constexpr std::string_view kCabinetHeater = "cabinet_heater";
-inline constexpr std::string_view kFlued = "flued";
-inline constexpr std::string_view kCooker = "cooker";
-inline constexpr std::string_view kOther = "other";
-inline constexpr std::string_view kRoomSealed = "room_sealed";
-inline constexpr std::string_view kOpenFlued = "open_flued";
-inline constexpr std::string_view kFlueless = "flueless";
-inline constexpr std::string_view kNet = "net";
-inline constexpr std::string_view kGross = "gross";
-inline constexpr std::string_view kMetric = "metric";
-inline constexpr std::string_view kImperial = "imperial";
-inline constexpr std::string_view kByHand = "by_hand";
-inline constexpr std::string_view kDial1 = "1_ft3";
-inline constexpr std::string_view kDial2 = "2_ft3";
-inline constexpr std::string_view kDial5 = "5_ft3";
-inline constexpr std::string_view kDial10 = "10_ft3";
-inline constexpr std::string_view kNone = "none";
-inline constexpr std::string_view kFixed = "fixed";
-inline constexpr std::string_view kStatutory = "statutory";
-inline constexpr std::string_view kRoom = "room";
-inline constexpr std::string_view kCompartmentToRoom = "compartment_to_room";
-inline constexpr std::string_view kCompartmentToOutside = "compartment_to_outside";
-inline constexpr std::string_view kInternalSpace = "internal_space";
-inline constexpr std::string_view kBoilerRoom = "boiler_room";
-inline constexpr std::string_view kBoilerEnclosure = "boiler_enclosure";
-inline constexpr std::string_view kSummerHalf = "summer_half";
-inline constexpr std::string_view kSummerMost = "summer_most";
-inline constexpr std::string_view kSummerAll = "summer_all";
-inline constexpr std::string_view kDoor = "door";
-inline constexpr std::string_view kUnknown = "unknown";
-inline constexpr std::string_view kOutside = "outside";
-inline constexpr std::string_view kOneWall = "one_wall";
-inline constexpr std::string_view kMoreWalls = "more_walls";
-inline constexpr std::string_view kHigh = "high";
-inline constexpr std::string_view kLow = "low";
-inline constexpr std::string_view kOutdoors = "outdoors";
-inline constexpr std::string_view kAppliance = "appliance";
-inline constexpr std::string_view kElsewhere = "elsewhere";
-inline constexpr std::string_view kGreatBritain = "great_britain";
-inline constexpr std::string_view kNorthernIreland = "northern_ireland";
-inline constexpr std::string_view kBefore2015 = "before_2015";
-inline constexpr std::string_view kFrom2015 = "from_2015";
-inline constexpr std::string_view kSmall = "small";
-inline constexpr std::string_view kLarger = "larger";
-inline constexpr std::string_view kLoadHigh = "load_high";
-inline constexpr std::string_view kLoadLess = "load_less";
-inline constexpr std::string_view kGood = "good";
-inline constexpr std::string_view kWrong = "wrong";
-inline constexpr std::string_view kNotFitted = "not_fitted";
-inline constexpr std::string_view kInOrder = "in_order";
-inline constexpr std::string_view kLookAgain = "look_again";
-inline constexpr std::string_view kNotTaken = "not_taken";
-inline constexpr std::string_view kDisconnected = "disconnected";
-inline constexpr std::string_view kHarmlessPurging = "harmless_purging";
-inline constexpr std::string_view kAskedAll = "asked";
-inline constexpr std::string_view kNoMeter = "no_meter";
-inline constexpr std::string_view kMeterNotReached = "meter_not_reached";
-inline constexpr std::string_view kDisplayDead = "display_dead";
-// End of those.
-}  // namespace choice
 
 }  // namespace hearth::reg

@@ -28,6 +28,9 @@ using TestId = Id<struct TestTag>;
 using EntryId = Id<struct EntryTag>;
 using ApplianceId = Id<struct ApplianceTag>;
 using AttachmentId = Id<struct AttachmentTag>;
+/// A room is known by its entries alone (its name is one of them), so that no row has to be made before a
+/// word can be said of it; the same id next year is the same room.
+using RoomId = Id<struct RoomTag>;
 
 /// The rules differ by country.
 enum class Country { England, Wales, Scotland, NorthernIreland };
@@ -217,6 +220,9 @@ struct SubjectRef {
 }
 [[nodiscard]] inline SubjectRef subject(ApplianceId id) {
     return {SubjectKind::Appliance, id.bytes};
+}
+[[nodiscard]] inline SubjectRef subject(RoomId id) {
+    return {SubjectKind::Room, id.bytes};
 }
 
 /// One item's value on one subject, as typed. At most one per subject and item; an emptied one is deleted

@@ -2,6 +2,7 @@
 #include "core/register/visit_file.h"
 
 #include <algorithm>
+#include <map>
 
 namespace hearth::reg {
 
@@ -11,6 +12,27 @@ template <class List, class Match>
 auto firstThat(const List& list, Match match) -> const typename List::value_type* {
     const auto found = std::find_if(list.begin(), list.end(), match);
     return found == list.end() ? nullptr : &*found;
+}
+
+bool isOfReading(Item item) {
+    return item == Item::RoomCo || item == Item::RoomCoAt || item == Item::RoomCoPlace;
+}
+
+/// Rooms, or readings taken in them. Ids grow with time, so their order is that in which they were made.
+std::vector<SubjectRef> roomSubjects(const std::vector<Entry>& entries, bool readings) {
+    std::map<SubjectRef, bool> found;
+    for (const auto& entry : entries) {
+        if (entry.subject.kind == SubjectKind::Room) {
+            found[entry.subject] = found[entry.subject] || isOfReading(entry.item);
+        }
+    }
+    std::vector<SubjectRef> subjects;
+    for (const auto& [subject, isReading] : found) {
+        if (isReading == readings) {
+            subjects.push_back(subject);
+        }
+    }
+    return subjects;
 }
 
 }  // namespace
@@ -36,12 +58,28 @@ const Instrument* VisitFile::instrument(InstrumentId id) const {
 }
 
 const Instrument* VisitFile::gaugeOf(TestId test) const {
-    const Entry* entry = find(subject(test), Item::TestGauge);
+    return instrumentOf(subject(test), Item::TestGauge);
+}
+
+const Instrument* VisitFile::instrumentOf(const SubjectRef& subject, Item item) const {
+    const Entry* entry = find(subject, item);
     if (entry == nullptr) {
         return nullptr;
     }
     const auto bytes = uuidFromText(entry->canonical);
     return bytes ? instrument(InstrumentId{*bytes}) : nullptr;
+}
+
+bool VisitFile::hasEntries(const SubjectRef& subject) const {
+    return firstThat(entries, [&](const Entry& e) { return e.subject == subject; }) != nullptr;
+}
+
+std::vector<SubjectRef> VisitFile::rooms() const {
+    return roomSubjects(entries, /*readings=*/false);
+}
+
+std::vector<SubjectRef> VisitFile::roomReadings() const {
+    return roomSubjects(entries, /*readings=*/true);
 }
 
 const Engineer* VisitFile::engineer() const {

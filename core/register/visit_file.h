@@ -28,6 +28,10 @@ struct VisitFile {
     };
     std::vector<Holder> people;                       // roles on the premises
     std::vector<EmergencyContact> emergencyContacts;  // the firm's own numbers to ring
+    /// Those that stand in the installation, and whatever else the visit says something of; in their order.
+    std::vector<Appliance> appliances;
+    /// Unsafe situations that the visit found or says something of, as they were found.
+    std::vector<Situation> situations;
 
     [[nodiscard]] const Entry* find(const SubjectRef& subject, Item item) const;
     /// The canonical choice code of an entry; empty when absent or unreadable.
@@ -35,6 +39,13 @@ struct VisitFile {
     [[nodiscard]] const Instrument* instrument(InstrumentId id) const;
     /// The gauge of a test: its TestGauge entry.
     [[nodiscard]] const Instrument* gaugeOf(TestId test) const;
+    /// The instrument that an entry of the kind Instrument names.
+    [[nodiscard]] const Instrument* instrumentOf(const SubjectRef& subject, Item item) const;
+    [[nodiscard]] bool hasEntries(const SubjectRef& subject) const;
+    /// The rooms that something is said of, in the order in which they were made.
+    [[nodiscard]] std::vector<SubjectRef> rooms() const;
+    /// The readings of CO in rooms: subjects of their own, each with a time, a place and a figure.
+    [[nodiscard]] std::vector<SubjectRef> roomReadings() const;
     [[nodiscard]] const Engineer* engineer() const;
     [[nodiscard]] const Party* holder(RoleKind role) const;
 };

@@ -58,9 +58,34 @@ bool belongs(const Connection& db, const reg::Visit& visit, const reg::SubjectRe
             return db.number("SELECT count(*) FROM situations WHERE id = ? AND premises = ?",
                              {subject.id, visit.premises.bytes}) > 0;
         case reg::SubjectKind::Room:
-            break;  // nothing keeps rooms yet
+            // Known by its entries alone: the room of nobody else's premises, and nothing but a room.
+            return subject.id != UuidBytes{} &&
+                   db.number(
+                       "SELECT count(*) FROM entries AS e JOIN visits AS v ON v.id = e.visit WHERE e.subject "
+                       "= ? AND (v.premises <> ? OR e.subject_kind <> 'room')",
+                       {subject.id, visit.premises.bytes}) == 0;
     }
     return false;
+}
+
+/// Those that stand in the installation, and what the visit says something of (also removed or elsewhere on
+/// the premises since).
+std::vector<reg::Appliance> appliancesFor(const Connection& db, const reg::Visit& visit) {
+    return valuesWhere<reg::Appliance>(
+        db,
+        "WHERE (t.installation = ? AND t.removed_on IS NULL AND " + notInBin("t.id") +
+            ") OR t.id IN (SELECT e.subject FROM entries AS e WHERE e.visit = ? AND e.subject_kind = "
+            "'appliance') ORDER BY t.installation, t.position, t.id",
+        {visit.installation.bytes, visit.id.bytes});
+}
+
+std::vector<reg::Situation> situationsFor(const Connection& db, reg::VisitId visit) {
+    return valuesWhere<reg::Situation>(
+        db,
+        "WHERE (t.visit = ? OR t.id IN (SELECT e.subject FROM entries AS e WHERE e.visit = ? AND "
+        "e.subject_kind = 'situation')) AND " +
+            notInBin("t.id") + " ORDER BY t.found_at, t.id",
+        {visit.bytes, visit.bytes});
 }
 
 /// The firm's, with the one who went there even if the bin hides him.
@@ -156,13 +181,16 @@ reg::VisitFile readVisitFile(const Session& session, reg::VisitId visit) {
     file.instruments = instrumentsFor(db, visit);
     file.people = readHolders(session, file.premises.id);
     file.emergencyContacts = readContacts(db);
+    file.appliances = appliancesFor(db, file.visit);
+    file.situations = situationsFor(db, visit);
     return file;
 }
 
 void saveEntry(Session& session, const reg::Entry& entry) {
     Edit edit(session);
     const auto visit = valueWithId<reg::Visit>(session.db, entry.visit.bytes);
-    if (!belongs(session.db, visit, entry.subject)) {
+    // The item decides the kind under which the row is read back.
+    if (reg::infoOf(entry.item).subject != entry.subject.kind || !belongs(session.db, visit, entry.subject)) {
         throw Failure(ErrorCode::NotFound,
                       {std::string(reg::codeOf(entry.subject.kind)), uuidText(entry.subject.id)});
     }

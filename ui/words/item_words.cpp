@@ -95,10 +95,12 @@ const ItemText& textOfItem(Item item) {
     if (const auto* found = std::find_if(kItems.begin(), kItems.end(), isIt); found != kItems.end()) {
         return *found;
     }
-    const auto others = workItemTexts();
-    const auto found = std::find_if(others.begin(), others.end(), isIt);
-    Q_ASSERT(found != others.end());
-    return *found;
+    for (const auto others : {workItemTexts(), visitItemTexts()}) {
+        if (const auto found = std::find_if(others.begin(), others.end(), isIt); found != others.end()) {
+            return *found;
+        }
+    }
+    Q_UNREACHABLE();
 }
 
 struct ChoiceText {
@@ -235,7 +237,63 @@ constexpr std::array kChoices{
     ChoiceText{choice::kNoMeter, QT_TRANSLATE_NOOP("Words", "no meter and no test point")},
     ChoiceText{choice::kMeterNotReached, QT_TRANSLATE_NOOP("Words", "meter not accessible")},
     ChoiceText{choice::kDisplayDead, QT_TRANSLATE_NOOP("Words", "meter’s display not working")},
+    // of the sheet beyond the pipework
+    ChoiceText{choice::kNotApplicable, QT_TRANSLATE_NOOP("Words", "does not apply")},
+    ChoiceText{choice::kNotChecked, QT_TRANSLATE_NOOP("Words", "not checked")},
+    ChoiceText{choice::kGasOn, QT_TRANSLATE_NOOP("Words", "on")},
+    ChoiceText{choice::kGasOff, QT_TRANSLATE_NOOP("Words", "off at the control valve")},
+    ChoiceText{choice::kCapped, QT_TRANSLATE_NOOP("Words", "capped")},
+    ChoiceText{choice::kNoCredit, QT_TRANSLATE_NOOP("Words", "no credit")},
+    ChoiceText{choice::kMeterRemoved, QT_TRANSLATE_NOOP("Words", "meter removed")},
+    ChoiceText{choice::kPremisesEmpty, QT_TRANSLATE_NOOP("Words", "premises empty, gas off")},
+    ChoiceText{choice::kInspected, QT_TRANSLATE_NOOP("Words", "inspected")},
+    ChoiceText{choice::kVisualOnly, QT_TRANSLATE_NOOP("Words", "visual check only")},
+    ChoiceText{choice::kNotInspected, QT_TRANSLATE_NOOP("Words", "not inspected")},
+    ChoiceText{choice::kNotHidden, QT_TRANSLATE_NOOP("Words", "none of it")},
+    ChoiceText{choice::kHatchesAll, QT_TRANSLATE_NOOP("Words", "seen through its hatches")},
+    ChoiceText{choice::kHatchesSome, QT_TRANSLATE_NOOP("Words", "seen in part through its hatches")},
+    ChoiceText{choice::kNoHatches, QT_TRANSLATE_NOOP("Words", "without hatches, not seen")},
+    ChoiceText{choice::kNoneFound, QT_TRANSLATE_NOOP("Words", "none found")},
+    ChoiceText{choice::kFound, QT_TRANSLATE_NOOP("Words", "found")},
+    ChoiceText{choice::kReplacement, QT_TRANSLATE_NOOP("Words", "a replacement")},
+    ChoiceText{choice::kMoved, QT_TRANSLATE_NOOP("Words", "an existing one, moved")},
+    ChoiceText{choice::kHeatRecovery, QT_TRANSLATE_NOOP("Words", "flue-gas heat recovery")},
+    ChoiceText{choice::kWeather, QT_TRANSLATE_NOOP("Words", "weather compensation")},
+    ChoiceText{choice::kLoad, QT_TRANSLATE_NOOP("Words", "load compensation")},
+    ChoiceText{choice::kSmartThermostat,
+               QT_TRANSLATE_NOOP("Words", "smart thermostat with automation and optimisation")},
+    ChoiceText{choice::kInsideDrain, QT_TRANSLATE_NOOP("Words", "an inside drain or stack")},
+    ChoiceText{choice::kOutsideDrain, QT_TRANSLATE_NOOP("Words", "an outside drain or gully")},
+    ChoiceText{choice::kSoakaway, QT_TRANSLATE_NOOP("Words", "a soakaway")},
+    ChoiceText{choice::kPumped, QT_TRANSLATE_NOOP("Words", "a pump")},
+    ChoiceText{choice::kAnnual, QT_TRANSLATE_NOOP("Words", "yearly service")},
+    ChoiceText{choice::kBreakdown, QT_TRANSLATE_NOOP("Words", "breakdown")},
+    ChoiceText{choice::kAfterRepair, QT_TRANSLATE_NOOP("Words", "after a repair")},
+    ChoiceText{choice::kAlarmWorks, QT_TRANSLATE_NOOP("Words", "fitted, tested, works")},
+    ChoiceText{choice::kAlarmFailed, QT_TRANSLATE_NOOP("Words", "fitted, does not work")},
+    ChoiceText{choice::kAlarmUntested, QT_TRANSLATE_NOOP("Words", "fitted, not tested")},
+    ChoiceText{choice::kGiven, QT_TRANSLATE_NOOP("Words", "given")},
+    ChoiceText{choice::kRefused, QT_TRANSLATE_NOOP("Words", "refused")},
+    ChoiceText{choice::kNobodyThere, QT_TRANSLATE_NOOP("Words", "nobody to ask")},
+    ChoiceText{choice::kTurnedOff, QT_TRANSLATE_NOOP("Words", "turned off at its own valve")},
+    ChoiceText{choice::kValveOff, QT_TRANSLATE_NOOP("Words", "turned off at the emergency control valve")},
+    ChoiceText{choice::kPutRight, QT_TRANSLATE_NOOP("Words", "put right at once")},
+    ChoiceText{choice::kNotMadeSafe, QT_TRANSLATE_NOOP("Words", "not made safe")},
+    ChoiceText{choice::kApplianceOff, QT_TRANSLATE_NOOP("Words", "on, the appliance off")},
+    ChoiceText{choice::kSigned, QT_TRANSLATE_NOOP("Words", "signed for")},
+    ChoiceText{choice::kCopyLeft, QT_TRANSLATE_NOOP("Words", "not present, copy left")},
+    ChoiceText{choice::kDesign, QT_TRANSLATE_NOOP("Words", "design")},
+    ChoiceText{choice::kConstruction, QT_TRANSLATE_NOOP("Words", "construction")},
+    ChoiceText{choice::kManner, QT_TRANSLATE_NOOP("Words", "manner of installation")},
+    ChoiceText{choice::kModification, QT_TRANSLATE_NOOP("Words", "modification")},
+    ChoiceText{choice::kServicing, QT_TRANSLATE_NOOP("Words", "servicing")},
 };
+
+/// What is looked at beside the law's own matters: its answers end with "not checked".
+bool isLookedAt(Item item) {
+    const auto choices = reg::infoOf(item).choices;
+    return !choices.empty() && choices.back().code == choice::kNotChecked;
+}
 
 }  // namespace
 
@@ -251,6 +309,10 @@ QString Words::itemHelp(Item item) const {
 QString Words::choice(Item item, const std::string& code) const {
     if (item == Item::RoomCoPlace && code == choice::kRoom) {
         return say(QT_TRANSLATE_NOOP("Words", "in the room"));
+    }
+    // Whether it was examined is asked apart where the law wants to know.
+    if (code == choice::kGood && isLookedAt(item)) {
+        return say(QT_TRANSLATE_NOOP("Words", "in order"));
     }
     if (code == choice::kEd3 || code == choice::kEd4) {
         return edition(code == choice::kEd3 ? rulebook::Edition::Up1bEd3 : rulebook::Edition::Up1bEd4);

@@ -18,5 +18,7 @@ struct ItemText {
 
 /// What is worked out away from a visit.
 [[nodiscard]] std::span<const ItemText> workItemTexts();
+/// What a visit asks beyond the pipework.
+[[nodiscard]] std::span<const ItemText> visitItemTexts();
 
 }  // namespace hearth::ui::words

@@ -1,8 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/register/item.h"
 
+#include "core/register/visit_items.h"
+
 #include <cstddef>
 #include <gmock/gmock.h>
+#include <map>
 #include <set>
 #include <string>
 
@@ -15,7 +18,7 @@ TEST(ItemCatalogue, StandsInTheOrderOfTheEnumeration) {
         EXPECT_EQ(static_cast<std::size_t>(catalogue[i].item), i) << catalogue[i].code;
     }
     EXPECT_EQ(sheetItems().back().item, Item::ReceivedBy);
-    EXPECT_EQ(catalogue.back().item, Item::CheckMovesIn) << "the catalogue must end with the last item";
+    EXPECT_EQ(catalogue.back().item, Item::SituationPersons) << "the catalogue must end with the last item";
 }
 
 TEST(ItemCatalogue, GivesEachItemBackByItsCode) {
@@ -33,6 +36,18 @@ TEST(ItemCatalogue, NamesTheSubjectInTheCode) {
     for (const auto& info : sheetItems()) {
         const std::string_view prefix = info.subject == SubjectKind::Visit ? "visit." : "test.";
         EXPECT_THAT(std::string(info.code), testing::StartsWith(std::string(prefix)));
+    }
+}
+
+TEST(ItemCatalogue, NamesTheSubjectOfWhatAVisitAsksBeyondThePipework) {
+    const std::map<SubjectKind, std::set<std::string>> prefixes{
+        {SubjectKind::Visit, {"visit"}},
+        {SubjectKind::Appliance, {"appliance", "commissioning", "service"}},
+        {SubjectKind::Room, {"room"}},
+        {SubjectKind::Situation, {"situation"}}};
+    for (const auto& info : visitItems()) {
+        const std::string prefix(info.code.substr(0, info.code.find('.')));
+        EXPECT_EQ(prefixes.at(info.subject).count(prefix), 1U) << info.code;
     }
 }
 
@@ -64,6 +79,10 @@ TEST(ItemCatalogue, KeepsItsCodes) {
     EXPECT_EQ(infoOf(Item::TestGauge).code, "test.gauge");
     EXPECT_EQ(infoOf(Item::PurgeVolumePassed).code, "test.purge_volume_passed");
     EXPECT_EQ(sheetItems().size(), 51U);
+    EXPECT_EQ(infoOf(Item::SafeToUse).code, "appliance.safe_to_use");
+    EXPECT_EQ(infoOf(Item::CheckCovered).code, "appliance.check_covered");
+    EXPECT_EQ(infoOf(Item::RoomCoAlarm).code, "room.co_alarm");
+    EXPECT_EQ(infoOf(Item::SituationPermission).code, "situation.permission");
 }
 
 }  // namespace

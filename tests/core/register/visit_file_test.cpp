@@ -97,5 +97,28 @@ TEST_F(TwoTests, HolderIsFoundByRole) {
     EXPECT_EQ(file.holder(RoleKind::Agent), nullptr);
 }
 
+TEST(VisitFile, RoomsAndTheReadingsTakenInThemAreKnownByTheirEntries) {
+    const auto kitchen = subject(RoomId{bytes(1)});
+    const auto lounge = subject(RoomId{bytes(2)});
+    const auto reading = subject(RoomId{bytes(3)});
+    VisitFile file;
+    file.entries.push_back(entry(lounge, Item::RoomName, "lounge"));
+    file.entries.push_back(entry(reading, Item::RoomCo, "12"));
+    file.entries.push_back(entry(kitchen, Item::RoomCoAlarm, "alarm_works"));
+    file.entries.push_back(entry(subject(ApplianceId{bytes(4)}), Item::SafeToUse, "yes"));
+    EXPECT_EQ(file.rooms(), (std::vector{kitchen, lounge}));
+    EXPECT_EQ(file.roomReadings(), std::vector{reading});
+    EXPECT_TRUE(file.hasEntries(kitchen));
+    EXPECT_FALSE(file.hasEntries(subject(RoomId{bytes(9)})));
+}
+
+TEST_F(TwoTests, AnInstrumentIsNamedByAnyItemOfItsKind) {
+    const auto visit = subject(VisitId{bytes(3)});
+    EXPECT_EQ(file.instrumentOf(visit, Item::VisitAnalyser), nullptr);
+    file.entries.push_back(entry(visit, Item::VisitAnalyser, gauge.text()));
+    ASSERT_NE(file.instrumentOf(visit, Item::VisitAnalyser), nullptr);
+    EXPECT_EQ(file.instrumentOf(visit, Item::VisitAnalyser)->name, "gauge no. 2");
+}
+
 }  // namespace
 }  // namespace hearth::reg

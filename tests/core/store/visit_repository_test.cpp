@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "tests/core/store/store_fixture.h"
+#include "tests/core/store/kept_fixture.h"
 
 #include <gmock/gmock.h>
 
@@ -151,6 +151,91 @@ TEST_F(VisitRepository, listsVisitsNewestFirstWithWhatALineShows) {
     EXPECT_EQ(lines[1].records, 1);
     EXPECT_EQ(valueOf(store->visitsOf(sample.premises.id)).size(), 2U);
     EXPECT_EQ(valueOf(store->visits("", 1)).size(), 1U);
+}
+
+/// Entries on appliances, rooms and situations.
+class VisitSubjects : public VisitRepository {
+  protected:
+    Result<void> say(const reg::SubjectRef& on, Item item, const std::string& text) {
+        reg::Entry entry;
+        entry.visit = visit;
+        entry.subject = on;
+        entry.item = item;
+        entry.text = text;
+        return store->saveEntry(entry);
+    }
+    reg::Appliance put(const char* kind) {
+        reg::Appliance appliance;
+        appliance.id = reg::ApplianceId{store->newId()};
+        appliance.installation = sample.installation.id;
+        appliance.kind = kind;
+        valueOf(store->save(appliance));
+        return valueOf(store->appliance(appliance.id));
+    }
+    reg::Situation found() {
+        reg::Situation situation;
+        situation.id = reg::SituationId{store->newId()};
+        situation.premises = sample.premises.id;
+        situation.visit = visit;
+        situation.foundAt = clock.now();
+        situation.danger = reg::Danger::AtRisk;
+        situation.what = "case seal perished";
+        valueOf(store->save(situation));
+        return situation;
+    }
+};
+
+TEST_F(VisitSubjects, appliancesStandInTheirOrderAndARemovedOneStaysWhereItWasSpokenOf) {
+    const auto boiler = put("condensing_boiler");
+    auto fire = put("gas_fire");
+    const auto hob = put("hotplate");
+    valueOf(say(reg::subject(fire.id), Item::SafeToUse, "no"));
+    fire.removedOn = day(2026, 11, 26);
+    valueOf(store->save(fire));
+    auto cooker = put("oven");
+    cooker.removedOn = day(2026, 11, 26);
+    valueOf(store->save(cooker));
+    reopen();
+    const auto kept = file();
+    EXPECT_EQ(kept.appliances, (std::vector{boiler, fire, hob}));
+    EXPECT_EQ(kept.choiceOf(reg::subject(fire.id), Item::SafeToUse), "no");
+}
+
+TEST_F(VisitSubjects, aRoomIsKnownByItsEntriesAndBelongsToItsPremises) {
+    const auto kitchen = reg::subject(reg::RoomId{store->newId()});
+    valueOf(say(kitchen, Item::RoomName, "kitchen"));
+    valueOf(say(kitchen, Item::RoomCoAlarm, "alarm_works"));
+    reopen();
+    EXPECT_EQ(file().rooms(), std::vector{kitchen});
+    EXPECT_EQ(file().find(kitchen, Item::RoomName)->text, "kitchen");
+    EXPECT_EQ(errorOf(say({reg::SubjectKind::Room, {}}, Item::RoomName, "nowhere")), ErrorCode::NotFound);
+    type(Item::TightStart, "20.5", UnitCode::Millibar);
+    const auto test = file().tests.front().id.bytes;
+    EXPECT_EQ(errorOf(say({reg::SubjectKind::Room, test}, Item::RoomName, "a test")), ErrorCode::NotFound);
+    EXPECT_EQ(errorOf(say(kitchen, Item::TightEnd, "20.5")), ErrorCode::NotFound);
+
+    auto elsewhere = sample.premises;
+    elsewhere.id = reg::PremisesId{store->newId()};
+    valueOf(store->save(elsewhere));
+    auto installation = sample.installation;
+    installation.id = reg::InstallationId{store->newId()};
+    installation.premises = elsewhere.id;
+    valueOf(store->save(installation));
+    auto next = sampleVisit(sample);
+    next.id = {};
+    next.premises = elsewhere.id;
+    next.installation = installation.id;
+    visit = valueOf(store->startVisit(next));
+    EXPECT_EQ(errorOf(say(kitchen, Item::RoomName, "scullery")), ErrorCode::NotFound);
+}
+
+TEST_F(VisitSubjects, aSituationThatTheVisitFoundComesWithIt) {
+    const auto situation = found();
+    valueOf(say(reg::subject(situation.id), Item::SituationPermission, "given"));
+    reopen();
+    ASSERT_EQ(file().situations.size(), 1U);
+    EXPECT_EQ(file().situations[0], situation);
+    EXPECT_EQ(file().choiceOf(reg::subject(situation.id), Item::SituationPermission), "given");
 }
 
 }  // namespace
