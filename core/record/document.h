@@ -1,16 +1,16 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/calendar/civil_date.h"
+#include "core/rulebook/finding.h"
+
 #include <optional>
 #include <string>
 #include <variant>
 #include <vector>
 
-#include "core/calendar/civil_date.h"
-#include "core/rulebook/finding.h"
-
-/// A record as data: what stands on the page, worded, in order, with no geometry. ui/words makes it, ui/paper lays it out,
-/// the snapshot freezes it. All text is UTF-8 in the record's language.
+/// A record as data: what stands on the page, worded, in order, with no geometry. ui/words makes it, ui/paper
+/// lays it out, the snapshot freezes it. All text is UTF-8 in the record's language.
 namespace hearth::record {
 
 struct CaptionedValue {  // one captioned value
@@ -48,18 +48,18 @@ struct Table {
     std::string title;
     std::vector<Column> columns;
     std::vector<std::vector<std::string>> rows;
-    std::vector<std::string> total;   // the last row, strong; empty: none
-    std::string note;                 // small print below
+    std::vector<std::string> total;  // the last row, strong; empty: none
+    std::string note;                // small print below
     bool operator==(const Table&) const = default;
 };
 
 struct FindingLine {
     rulebook::Outcome outcome = rulebook::Outcome::NoVerdict;
-    std::string title;                // "Tightness: pass"
-    std::string measured;             // "0.04 mbar (limit: below 0.2 mbar)"
+    std::string title;     // "Tightness: pass"
+    std::string measured;  // "0.04 mbar (limit: below 0.2 mbar)"
     std::string why;
     std::vector<std::string> notes;
-    std::vector<std::string> sources; // "IGEM/UP/1B Edition 4 · confirmed by … on …"
+    std::vector<std::string> sources;  // "IGEM/UP/1B Edition 4 · confirmed by … on …"
     bool operator==(const FindingLine&) const = default;
 };
 struct FindingList {
@@ -70,15 +70,15 @@ struct FindingList {
 
 struct Paragraph {
     std::string title;
-    std::string text;                 // flows over pages; "\n" breaks
+    std::string text;  // flows over pages; "\n" breaks
     bool strong = false;
     bool operator==(const Paragraph&) const = default;
 };
 
 struct Signature {
-    std::string caption;              // "Tested by"
+    std::string caption;  // "Tested by"
     std::string name;
-    std::string detail;               // "card 0000001, 25 November 2026"
+    std::string detail;  // "card 0000001, 25 November 2026"
     bool operator==(const Signature&) const = default;
 };
 struct Signatures {
@@ -92,28 +92,28 @@ using Block = std::variant<Headline, FieldGrid, Table, FindingList, Paragraph, S
 /// in the store, which puts them in when it reads a record. Without its bytes the page is the same without
 /// the picture: it proves nothing.
 struct Logo {
-    std::string digest;               // SHA-256 of the bytes, hexadecimal
-    std::string mediaType;            // "image/png", "image/jpeg"
+    std::string digest;     // SHA-256 of the bytes, hexadecimal
+    std::string mediaType;  // "image/png", "image/jpeg"
     std::string bytes;
     bool operator==(const Logo&) const = default;
 };
 
 struct Document {
-    std::string kind;                 // kindCode
+    std::string kind;  // kindCode
     std::string language = "en";
-    std::string title;                // "Gas tightness and purge record"
-    std::string subtitle;             // what it follows: the standard and its edition
-    std::string firm;                 // who issues it, one line
+    std::string title;     // "Gas tightness and purge record"
+    std::string subtitle;  // what it follows: the standard and its edition
+    std::string firm;      // who issues it, one line
     std::optional<Logo> logo = {};
-    std::string number;               // "A-000017"; empty on a draft
+    std::string number;  // "A-000017"; empty on a draft
     int revision = 1;
-    std::string issued;               // "25 November 2026", worded
-    std::string banner;               // "Demonstration: not a real record", "Draft"; empty: none
-    std::string caution;              // one line at the foot of each page
-    std::string pageWord;             // "page %1 of %2"
-    std::string revisionWord;         // "revision %1"
-    std::string digestWord;           // "digest"
-    std::string supersedes;           // worded line: "replaces A-000016 revision 1: …"; empty: none
+    std::string issued;        // "25 November 2026", worded
+    std::string banner;        // "Demonstration: not a real record", "Draft"; empty: none
+    std::string caution;       // one line at the foot of each page
+    std::string pageWord;      // "page %1 of %2"
+    std::string revisionWord;  // "revision %1"
+    std::string digestWord;    // "digest"
+    std::string supersedes;    // worded line: "replaces A-000016 revision 1: …"; empty: none
     std::vector<Block> blocks;
     bool operator==(const Document&) const = default;
 };

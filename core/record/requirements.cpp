@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/record/kind.h"
+#include "core/record/requirements.h"
 
 #include <array>
 
@@ -19,93 +19,85 @@ constexpr std::string_view kNotes = "training notes (IGEM/UP/1B Edition 3)";
 constexpr std::string_view kPurgeLaw = "Gas Safety (Installation and Use) Regulations 1998, regulation 22";
 constexpr std::string_view kCompetence = "Gas Safety (Installation and Use) Regulations 1998, regulation 3";
 
-constexpr Requirement field(Field field, std::string_view source, When when = When::Always) {
-    return {std::nullopt, field, source, when};
-}
-constexpr Requirement item(Item item, std::string_view source, When when = When::Always) {
-    return {item, std::nullopt, source, when};
-}
-
-// In the order of the sheet. What stands between the first and the last line about a test is asked of each
-// test.
+// In the order of the sheet. Lines about a test that stand together are asked of each test.
 constexpr std::array kTightnessAndPurge{
     // who and where
-    field(Field::FirmName, kCommon),
-    field(Field::FirmAddress, kCommon),
-    field(Field::FirmRegistration, kCompetence),
-    field(Field::PremisesAddress, kCommon),
-    field(Field::PremisesPostcode, kCommon),
-    field(Field::CustomerName, kCommon),
-    field(Field::EngineerName, kCommon),
-    field(Field::EngineerCard, kCompetence),
-    field(Field::VisitDate, kCommon),
-    item(Item::VisitReference, kCommon, When::WhenTyped),
-    item(Item::VisitPresent, kCommon, When::WhenTyped),
+    wantedField(Field::FirmName, kCommon),
+    wantedField(Field::FirmAddress, kCommon),
+    wantedField(Field::FirmRegistration, kCompetence),
+    wantedField(Field::PremisesAddress, kCommon),
+    wantedField(Field::PremisesPostcode, kCommon),
+    wantedField(Field::CustomerName, kCommon),
+    wantedField(Field::EngineerName, kCommon),
+    wantedField(Field::EngineerCard, kCompetence),
+    wantedField(Field::VisitDate, kCommon),
+    wantedItem(Item::VisitReference, kCommon, When::WhenTyped),
+    wantedItem(Item::VisitPresent, kCommon, When::WhenTyped),
     // before you start
-    item(Item::SmellOnArrival, kGuide),
-    item(Item::SafeToTouch, kArticle),
-    item(Item::OpenEnds, kArticle),
-    item(Item::VisualInspection, kArticle),
-    item(Item::VisualNotes, kCommon, When::WhenTyped),
+    wantedItem(Item::SmellOnArrival, kGuide),
+    wantedItem(Item::SafeToTouch, kArticle),
+    wantedItem(Item::OpenEnds, kArticle),
+    wantedItem(Item::VisualInspection, kArticle),
+    wantedItem(Item::VisualNotes, kCommon, When::WhenTyped),
     // meter and pipework
-    field(Field::InstallationGas, kCommon),
-    field(Field::InstallationMeter, kGuide),
-    field(Field::PipeOrVolume, kBulletin),
-    field(Field::PipeOrder, kBulletin),
+    wantedField(Field::InstallationGas, kCommon),
+    wantedField(Field::InstallationMeter, kGuide),
+    wantedField(Field::PipeOrVolume, kBulletin),
+    wantedField(Field::PipeOrder, kBulletin),
     // what is tested, and with what
-    item(Item::TestEdition, kBulletin),
-    item(Item::TestWork, kGuide),
-    item(Item::TestExtent, kBulletin),
-    item(Item::TestPartDescription, kBulletin, When::PartTested),
-    item(Item::TestAppliances, kBulletin),
-    item(Item::TestIsolatedWhat, kBulletin, When::Isolated),
-    item(Item::TestPilots, kNotes, When::AppliancesOn),
-    item(Item::TestGauge, kNotes),
-    field(Field::InstrumentSerial, kCommon, When::ElectronicGauge),
-    field(Field::InstrumentCalibration, kNotes, When::ElectronicGauge),
-    item(Item::TestGaugeZeroed, kNotes),
-    item(Item::TestSmell, kGuide),
-    item(Item::TestVolumeTyped, kBulletin, When::WhenTyped),
+    wantedItem(Item::TestEdition, kBulletin),
+    wantedItem(Item::TestWork, kGuide),
+    wantedItem(Item::TestExtent, kBulletin),
+    wantedItem(Item::TestPartDescription, kBulletin, When::PartTested),
+    wantedItem(Item::TestAppliances, kBulletin),
+    wantedItem(Item::TestIsolatedWhat, kBulletin, When::Isolated),
+    wantedItem(Item::TestPilots, kNotes, When::AppliancesOn),
+    wantedItem(Item::TestGauge, kNotes),
+    wantedField(Field::InstrumentSerial, kCommon, When::ElectronicGauge),
+    wantedField(Field::InstrumentCalibration, kNotes, When::ElectronicGauge),
+    wantedItem(Item::TestGaugeZeroed, kNotes),
+    wantedItem(Item::TestSmell, kGuide),
+    wantedItem(Item::TestVolumeTyped, kBulletin, When::WhenTyped),
     // let-by
-    item(Item::LetByStart, kArticle),
-    item(Item::LetByEnd, kArticle),
-    item(Item::LetByStartedAt, kArticle),
-    item(Item::LetByEndedAt, kArticle),
+    wantedItem(Item::LetByStart, kArticle),
+    wantedItem(Item::LetByEnd, kArticle),
+    wantedItem(Item::LetByStartedAt, kArticle),
+    wantedItem(Item::LetByEndedAt, kArticle),
     // settle
-    item(Item::SettleStart, kGuide, When::NotStopped),
-    item(Item::SettleEnd, kGuide, When::NotStopped),
-    item(Item::SettleStartedAt, kGuide, When::NotStopped),
-    item(Item::SettleEndedAt, kGuide, When::NotStopped),
+    wantedItem(Item::SettleStart, kGuide, When::NotStopped),
+    wantedItem(Item::SettleEnd, kGuide, When::NotStopped),
+    wantedItem(Item::SettleStartedAt, kGuide, When::NotStopped),
+    wantedItem(Item::SettleEndedAt, kGuide, When::NotStopped),
     // tightness
-    item(Item::TightStart, kGuide, When::NotStopped),
-    item(Item::TightEnd, kGuide, When::NotStopped),
-    item(Item::TightStartedAt, kGuide, When::NotStopped),
-    item(Item::TightEndedAt, kGuide, When::NotStopped),
-    item(Item::SecondDisplayStart, kCommon, When::WhenTyped),
-    item(Item::SecondDisplayEnd, kCommon, When::WhenTyped),
-    item(Item::LowPressureReason, kArticle, When::LowUnexplained),
-    item(Item::AssumedTemperatureChange, kCommon, When::WhenTyped),
+    wantedItem(Item::TightStart, kGuide, When::NotStopped),
+    wantedItem(Item::TightEnd, kGuide, When::NotStopped),
+    wantedItem(Item::TightStartedAt, kGuide, When::NotStopped),
+    wantedItem(Item::TightEndedAt, kGuide, When::NotStopped),
+    wantedItem(Item::SecondDisplayStart, kCommon, When::WhenTyped),
+    wantedItem(Item::SecondDisplayEnd, kCommon, When::WhenTyped),
+    wantedItem(Item::LowPressureReason, kArticle, When::LowUnexplained),
+    wantedItem(Item::AssumedTemperatureChange, kCommon, When::WhenTyped),
     // the repeat with appliances isolated
-    item(Item::RetestStart, kBulletin, When::RetestBegun),
-    item(Item::RetestEnd, kBulletin, When::RetestBegun),
-    item(Item::RetestStartedAt, kBulletin, When::RetestBegun),
-    item(Item::RetestEndedAt, kBulletin, When::RetestBegun),
+    wantedItem(Item::RetestStart, kBulletin, When::RetestBegun),
+    wantedItem(Item::RetestEnd, kBulletin, When::RetestBegun),
+    wantedItem(Item::RetestStartedAt, kBulletin, When::RetestBegun),
+    wantedItem(Item::RetestEndedAt, kBulletin, When::RetestBegun),
     // purge
-    item(Item::PurgeDone, kPurgeLaw, When::FoundTight),
-    item(Item::PurgeMethod, kGuide, When::Purged),
-    item(Item::PurgeVolumePassed, kNotes, When::PurgedWithMeter),
-    item(Item::PurgeSteadyFlame, kNotes, When::PurgedToFlame),
+    wantedItem(Item::PurgeDone, kPurgeLaw, When::FoundTight),
+    wantedItem(Item::PurgeMethod, kGuide, When::Purged),
+    wantedItem(Item::PurgeVolumePassed, kNotes, When::PurgedWithMeter),
+    wantedItem(Item::PurgeSteadyFlame, kNotes, When::PurgedToFlame),
     // restore: the gauge was on the test point, so it is proved whatever the test said
-    item(Item::TestPointProved, kNotes),
-    item(Item::DisturbedJointsProved, kPurgeLaw),
-    item(Item::FluidWiped, kCommon),
-    item(Item::StandingPressure, kCommon, When::WhenTyped),
-    item(Item::WorkingPressure, kCommon, When::WhenTyped),
-    item(Item::WorkingLoad, kCommon, When::WhenTyped),
+    wantedItem(Item::TestPointProved, kNotes),
+    wantedItem(Item::DisturbedJointsProved, kPurgeLaw),
+    wantedItem(Item::FluidWiped, kCommon),
+    wantedItem(Item::StandingPressure, kCommon, When::WhenTyped),
+    wantedItem(Item::WorkingPressure, kCommon, When::WhenTyped),
+    wantedItem(Item::WorkingLoad, kCommon, When::WhenTyped),
     // hand-over
-    item(Item::VisitRemarks, kCommon, When::WhenTyped),
-    item(Item::SignedByEngineer, kCommon),
-    item(Item::ReceivedBy, kCommon, When::WhenTyped),
+    wantedItem(Item::VisitRemarks, kCommon, When::WhenTyped),
+    wantedItem(Item::SignedByEngineer, kCommon),
+    wantedItem(Item::ReceivedBy, kCommon, When::WhenTyped),
 };
 
 }  // namespace
@@ -113,9 +105,33 @@ constexpr std::array kTightnessAndPurge{
 std::span<const Requirement> requirementsOf(RecordKind kind) {
     switch (kind) {
         case RecordKind::TightnessAndPurge:
+            return kTightnessAndPurge;
+        case RecordKind::LandlordSafety:
+            return landlordRequirements();
+        case RecordKind::OwnerSafety:
+            return ownerRequirements();
+        case RecordKind::Commissioning:
+            return commissioningRequirements();
+        case RecordKind::Service:
+            return serviceRequirements();
+        case RecordKind::LargerPipework:
+            return largerRequirements();
+        case RecordKind::WarningNotice:
+            return noticeRequirements();
+        case RecordKind::RoomInvestigation:
+            return investigationRequirements();
+        case RecordKind::ReportableEntry:
+            return reportableRequirements();
+        case RecordKind::BuildingNotice:
+            return buildingRequirements();
+        case RecordKind::CalibrationLog:
+            return calibrationRequirements();
+        case RecordKind::ReminderLetter:
+        case RecordKind::NoAccessLetter:
+        case RecordKind::CoveringLetter:
             break;
     }
-    return kTightnessAndPurge;
+    return letterRequirements();
 }
 
 }  // namespace hearth::record

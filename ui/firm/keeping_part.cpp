@@ -68,6 +68,11 @@ QString ruleText(record::KeepRule rule) {
     switch (rule) {
         case record::KeepRule::SixYears:
             break;
+        case record::KeepRule::FifteenYears:
+            return KeepingPart::tr(
+                "Kept for fifteen years, since it goes with what stays in use. No law says how long; fifteen "
+                "years are common practice, since a claim of negligence may be made for so long (Limitation "
+                "Act 1980).");
     }
     return KeepingPart::tr(
         "Kept for six years. No law says how long; six years are common practice, since a claim may be made "

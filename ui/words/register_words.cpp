@@ -9,6 +9,7 @@ namespace {
 using pipework::TubeFamily;
 using pipework::VolumeBasis;
 using record::Field;
+using record::RecordKind;
 using reg::Country;
 using reg::InstrumentKind;
 using reg::PartyKind;
@@ -71,6 +72,50 @@ constexpr std::array kFields{
     Text<Field>{Field::PipeOrVolume, QT_TRANSLATE_NOOP("Words", "Pipes with size and length, or the volume")},
     Text<Field>{Field::PipeOrder, QT_TRANSLATE_NOOP("Words", "What a pipe goes on from")},
     Text<Field>{Field::VisitDate, QT_TRANSLATE_NOOP("Words", "Date")},
+    Text<Field>{Field::LandlordName, QT_TRANSLATE_NOOP("Words", "Name of the landlord or agent")},
+    Text<Field>{Field::LandlordAddress, QT_TRANSLATE_NOOP("Words", "Address of the landlord or agent")},
+    Text<Field>{Field::OwnerName, QT_TRANSLATE_NOOP("Words", "Name of the home owner")},
+    Text<Field>{Field::ApplianceChecked,
+                QT_TRANSLATE_NOOP("Words", "An appliance that was inspected or looked at")},
+    Text<Field>{Field::ApplianceKind, QT_TRANSLATE_NOOP("Words", "Kind of the appliance")},
+    Text<Field>{Field::ApplianceMake, QT_TRANSLATE_NOOP("Words", "Make of the appliance")},
+    Text<Field>{Field::ApplianceModel, QT_TRANSLATE_NOOP("Words", "Model of the appliance")},
+    Text<Field>{Field::ApplianceSerial, QT_TRANSLATE_NOOP("Words", "Serial number of the appliance")},
+    Text<Field>{Field::AppliancePlace, QT_TRANSLATE_NOOP("Words", "Where the appliance is")},
+    Text<Field>{Field::ApplianceFlue, QT_TRANSLATE_NOOP("Words", "Kind of flue")},
+    Text<Field>{Field::AnalyserSerial, QT_TRANSLATE_NOOP("Words", "Analyser's serial number")},
+    Text<Field>{Field::AnalyserCalibration, QT_TRANSLATE_NOOP("Words", "Analyser's calibration date")},
+    Text<Field>{Field::RoomNamed, QT_TRANSLATE_NOOP("Words", "A room")},
+    Text<Field>{Field::SituationDanger,
+                QT_TRANSLATE_NOOP("Words", "Immediately dangerous or at risk, as the engineer decides")},
+    Text<Field>{Field::SituationWhat, QT_TRANSLATE_NOOP("Words", "What is wrong")},
+    Text<Field>{Field::SituationWhere, QT_TRANSLATE_NOOP("Words", "Where it is")},
+    Text<Field>{Field::InstrumentSerials, QT_TRANSLATE_NOOP("Words", "Serial numbers of all instruments")},
+    Text<Field>{Field::InstrumentDates, QT_TRANSLATE_NOOP("Words", "Calibration dates of all instruments")},
+    Text<Field>{Field::RecipientAddress, QT_TRANSLATE_NOOP("Words", "Address of whom the letter goes to")},
+};
+constexpr std::array kRecordKinds{
+    Text<RecordKind>{RecordKind::TightnessAndPurge,
+                     QT_TRANSLATE_NOOP("Words", "Gas tightness and purge record")},
+    Text<RecordKind>{RecordKind::LandlordSafety, QT_TRANSLATE_NOOP("Words", "Landlord's gas safety record")},
+    Text<RecordKind>{RecordKind::OwnerSafety, QT_TRANSLATE_NOOP("Words", "Home owner's gas safety record")},
+    Text<RecordKind>{RecordKind::Commissioning,
+                     QT_TRANSLATE_NOOP("Words", "Installation and commissioning record")},
+    Text<RecordKind>{RecordKind::Service, QT_TRANSLATE_NOOP("Words", "Service and maintenance record")},
+    Text<RecordKind>{RecordKind::LargerPipework,
+                     QT_TRANSLATE_NOOP("Words", "Strength, tightness and purge record, larger pipework")},
+    Text<RecordKind>{RecordKind::WarningNotice, QT_TRANSLATE_NOOP("Words", "Warning notice")},
+    Text<RecordKind>{RecordKind::RoomInvestigation,
+                     QT_TRANSLATE_NOOP("Words", "Report on carbon monoxide or fumes in a room")},
+    Text<RecordKind>{RecordKind::ReportableEntry,
+                     QT_TRANSLATE_NOOP("Words", "Entry of a reportable gas incident, RIDDOR 11(2)")},
+    Text<RecordKind>{RecordKind::BuildingNotice,
+                     QT_TRANSLATE_NOOP("Words", "Notification under the building regulations")},
+    Text<RecordKind>{RecordKind::CalibrationLog,
+                     QT_TRANSLATE_NOOP("Words", "Calibration log of the instruments")},
+    Text<RecordKind>{RecordKind::ReminderLetter, QT_TRANSLATE_NOOP("Words", "Reminder that a check is due")},
+    Text<RecordKind>{RecordKind::NoAccessLetter, QT_TRANSLATE_NOOP("Words", "Letter after no access")},
+    Text<RecordKind>{RecordKind::CoveringLetter, QT_TRANSLATE_NOOP("Words", "Letter with a record")},
 };
 
 }  // namespace
@@ -118,11 +163,7 @@ QString Words::meter(const pipework::Meter& meter) const {
 }
 
 QString Words::recordKind(record::RecordKind kind) const {
-    switch (kind) {
-        case record::RecordKind::TightnessAndPurge:
-            break;
-    }
-    return say(QT_TRANSLATE_NOOP("Words", "Gas tightness and purge record"));
+    return say(textOf(kRecordKinds, kind));
 }
 
 QString Words::missing(const record::Missing& missing) const {

@@ -14,13 +14,25 @@ calendar::Date day(const char* iso) {
 TEST(Keeping, isSixYears) {
     EXPECT_EQ(keepUntil(RecordKind::TightnessAndPurge, day("2026-11-26")), day("2032-11-26"));
     EXPECT_EQ(keepUntil(RecordKind::TightnessAndPurge, day("2028-02-29")), day("2034-02-28"));
+    EXPECT_EQ(keepUntil(RecordKind::LandlordSafety, day("2026-11-26")), day("2032-11-26"));
+    EXPECT_EQ(keepUntil(RecordKind::WarningNotice, day("2026-11-26")), day("2032-11-26"));
     EXPECT_EQ(keepLetterUntil(day("2026-11-26")), day("2032-11-26"));
 }
 
 TEST(Keeping, namesItsRule) {
     EXPECT_EQ(keepRuleOf(RecordKind::TightnessAndPurge), KeepRule::SixYears);
-    EXPECT_EQ(keepRuleFromCode(keepRuleCode(KeepRule::SixYears)), KeepRule::SixYears);
+    EXPECT_EQ(keepRuleOf(RecordKind::Commissioning), KeepRule::FifteenYears);
+    for (const auto rule : {KeepRule::SixYears, KeepRule::FifteenYears}) {
+        EXPECT_EQ(keepRuleFromCode(keepRuleCode(rule)), rule);
+    }
     EXPECT_EQ(keepRuleFromCode("for_ever"), std::nullopt);
+}
+
+TEST(Keeping, isFifteenYearsForWhatIsKeptWithAThingInUse) {
+    for (const auto kind :
+         {RecordKind::Commissioning, RecordKind::LargerPipework, RecordKind::RoomInvestigation}) {
+        EXPECT_EQ(keepUntil(kind, day("2026-11-26")), day("2041-11-26"));
+    }
 }
 
 }  // namespace

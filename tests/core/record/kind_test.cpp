@@ -62,11 +62,20 @@ TEST(RecordKind, HasACodeThatComesBack) {
     EXPECT_EQ(kindCode(kKind), "tightness_and_purge");
     EXPECT_EQ(kindFromCode("tightness_and_purge"), kKind);
     EXPECT_EQ(kindFromCode("something else"), std::nullopt);
+    std::set<std::string_view> codes;
+    for (const auto kind : allKinds()) {
+        EXPECT_EQ(kindFromCode(kindCode(kind)), kind);
+        EXPECT_TRUE(codes.insert(kindCode(kind)).second);
+    }
+    EXPECT_EQ(codes.size(), 14U);
+    EXPECT_EQ(kindCode(RecordKind::LandlordSafety), "landlord_safety");
+    EXPECT_EQ(kindCode(RecordKind::WarningNotice), "warning_notice");
+    EXPECT_EQ(kindCode(RecordKind::CoveringLetter), "covering_letter");
 }
 
 TEST(RecordKind, NamesEachFieldOnce) {
     std::set<std::string_view> codes;
-    for (int i = 0; i <= static_cast<int>(Field::PipeOrVolume); ++i) {
+    for (int i = 0; i <= static_cast<int>(Field::RecipientAddress); ++i) {
         const auto code = fieldCode(static_cast<Field>(i));
         EXPECT_FALSE(code.empty());
         EXPECT_TRUE(codes.insert(code).second) << code;

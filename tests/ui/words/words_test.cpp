@@ -65,8 +65,8 @@ TEST(Words, EveryCodeOfTheRegisterHasItsWord) {
         expectWords(w, reg::InstrumentKind::Other, [&](auto v) { return w.instrumentKind(v); });
         expectWords(w, pipework::TubeFamily::Corrugated, [&](auto v) { return w.tubeFamily(v); });
         expectWords(w, pipework::VolumeBasis::Typed, [&](auto v) { return w.volumeBasis(v); });
-        expectWords(w, record::RecordKind::TightnessAndPurge, [&](auto v) { return w.recordKind(v); });
-        expectWords(w, record::Field::VisitDate, [&](auto v) { return w.field(v); });
+        expectWords(w, record::RecordKind::CoveringLetter, [&](auto v) { return w.recordKind(v); });
+        expectWords(w, record::Field::RecipientAddress, [&](auto v) { return w.field(v); });
     }
 }
 
@@ -101,9 +101,11 @@ TEST(Words, WhatIsMissingIsSaidWithItsLabel) {
 
 TEST(Words, TheSourceOfEveryRequirementCanBeShown) {
     const Words words;
-    for (const auto& wanted : record::requirementsOf(record::RecordKind::TightnessAndPurge)) {
-        EXPECT_FALSE(
-            words.wantedBy({wanted.item, wanted.field, {}, std::string(wanted.source), false}).isEmpty());
+    for (const auto kind : record::allKinds()) {
+        for (const auto& wanted : record::requirementsOf(kind)) {
+            EXPECT_FALSE(
+                words.wantedBy({wanted.item, wanted.field, {}, std::string(wanted.source), false}).isEmpty());
+        }
     }
 }
 

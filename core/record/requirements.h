@@ -1,0 +1,33 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/record/kind.h"
+
+/// What each kind wants, as tables. Only requirementsOf() is for others.
+namespace hearth::record {
+
+[[nodiscard]] constexpr Requirement wantedField(Field field, std::string_view source,
+                                                When when = When::Always) {
+    return {std::nullopt, field, source, when};
+}
+[[nodiscard]] constexpr Requirement wantedItem(reg::Item item, std::string_view source,
+                                               When when = When::Always) {
+    return {item, std::nullopt, source, when};
+}
+
+// requirements_safety.cpp
+[[nodiscard]] std::span<const Requirement> landlordRequirements();
+[[nodiscard]] std::span<const Requirement> ownerRequirements();
+// requirements_appliances.cpp
+[[nodiscard]] std::span<const Requirement> commissioningRequirements();
+[[nodiscard]] std::span<const Requirement> serviceRequirements();
+// requirements_others.cpp
+[[nodiscard]] std::span<const Requirement> largerRequirements();
+[[nodiscard]] std::span<const Requirement> noticeRequirements();
+[[nodiscard]] std::span<const Requirement> investigationRequirements();
+[[nodiscard]] std::span<const Requirement> reportableRequirements();
+[[nodiscard]] std::span<const Requirement> buildingRequirements();
+[[nodiscard]] std::span<const Requirement> calibrationRequirements();
+[[nodiscard]] std::span<const Requirement> letterRequirements();
+
+}  // namespace hearth::record
