@@ -13,8 +13,6 @@ namespace {
 
 using ui::words::Words;
 
-constexpr auto kKind = record::RecordKind::TightnessAndPurge;
-
 /// The codes that an Error carries; the caller that has the visit at hand words them better.
 std::vector<std::string> codesOf(const std::vector<record::Missing>& missing) {
     std::vector<std::string> codes;
@@ -44,7 +42,8 @@ Result<QString> replaces(const store::Store& store, store::RecordId id, const QS
 
 }  // namespace
 
-Result<JudgedVisit> judgeVisit(const store::Store& store, reg::VisitId visit) {
+Result<JudgedVisit> judgeVisit(const store::Store& store, reg::VisitId visit,
+                               std::optional<record::RecordKind> kind) {
     auto file = store.visitFile(visit);
     if (!file) {
         return tl::unexpected(file.error());
@@ -57,14 +56,17 @@ Result<JudgedVisit> judgeVisit(const store::Store& store, reg::VisitId visit) {
     judged.file = std::move(*file);
     judged.findings = judging::judge(judged.file, *book);
     judged.volume = judging::volumeOf(judged.file, *book);
-    judged.outcome = record::outcomeOf(judged.file, judged.findings);
-    judged.missing = record::missingFor(kKind, judged.file, judged.findings);
+    const auto possible = record::kindsOf(judged.file);
+    judged.kind = kind ? *kind : possible.empty() ? judged.kind : possible.front();
+    judged.outcome = record::outcomeOf(judged.kind, judged.file, judged.findings);
+    judged.missing = record::missingFor(judged.kind, judged.file, judged.findings);
     return judged;
 }
 
-Result<store::RecordId> issueRecord(store::Store& store, const Clock& clock, reg::VisitId visit,
-                                    std::optional<store::RecordId> supersedes, const QString& reason) {
-    auto judged = judgeVisit(store, visit);
+Result<store::RecordId> issueRecord(store::Store& store, const Clock& clock, record::RecordKind kind,
+                                    reg::VisitId visit, std::optional<store::RecordId> supersedes,
+                                    const QString& reason) {
+    auto judged = judgeVisit(store, visit, kind);
     if (!judged) {
         return tl::unexpected(judged.error());
     }
@@ -77,12 +79,12 @@ Result<store::RecordId> issueRecord(store::Store& store, const Clock& clock, reg
     }
     const Words words(ui::words::qstring(judged->file.firm.language));
     store::IssueRequest request;
-    request.kind = kKind;
+    request.kind = kind;
     request.outcome = judged->outcome;
     request.supersedes = supersedes;
     request.reason = reason.toStdString();
     request.snapshot.document = ui::words::documentFor(
-        {kKind, judged->file, judged->findings, judged->volume, clock.today(), std::move(*logo)}, words);
+        {kind, judged->file, judged->findings, judged->volume, clock.today(), std::move(*logo)}, words);
     if (supersedes) {
         const auto line = replaces(store, *supersedes, reason, words);
         if (!line) {
@@ -93,6 +95,26 @@ Result<store::RecordId> issueRecord(store::Store& store, const Clock& clock, reg
     request.snapshot.file = std::move(judged->file);
     request.snapshot.findings = std::move(judged->findings);
     return store.issue(request, rendered);
+}
+
+Result<store::RecordId> issueRecord(store::Store& store, const Clock& clock, reg::VisitId visit,
+                                    std::optional<store::RecordId> supersedes, const QString& reason) {
+    std::optional<record::RecordKind> kind;
+    if (supersedes) {
+        const auto old = store.record(*supersedes);
+        if (!old) {
+            return tl::unexpected(old.error());
+        }
+        kind = record::kindFromCode(old->line.header.kind);
+    }
+    if (!kind) {
+        const auto judged = judgeVisit(store, visit);
+        if (!judged) {
+            return tl::unexpected(judged.error());
+        }
+        kind = judged->kind;
+    }
+    return issueRecord(store, clock, *kind, visit, supersedes, reason);
 }
 
 ui::shell::Issue issueThrough(store::Store& store, const Clock& clock) {

@@ -22,14 +22,22 @@ struct JudgedVisit {
     std::vector<judging::Judged> findings;
     pipework::VolumeReport volume;
     rulebook::Outcome outcome = rulebook::Outcome::NoVerdict;
-    /// What a tightness record of it still lacks.
+    record::RecordKind kind = record::RecordKind::TightnessAndPurge;
+    /// What a record of that kind still lacks.
     std::vector<record::Missing> missing;
 };
-[[nodiscard]] Result<JudgedVisit> judgeVisit(const store::Store& store, reg::VisitId visit);
+/// For a record of one kind; without a kind for the first that the visit can issue.
+[[nodiscard]] Result<JudgedVisit> judgeVisit(const store::Store& store, reg::VisitId visit,
+                                             std::optional<record::RecordKind> kind = std::nullopt);
 
 /// Words the visit in the firm's record language, and has the store number it, render it and keep it, in one
 /// transaction. Errors: RecordIncomplete with the codes of what is missing; LetterMissingInFont; those of
 /// Store::issue.
+[[nodiscard]] Result<store::RecordId> issueRecord(store::Store& store, const Clock& clock,
+                                                  record::RecordKind kind, reg::VisitId visit,
+                                                  std::optional<store::RecordId> supersedes,
+                                                  const QString& reason);
+/// The same of the kind of the record that is superseded, else of the first that the visit can issue.
 [[nodiscard]] Result<store::RecordId> issueRecord(store::Store& store, const Clock& clock, reg::VisitId visit,
                                                   std::optional<store::RecordId> supersedes,
                                                   const QString& reason);

@@ -39,6 +39,7 @@ class Writer {
             take(m_store.save(installation));
             take(m_store.savePipes(installation.id, pipesOf(installation.id)));
         }
+        saveAll(m_scenario.appliances);
         for (const auto& planned : m_scenario.visits) {
             writeVisit(planned);
         }
@@ -91,9 +92,17 @@ class Writer {
         }
         saveEntries(*id, planned.entries, reg::subject(*id));
         writeTests(*id, planned);
+        saveAll(planned.situations);
+        for (const auto& entry : planned.subjectEntries) {
+            saveEntries(*id, {entry}, entry.subject);
+        }
         if (planned.issue && m_records == Records::AsMarked) {
             m_clock.advance(kBeforeIssue);
-            static_cast<void>(taken(issueRecord(m_store, m_clock, *id, std::nullopt, {})));
+            for (const auto kind : planned.kinds) {
+                if (m_done) {
+                    static_cast<void>(taken(issueRecord(m_store, m_clock, kind, *id, std::nullopt, {})));
+                }
+            }
         }
     }
 

@@ -35,6 +35,11 @@ reg::VisitFile Scenario::fileOf(const PlannedVisit& planned) const {
         file.tests.push_back(test.test);
         file.entries.insert(file.entries.end(), test.entries.begin(), test.entries.end());
     }
+    file.entries.insert(file.entries.end(), planned.subjectEntries.begin(), planned.subjectEntries.end());
+    std::copy_if(
+        appliances.begin(), appliances.end(), std::back_inserter(file.appliances),
+        [&](const reg::Appliance& appliance) { return appliance.installation == file.installation.id; });
+    file.situations = planned.situations;
     file.engineers = engineers;
     file.instruments = instruments;
     for (const auto& role : roles) {

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/base/result.h"
+#include "core/record/kind.h"
 #include "core/register/visit_file.h"
 #include "core/rulebook/finding.h"
 #include "core/rulebook/rule_book.h"
@@ -34,9 +35,12 @@ struct PlannedVisit {
     reg::Visit visit;
     std::vector<reg::Entry> entries;  // of the visit itself
     std::vector<PlannedTest> tests;
+    std::vector<reg::Entry> subjectEntries;            // of appliances, rooms and situations
+    std::vector<reg::Situation> situations;            // that it found
     std::vector<ExpectedFinding> expected;             // of the visit itself
     std::optional<rulebook::Outcome> expectedOverall;  // none: too little is entered to expect one
-    bool issue = false;  // a record is to be issued; otherwise it stays an open draft
+    bool issue = false;                     // a record is to be issued; otherwise it stays an open draft
+    std::vector<record::RecordKind> kinds;  // which records, one at least
 };
 
 /// Everything, with ids of its own that hold together. Whoever writes it into a store may keep them.
@@ -49,8 +53,9 @@ struct Scenario {
     std::vector<reg::Premises> premises;
     std::vector<reg::Role> roles;
     std::vector<reg::Installation> installations;
-    std::vector<reg::PipeSection> pipes;  // of all installations, each in list order
-    std::vector<PlannedVisit> visits;     // by date
+    std::vector<reg::PipeSection> pipes;     // of all installations, each in list order
+    std::vector<reg::Appliance> appliances;  // likewise
+    std::vector<PlannedVisit> visits;        // by date
 
     /// A visit as the store would hand it to judging.
     [[nodiscard]] reg::VisitFile fileOf(const PlannedVisit& planned) const;

@@ -125,7 +125,7 @@ void ScenarioReader::readPremises(const JsonNode& node) {
 
 void ScenarioReader::readInstallation(const JsonNode& node, reg::PremisesId premises) {
     node.allowOnly({"key", "gas", "meter", "meter_volume", "meter_serial", "meter_place",
-                    "operating_pressure", "supply_pressure", "control_valve_place", "pipes"});
+                    "operating_pressure", "supply_pressure", "control_valve_place", "pipes", "appliances"});
     reg::Installation installation;
     installation.id = reg::InstallationId{named("installation", node.at("key"))};
     installation.premises = premises;
@@ -141,6 +141,10 @@ void ScenarioReader::readInstallation(const JsonNode& node, reg::PremisesId prem
     int position = 0;
     for (const auto& pipe : node.list("pipes")) {
         readPipe(pipe, installation.id, position++);
+    }
+    position = 0;
+    for (const auto& appliance : node.list("appliances")) {
+        readAppliance(appliance, installation.id, position++);
     }
 }
 
@@ -161,6 +165,58 @@ void ScenarioReader::readPipe(const JsonNode& node, reg::InstallationId installa
         pipe.underTest = tested->truth();
     }
     m_scenario.pipes.push_back(pipe);
+}
+
+void ScenarioReader::readAppliance(const JsonNode& node, reg::InstallationId installation, int position) {
+    node.allowOnly({"key",
+                    "kind",
+                    "make",
+                    "model",
+                    "serial",
+                    "gc_number",
+                    "place",
+                    "flue",
+                    "gas",
+                    "net_input",
+                    "gross_input",
+                    "installed_on",
+                    "owner",
+                    "maker_ratio",
+                    "maker_co",
+                    "maker_inlet_least",
+                    "maker_inlet_most",
+                    "maker_burner_least",
+                    "maker_burner_most",
+                    "maker_tolerance",
+                    "maker_source"});
+    reg::Appliance appliance;
+    appliance.id = reg::ApplianceId{named("appliance", node.at("key"))};
+    appliance.installation = installation;
+    appliance.position = position;
+    appliance.kind = node.at("kind").text();
+    if (!reg::canonicalOf(reg::Item::ApplianceKind, appliance.kind)) {
+        node.at("kind").refuse("unknown");
+    }
+    appliance.make = node.textOr("make");
+    appliance.model = node.textOr("model");
+    appliance.serial = node.textOr("serial");
+    appliance.gcNumber = node.textOr("gc_number");
+    appliance.place = node.textOr("place");
+    appliance.flue = valueOf(reg::flueTypeFromCode(node.at("flue").text()), node.at("flue"));
+    appliance.gas = m_scenario.installations.back().gas;
+    appliance.netInput = typedIfThere(node, "net_input", UnitFamily::Power);
+    appliance.grossInput = typedIfThere(node, "gross_input", UnitFamily::Power);
+    appliance.installedOn = dateIfThere(node, "installed_on");
+    appliance.owner = valueOf(reg::ownerFromCode(node.at("owner").text()), node.at("owner"));
+    appliance.makerRatio = typedIfThere(node, "maker_ratio", UnitFamily::None);
+    appliance.makerCo = typedIfThere(node, "maker_co", UnitFamily::Trace);
+    appliance.makerInletLeast = typedIfThere(node, "maker_inlet_least", UnitFamily::Pressure);
+    appliance.makerInletMost = typedIfThere(node, "maker_inlet_most", UnitFamily::Pressure);
+    appliance.makerBurnerLeast = typedIfThere(node, "maker_burner_least", UnitFamily::Pressure);
+    appliance.makerBurnerMost = typedIfThere(node, "maker_burner_most", UnitFamily::Pressure);
+    appliance.makerTolerance = typedIfThere(node, "maker_tolerance", UnitFamily::Share);
+    appliance.makerSource = node.textOr("maker_source");
+    m_scenario.appliances.push_back(appliance);
 }
 
 Scenario ScenarioReader::read(const JsonNode& root) {

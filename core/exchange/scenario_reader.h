@@ -24,10 +24,13 @@ class ScenarioReader {
     void readParty(const JsonNode& node);
     void readPremises(const JsonNode& node);
     void readInstallation(const JsonNode& node, reg::PremisesId premises);
+    void readAppliance(const JsonNode& node, reg::InstallationId installation, int position);
     void readPipe(const JsonNode& node, reg::InstallationId installation, int position);
     // scenario_visits.cpp
     void readRule(const JsonNode& node);
     void readVisit(const JsonNode& node);
+    void readSubjects(const JsonNode& node, PlannedVisit& planned);
+    void readSituation(const JsonNode& node, PlannedVisit& planned);
     [[nodiscard]] PlannedTest readTest(const JsonNode& node, const reg::Visit& visit, int position);
     [[nodiscard]] reg::Entry readEntry(const std::string& code, const JsonNode& node, const reg::Visit& visit,
                                        const reg::SubjectRef& on);

@@ -126,9 +126,47 @@ PlannedTest ScenarioReader::readTest(const JsonNode& node, const reg::Visit& vis
     return planned;
 }
 
+/// Appliances by their keys; rooms and readings in them, each with an id of its own; situations.
+void ScenarioReader::readSubjects(const JsonNode& node, PlannedVisit& planned) {
+    const auto take = [&](const JsonNode& entries, const reg::SubjectRef& on) {
+        for (const auto& [code, entry] : entries.members()) {
+            planned.subjectEntries.push_back(readEntry(code, entry, planned.visit, on));
+        }
+    };
+    for (const auto& appliance : node.list("appliances")) {
+        appliance.allowOnly({"appliance", "entries"});
+        const reg::ApplianceId id{known("appliance", appliance.at("appliance"))};
+        take(appliance.at("entries"), reg::subject(id));
+    }
+    for (const auto& room : node.list("rooms")) {
+        take(room, reg::subject(reg::RoomId{m_newId()}));
+    }
+    for (const auto& situation : node.list("situations")) {
+        readSituation(situation, planned);
+        take(situation.at("entries"), reg::subject(planned.situations.back().id));
+    }
+}
+
+void ScenarioReader::readSituation(const JsonNode& node, PlannedVisit& planned) {
+    node.allowOnly({"danger", "what", "where", "appliance", "entries"});
+    reg::Situation situation;
+    situation.id = reg::SituationId{m_newId()};
+    situation.premises = planned.visit.premises;
+    situation.installation = planned.visit.installation;
+    situation.visit = planned.visit.id;
+    situation.foundAt = planned.visit.startedAt;
+    situation.danger = valueOf(reg::dangerFromCode(node.at("danger").text()), node.at("danger"));
+    situation.what = node.at("what").text();
+    situation.where = node.at("where").text();
+    if (const auto appliance = node.find("appliance")) {
+        situation.appliance = reg::ApplianceId{known("appliance", *appliance)};
+    }
+    planned.situations.push_back(situation);
+}
+
 void ScenarioReader::readVisit(const JsonNode& node) {
     node.allowOnly({"about", "installation", "date", "started", "engineer", "entries", "tests", "expect",
-                    "expect_overall", "issue"});
+                    "expect_overall", "issue", "records", "appliances", "rooms", "situations"});
     PlannedVisit planned;
     planned.about = node.at("about").text();
     const reg::InstallationId installation{known("installation", node.at("installation"))};
@@ -147,11 +185,18 @@ void ScenarioReader::readVisit(const JsonNode& node) {
     for (const auto& test : node.list("tests")) {
         planned.tests.push_back(readTest(test, planned.visit, position++));
     }
+    readSubjects(node, planned);
     planned.expected = expectedIn(node, "expect");
     if (const auto overall = node.find("expect_overall")) {
         planned.expectedOverall = valueOf(rulebook::outcomeFromText(overall->text()), *overall);
     }
     planned.issue = node.at("issue").truth();
+    for (const auto& kind : node.list("records")) {
+        planned.kinds.push_back(valueOf(record::kindFromCode(kind.text()), kind));
+    }
+    if (planned.kinds.empty()) {
+        planned.kinds = {record::RecordKind::TightnessAndPurge};
+    }
     m_scenario.visits.push_back(planned);
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/judging/judge.h"
 
+#include "core/judging/appliances.h"
 #include "core/judging/installation.h"
 #include "core/judging/readings.h"
 #include "core/rulebook/conclude.h"
@@ -262,6 +263,10 @@ std::vector<Judged> judge(const reg::VisitFile& file, const rulebook::RuleBook& 
     for (const auto& test : file.tests) {
         auto ofTest = judgeTest(file, test, book);
         all.insert(all.end(), std::make_move_iterator(ofTest.begin()), std::make_move_iterator(ofTest.end()));
+    }
+    for (const auto& appliance : file.appliances) {
+        auto ofOne = judgeAppliance(file, appliance, book);
+        all.insert(all.end(), std::make_move_iterator(ofOne.begin()), std::make_move_iterator(ofOne.end()));
     }
     return all;
 }

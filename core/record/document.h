@@ -86,7 +86,21 @@ struct Signatures {
     bool operator==(const Signatures&) const = default;
 };
 
-using Block = std::variant<Headline, FieldGrid, Table, FindingList, Paragraph, Signatures>;
+/// What a person declares or answers, in ink of full size: "Safety defects: none found".
+struct Statement {
+    std::string caption;
+    std::string text;                 // the answer
+    std::optional<rulebook::Outcome> outcome; // with its shape; none: no verdict is meant
+    std::vector<std::string> details; // below it
+    bool operator==(const Statement&) const = default;
+};
+struct Statements {
+    std::string title;
+    std::vector<Statement> statements;
+    bool operator==(const Statements&) const = default;
+};
+
+using Block = std::variant<Headline, FieldGrid, Table, FindingList, Paragraph, Signatures, Statements>;
 
 /// The firm's picture at the head of the first page. A snapshot holds its digest and type; the bytes lie once
 /// in the store, which puts them in when it reads a record. Without its bytes the page is the same without

@@ -112,6 +112,20 @@ Signature signatureOf(const Json& json) {
     return {json.at("caption"), json.at("name"), json.at("detail")};
 }
 
+Json jsonOf(const Statement& statement) {
+    const auto& outcome = statement.outcome;
+    return {{"caption", statement.caption},
+            {"text", statement.text},
+            {"outcome", outcome ? Json(rulebook::outcomeText(*outcome)) : Json(nullptr)},
+            {"details", statement.details}};
+}
+
+Statement statementOf(const Json& json) {
+    const Json& outcome = json.at("outcome");
+    return {json.at("caption"), json.at("text"),
+            outcome.is_null() ? std::nullopt : std::optional(outcomeOf(outcome)), json.at("details")};
+}
+
 constexpr auto kToJson = [](const auto& part) { return jsonOf(part); };
 
 /// One overload for each kind of block; the key "block" says which.
@@ -142,6 +156,11 @@ struct BlockToJson {
     Json operator()(const Signatures& block) const {
         return {{"block", "signatures"}, {"signatures", listOf(block.signatures, kToJson)}};
     }
+    Json operator()(const Statements& block) const {
+        return {{"block", "statements"},
+                {"title", block.title},
+                {"statements", listOf(block.statements, kToJson)}};
+    }
 };
 
 Block headlineOf(const Json& json) {
@@ -169,15 +188,20 @@ Block signaturesOf(const Json& json) {
     return Signatures{valuesOf(json.at("signatures"), signatureOf)};
 }
 
+Block statementsOf(const Json& json) {
+    return Statements{json.at("title"), valuesOf(json.at("statements"), statementOf)};
+}
+
 Block blockOf(const Json& json) {
     using Reader = Block (*)(const Json&);
-    constexpr std::array<std::pair<std::string_view, Reader>, 6> kReaders{{
+    constexpr std::array<std::pair<std::string_view, Reader>, 7> kReaders{{
         {"headline", headlineOf},
         {"fields", fieldGridOf},
         {"table", tableOf},
         {"findings", findingListOf},
         {"paragraph", paragraphOf},
         {"signatures", signaturesOf},
+        {"statements", statementsOf},
     }};
     const auto name = json.at("block").get<std::string>();
     for (const auto& [known, read] : kReaders) {

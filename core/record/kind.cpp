@@ -106,12 +106,10 @@ Outcome outcomeOfAppliances(RecordKind kind, const VisitFile& file,
     for (const auto& appliance : appliances) {
         outcome = graver(outcome, declared(file, appliance));
         for (const auto& one : findings) {
-            const bool grave = one.finding.outcome == Outcome::Fail;
-            // A reading that nobody can judge does not take a declaration back; that it has no verdict stands
-            // in the record.
-            if (one.subject == reg::subject(appliance.id) &&
-                (grave || one.finding.outcome == Outcome::LookAgain)) {
-                outcome = graver(outcome, one.finding.outcome);
+            if (one.subject == reg::subject(appliance.id)) {
+                // A reading that nobody can judge does not take a declaration back, but it is no pass.
+                outcome = graver(outcome, one.finding.outcome == Outcome::NoVerdict ? Outcome::LookAgain
+                                                                                    : one.finding.outcome);
             }
         }
     }

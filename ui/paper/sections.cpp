@@ -313,6 +313,8 @@ std::vector<Group> groupsOf(const record::Document& document, const Setting& set
                     addFindings(groups, one, setting);
                 } else if constexpr (std::is_same_v<Kind, record::Paragraph>) {
                     addParagraph(groups, one, setting);
+                } else if constexpr (std::is_same_v<Kind, record::Statements>) {
+                    addStatements(groups, one, setting);
                 } else {
                     addSignatures(groups, one, setting);
                 }

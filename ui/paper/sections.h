@@ -23,6 +23,7 @@ void addFieldGrid(std::vector<Group>& groups, const record::FieldGrid& block, co
 void addTable(std::vector<Group>& groups, const record::Table& block, const Setting& setting);
 void addFindings(std::vector<Group>& groups, const record::FindingList& block, const Setting& setting);
 void addParagraph(std::vector<Group>& groups, const record::Paragraph& block, const Setting& setting);
+void addStatements(std::vector<Group>& groups, const record::Statements& block, const Setting& setting);
 void addSignatures(std::vector<Group>& groups, const record::Signatures& block, const Setting& setting);
 
 [[nodiscard]] std::vector<Group> groupsOf(const record::Document& document, const Setting& setting);

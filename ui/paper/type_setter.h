@@ -37,6 +37,7 @@ inline constexpr TextStyle kHeadNote{7.5, false, look::Role::SoftInk, 1.36};
 inline constexpr TextStyle kHeadStrong{7.5, true, look::Role::Ink, 1.36};
 inline constexpr TextStyle kRunningTitle{9.5, true, look::Role::Ink, 1.36};
 inline constexpr TextStyle kSentence{13, true, look::Role::Ink, 1.3};
+inline constexpr TextStyle kStatement{11, true, look::Role::Ink, 1.3};
 inline constexpr TextStyle kDetail{9, false, look::Role::SoftInk, 1.32};
 inline constexpr TextStyle kSection{9.5, true, look::Role::Key, 1.3};
 inline constexpr TextStyle kCaption{7.5, false, look::Role::SoftInk, 1.24};

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "ui/words/document_page.h"
+#include "ui/words/document_parts.h"
 
 #include <QStringList>
 
@@ -61,6 +61,12 @@ bool isSaidOfAll(const DocumentPage& page, const judging::Judged& judged) {
 /// "Tightness", or "after the repair · Tightness" where there are several tests.
 QString nameOf(const DocumentPage& page, const judging::Judged& judged) {
     const QString title = page.words().findingTitle(judged.finding.kind);
+    const auto appliances = appliancesOf(page);
+    for (const auto& appliance : appliances) {
+        if (appliances.size() > 1 && judged.subject == reg::subject(appliance.id)) {
+            return applianceName(page, appliance) + QStringLiteral(" · ") + title;
+        }
+    }
     for (const auto& test : page.tests()) {
         if (page.severalTests() && judged.subject == reg::subject(test.id)) {
             return page.testLabel(test) + QStringLiteral(" · ") + title;
@@ -280,10 +286,11 @@ FindingLine lineOf(const DocumentPage& page, const judging::Judged& judged, cons
 }
 
 /// Passed on what was seen or done, with nothing measured and no limit: told together at the end of the list.
+/// What was found of an appliance is told with its name.
 bool isPlainPass(const judging::Judged& judged) {
     const auto& finding = judged.finding;
-    return finding.outcome == Outcome::Pass && !finding.measured && finding.limits.empty() &&
-           finding.notes.empty();
+    return judged.subject.kind != reg::SubjectKind::Appliance && finding.outcome == Outcome::Pass &&
+           !finding.measured && finding.limits.empty() && finding.notes.empty();
 }
 
 FindingLine plainPasses(const DocumentPage& page) {

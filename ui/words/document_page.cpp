@@ -28,6 +28,37 @@ struct Caption {
 };
 // Longer ones would take two lines above a value of one word.
 constexpr std::array kCaptions{
+    // of an appliance, where the block around it is the appliance's own
+    Caption{Item::LocationSeen, QT_TRANSLATE_NOOP("Words", "Location")},
+    Caption{Item::DistressSeen, QT_TRANSLATE_NOOP("Words", "Heat, soot, distress")},
+    Caption{Item::ClearancesSeen, QT_TRANSLATE_NOOP("Words", "Clearances")},
+    Caption{Item::ConnectionSeen, QT_TRANSLATE_NOOP("Words", "Gas connection")},
+    Caption{Item::FlueSeen, QT_TRANSLATE_NOOP("Words", "Flue, its whole length")},
+    Caption{Item::TerminalSeen, QT_TRANSLATE_NOOP("Words", "Terminal")},
+    Caption{Item::FlueNotSeen, QT_TRANSLATE_NOOP("Words", "Not seen of the flue")},
+    Caption{Item::VentilationSeen, QT_TRANSLATE_NOOP("Words", "Ventilation")},
+    Caption{Item::SpillageFans, QT_TRANSLATE_NOOP("Words", "Spillage, fans running")},
+    Caption{Item::CaseSealSeen, QT_TRANSLATE_NOOP("Words", "Case and seal")},
+    Caption{Item::SafetyDevices, QT_TRANSLATE_NOOP("Words", "Safety devices")},
+    Caption{Item::CondensateSeen, QT_TRANSLATE_NOOP("Words", "Condensate")},
+    Caption{Item::PressureRelief, QT_TRANSLATE_NOOP("Words", "Relief, overheat")},
+    Caption{Item::ServicedToday, QT_TRANSLATE_NOOP("Words", "Serviced as well")},
+    Caption{Item::GasRateRead, QT_TRANSLATE_NOOP("Words", "Gas rate")},
+    Caption{Item::HeatInputRead, QT_TRANSLATE_NOOP("Words", "Heat input")},
+    Caption{Item::InletPressure, QT_TRANSLATE_NOOP("Words", "Inlet, working")},
+    Caption{Item::InletStanding, QT_TRANSLATE_NOOP("Words", "Inlet, standing")},
+    Caption{Item::MeterStandingPressure, QT_TRANSLATE_NOOP("Words", "Meter, standing")},
+    Caption{Item::MeterWorkingPressure, QT_TRANSLATE_NOOP("Words", "Meter, working")},
+    Caption{Item::ByMaker, QT_TRANSLATE_NOOP("Words", "By the maker’s instructions")},
+    Caption{Item::VesselSeen, QT_TRANSLATE_NOOP("Words", "Expansion vessel")},
+    Caption{Item::InhibitorSeen, QT_TRANSLATE_NOOP("Words", "Inhibitor")},
+    Caption{Item::CombiMeasure, QT_TRANSLATE_NOOP("Words", "Combination boiler, further")},
+    Caption{Item::WaterHardness, QT_TRANSLATE_NOOP("Words", "Mains hardness, ppm")},
+    Caption{Item::WaterPressure, QT_TRANSLATE_NOOP("Words", "Water pressure, cold")},
+    Caption{Item::HandoverShown, QT_TRANSLATE_NOOP("Words", "Demonstrated")},
+    Caption{Item::HandoverInstructions, QT_TRANSLATE_NOOP("Words", "Instructions left")},
+    Caption{Item::ControlsInformation, QT_TRANSLATE_NOOP("Words", "Information handed over")},
+    // of a test
     Caption{Item::TestGaugeZeroed, QT_TRANSLATE_NOOP("Words", "Gauge zeroed")},
     Caption{Item::TestSmell, QT_TRANSLATE_NOOP("Words", "Smell during test")},
     Caption{Item::PurgeVolumePassed, QT_TRANSLATE_NOOP("Words", "Volume passed at meter")},
@@ -51,6 +82,25 @@ QString recordCaption(const Words& words, Item item) {
 
 std::string absentCell() {
     return "—";
+}
+
+std::vector<judging::Judged> DocumentPage::findingsOf(const DocumentInput& input) {
+    auto shown = record::shownFindings(input.file, input.findings);
+    const auto appliances = record::appliancesFor(input.kind, input.file);
+    const bool isTest = input.kind == record::RecordKind::TightnessAndPurge;
+    std::erase_if(shown, [&](const judging::Judged& judged) {
+        if (judged.subject.kind == reg::SubjectKind::Appliance) {
+            return isTest ||
+                   std::none_of(appliances.begin(), appliances.end(), [&](const reg::Appliance& one) {
+                       return reg::subject(one.id) == judged.subject;
+                   });
+        }
+        const bool entered = std::any_of(judged.about.begin(), judged.about.end(), [&](Item item) {
+            return input.file.find(judged.subject, item) != nullptr;
+        });
+        return !isTest && judged.subject.kind == reg::SubjectKind::Visit && !entered;
+    });
+    return shown;
 }
 
 std::vector<reg::Test> DocumentPage::tests() const {
@@ -96,7 +146,7 @@ QString DocumentPage::value(const reg::SubjectRef& on, Item item) const {
         case reg::ItemKind::YesNo:
             return m_words.choice(item, entry->canonical.empty() ? entry->text : entry->canonical);
         case reg::ItemKind::Instrument: {
-            const reg::Instrument* instrument = file().gaugeOf(reg::TestId{on.id});
+            const reg::Instrument* instrument = file().instrumentOf(on, item);
             return instrument != nullptr ? qstring(instrument->name) : unreadable();
         }
         case reg::ItemKind::Date: {
@@ -131,6 +181,12 @@ QString DocumentPage::reasonForAbsence(const reg::SubjectRef& on, Item item) con
         }
         return done == choice::kYes ? say(QT_TRANSLATE_NOOP("Words", "not entered"))
                                     : say(QT_TRANSLATE_NOOP("Words", "not purged"));
+    }
+    if (on.kind == reg::SubjectKind::Appliance) {
+        const auto seen = file().choiceOf(on, Item::ApplianceInspected);
+        return seen == choice::kVisualOnly     ? say(QT_TRANSLATE_NOOP("Words", "visual check only"))
+               : seen == choice::kNotInspected ? say(QT_TRANSLATE_NOOP("Words", "not inspected"))
+                                               : say(QT_TRANSLATE_NOOP("Words", "not entered"));
     }
     const bool gasOff = record::stoppedByLetBy(m_findings, on) || record::foundLeaking(m_findings, on);
     if (gasOff && (item == Item::PurgeDone || isOneOf(kPressureItems, item))) {

@@ -19,7 +19,7 @@ namespace hearth::ui::words {
 class DocumentPage {
   public:
     DocumentPage(const DocumentInput& input, const Words& words)
-        : m_input(input), m_words(words), m_findings(record::shownFindings(input.file, input.findings)) {}
+        : m_input(input), m_words(words), m_findings(findingsOf(input)) {}
 
     [[nodiscard]] const reg::VisitFile& file() const { return m_input.file; }
     [[nodiscard]] const DocumentInput& input() const { return m_input; }
@@ -59,6 +59,9 @@ class DocumentPage {
     [[nodiscard]] QString volume(quantity::Volume volume) const;
 
   private:
+    /// Those that the record shows: of appliances only its own, and of a visit that tested no pipework
+    /// nothing that a test alone asks for.
+    [[nodiscard]] static std::vector<judging::Judged> findingsOf(const DocumentInput& input);
     [[nodiscard]] QString reasonForAbsence(const reg::SubjectRef& on, reg::Item item) const;
 
     const DocumentInput& m_input;
@@ -68,6 +71,9 @@ class DocumentPage {
 
 /// An item's caption on paper: shorter than on the sheet where the section around it says the rest.
 [[nodiscard]] QString recordCaption(const Words& words, reg::Item item);
+
+/// An address in lines: town and postcode on the last.
+[[nodiscard]] std::vector<std::string> addressLines(const reg::Address& address);
 
 /// The dash of a table's cell; its reason stands in the table's note.
 [[nodiscard]] std::string absentCell();

@@ -17,21 +17,6 @@ using record::FieldGrid;
 using record::Table;
 using reg::Item;
 
-std::vector<std::string> addressLines(const reg::Address& address) {
-    std::vector<std::string> lines;
-    for (const auto* line : {&address.line1, &address.line2}) {
-        if (!line->empty()) {
-            lines.push_back(*line);
-        }
-    }
-    const std::string town =
-        address.town + (address.town.empty() || address.postcode.empty() ? "" : " ") + address.postcode;
-    if (!town.empty()) {
-        lines.push_back(town);
-    }
-    return lines;
-}
-
 CaptionedValue premisesField(const DocumentPage& page) {
     auto lines = addressLines(page.file().premises.address);
     const bool absent = lines.empty();
@@ -104,14 +89,19 @@ QString gaugeKind(const DocumentPage& page, reg::InstrumentKind kind) {
                                                    : page.words().instrumentKind(kind).toLower();
 }
 
-/// Each gauge of the tests, once.
+/// Each instrument that something was read on, once.
 std::vector<const reg::Instrument*> gaugesUsed(const DocumentPage& page) {
     std::vector<const reg::Instrument*> used;
-    for (const auto& test : page.tests()) {
-        const reg::Instrument* gauge = page.file().gaugeOf(test.id);
+    const auto add = [&](const reg::Instrument* gauge) {
         if (gauge != nullptr && std::find(used.begin(), used.end(), gauge) == used.end()) {
             used.push_back(gauge);
         }
+    };
+    for (const auto& test : page.tests()) {
+        add(page.file().gaugeOf(test.id));
+    }
+    for (const auto item : {Item::VisitAnalyser, Item::VisitGauge}) {
+        add(page.file().instrumentOf(page.visit(), item));
     }
     return used;
 }
@@ -200,6 +190,21 @@ std::string volumeNote(const DocumentPage& page) {
 
 }  // namespace
 
+std::vector<std::string> addressLines(const reg::Address& address) {
+    std::vector<std::string> lines;
+    for (const auto* line : {&address.line1, &address.line2}) {
+        if (!line->empty()) {
+            lines.push_back(*line);
+        }
+    }
+    const std::string town =
+        address.town + (address.town.empty() || address.postcode.empty() ? "" : " ") + address.postcode;
+    if (!town.empty()) {
+        lines.push_back(town);
+    }
+    return lines;
+}
+
 FieldGrid whoAndWhere(const DocumentPage& page) {
     FieldGrid grid;
     grid.title = page.text(QT_TRANSLATE_NOOP("Words", "Who and where"));
@@ -226,8 +231,13 @@ FieldGrid whoAndWhere(const DocumentPage& page) {
 
 Table instrumentTable(const DocumentPage& page) {
     Table table;
-    table.title = page.text(QT_TRANSLATE_NOOP("Words", "Gauges"));
-    table.columns = {{page.text(QT_TRANSLATE_NOOP("Words", "Gauge")), Align::Left, 2.0},
+    // Of a test there are gauges alone.
+    const bool mixed = page.file().instrumentOf(page.visit(), Item::VisitAnalyser) != nullptr;
+    table.title = mixed ? page.text(QT_TRANSLATE_NOOP("Words", "Instruments"))
+                        : page.text(QT_TRANSLATE_NOOP("Words", "Gauges"));
+    table.columns = {{mixed ? page.text(QT_TRANSLATE_NOOP("Words", "Instrument"))
+                            : page.text(QT_TRANSLATE_NOOP("Words", "Gauge")),
+                      Align::Left, 2.0},
                      {page.text(QT_TRANSLATE_NOOP("Words", "Serial number")), Align::Left, 1.0},
                      {page.text(QT_TRANSLATE_NOOP("Words", "Resolution")), Align::Right, 0.8},
                      {page.text(QT_TRANSLATE_NOOP("Words", "Accuracy")), Align::Right, 0.8},

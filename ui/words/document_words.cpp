@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/words/document_words.h"
 
-#include "ui/words/document_page.h"
+#include "ui/words/document_parts.h"
 
 #include <QStringList>
 
@@ -37,6 +37,48 @@ QString firmLine(const DocumentPage& page) {
     return parts.join(QStringLiteral(" · "));
 }
 
+std::string engineerCaption(const DocumentPage& page) {
+    switch (page.input().kind) {
+        case record::RecordKind::TightnessAndPurge:
+        case record::RecordKind::LargerPipework:
+            return page.text(QT_TRANSLATE_NOOP("Words", "Tested and signed by (name typed)"));
+        case record::RecordKind::LandlordSafety:
+        case record::RecordKind::OwnerSafety:
+            return numbered(page, "(viii)", QT_TRANSLATE_NOOP("Words", "Checked and signed by (name typed)"));
+        default:
+            return page.text(QT_TRANSLATE_NOOP("Words", "Signed by the engineer (name typed)"));
+    }
+}
+
+/// What it follows: the law or the standard.
+QString followed(const DocumentPage& page) {
+    switch (page.input().kind) {
+        case record::RecordKind::LandlordSafety:
+            return page.say(QT_TRANSLATE_NOOP(
+                "Words", "Gas Safety (Installation and Use) Regulations 1998, regulation 36(3)(c)"));
+        case record::RecordKind::OwnerSafety:
+        case record::RecordKind::Service:
+            return page.say(QT_TRANSLATE_NOOP(
+                "Words", "Gas Safety (Installation and Use) Regulations 1998, regulation 26(9)"));
+        case record::RecordKind::Commissioning:
+            return page.say(QT_TRANSLATE_NOOP(
+                "Words",
+                "Gas Safety (Installation and Use) Regulations 1998, regulations 26(9) and 33; BS 6798"));
+        case record::RecordKind::WarningNotice:
+            return page.say(QT_TRANSLATE_NOOP("Words", "IGEM/G/11"));
+        case record::RecordKind::RoomInvestigation:
+            return page.say(QT_TRANSLATE_NOOP("Words", "BS 7967; IGEM/G/11 Supplement 1"));
+        case record::RecordKind::ReportableEntry:
+            return page.say(QT_TRANSLATE_NOOP("Words", "RIDDOR 2013, regulation 11(2)"));
+        case record::RecordKind::BuildingNotice:
+            return page.say(QT_TRANSLATE_NOOP("Words", "Building Regulations 2010, regulations 20 and 40"));
+        case record::RecordKind::LargerPipework:
+            return page.say(QT_TRANSLATE_NOOP("Words", "IGE/UP/1, IGE/UP/1A"));
+        default:
+            return editionsFollowed(page);
+    }
+}
+
 record::Signature engineerSignature(const DocumentPage& page) {
     const reg::Engineer* engineer = page.file().engineer();
     const QString date = page.words().date(page.file().visit.date);
@@ -44,7 +86,7 @@ record::Signature engineerSignature(const DocumentPage& page) {
         engineer != nullptr && !engineer->cardNumber.empty()
             ? page.say(QT_TRANSLATE_NOOP("Words", "card %1, %2"), {qstring(engineer->cardNumber), date})
             : date;
-    return {page.text(QT_TRANSLATE_NOOP("Words", "Tested and signed by (name typed)")),
+    return {engineerCaption(page),
             page.has(page.visit(), Item::SignedByEngineer)
                 ? utf8(page.value(page.visit(), Item::SignedByEngineer))
                 : absentCell(),
@@ -76,7 +118,7 @@ void setFrame(const DocumentPage& page, Document& document) {
     document.kind = std::string(record::kindCode(input.kind));
     document.language = utf8(page.words().language());
     document.title = utf8(page.words().recordKind(input.kind));
-    document.subtitle = utf8(editionsFollowed(page));
+    document.subtitle = utf8(followed(page));
     document.firm = utf8(firmLine(page));
     document.logo = input.logo;
     document.issued = utf8(page.words().date(input.issued));
@@ -90,13 +132,7 @@ void setFrame(const DocumentPage& page, Document& document) {
     document.digestWord = page.text(QT_TRANSLATE_NOOP("Words", "digest"));
 }
 
-}  // namespace
-
-Document documentFor(const DocumentInput& input, const Words& words) {
-    const DocumentPage page(input, words);
-    Document document;
-    setFrame(page, document);
-    auto& blocks = document.blocks;
+void addTightnessRecord(const DocumentPage& page, Blocks& blocks) {
     blocks.emplace_back(headline(page));
     addWhatToDo(page, blocks);
     blocks.emplace_back(whoAndWhere(page));
@@ -113,8 +149,33 @@ Document documentFor(const DocumentInput& input, const Words& words) {
         blocks.emplace_back(purgeGrid(page, test));
         blocks.emplace_back(restoreGrid(page, test));
     }
-    blocks.emplace_back(remarks(page));
-    blocks.emplace_back(signatures(page));
+}
+
+void addBody(const DocumentPage& page, Blocks& blocks) {
+    switch (page.input().kind) {
+        case record::RecordKind::TightnessAndPurge:
+            return addTightnessRecord(page, blocks);
+        case record::RecordKind::LandlordSafety:
+        case record::RecordKind::OwnerSafety:
+            return addSafetyRecord(page, blocks);
+        case record::RecordKind::Commissioning:
+            return addCommissioningRecord(page, blocks);
+        case record::RecordKind::Service:
+            return addServiceRecord(page, blocks);
+        default:
+            return addListedRecord(page, blocks);
+    }
+}
+
+}  // namespace
+
+Document documentFor(const DocumentInput& input, const Words& words) {
+    const DocumentPage page(input, words);
+    Document document;
+    setFrame(page, document);
+    addBody(page, document.blocks);
+    document.blocks.emplace_back(remarks(page));
+    document.blocks.emplace_back(signatures(page));
     return document;
 }
 

@@ -62,7 +62,7 @@ constexpr std::array kVisitItemTexts{
     ItemText{Item::OtherFuels, QT_TRANSLATE_NOOP("Words", "Appliances of other fuels"), ""},
     ItemText{Item::CauseFound, QT_TRANSLATE_NOOP("Words", "Cause found"),
              QT_TRANSLATE_NOOP("Words", "“Not found” is an answer.")},
-    ItemText{Item::InvestigationActions, QT_TRANSLATE_NOOP("Words", "What was done"), ""},
+    ItemText{Item::InvestigationActions, QT_TRANSLATE_NOOP("Words", "What was done about it"), ""},
     ItemText{Item::LeftAs, QT_TRANSLATE_NOOP("Words", "How the gas was left"), ""},
     // appliance: whether and how it was seen
     ItemText{Item::ApplianceInspected, QT_TRANSLATE_NOOP("Words", "What was done with it"),

@@ -67,7 +67,9 @@ TEST_F(Demonstration, EveryOutcomeIsAsItsAuthorWorkedItOut) {
             expectFindings(findings, reg::subject(test.test.id), test.expected, planned.about);
         }
         if (planned.expectedOverall) {
-            EXPECT_EQ(say(record::outcomeOf(file, findings)), say(*planned.expectedOverall)) << planned.about;
+            EXPECT_EQ(say(record::outcomeOf(planned.kinds.front(), file, findings)),
+                      say(*planned.expectedOverall))
+                << planned.about;
         }
     }
 }
@@ -75,12 +77,14 @@ TEST_F(Demonstration, EveryOutcomeIsAsItsAuthorWorkedItOut) {
 TEST_F(Demonstration, WhatIsToBeIssuedLacksNothingAndADraftDoes) {
     for (const auto& planned : s_scenario->visits) {
         const auto file = s_scenario->fileOf(planned);
-        const auto missing =
-            record::missingFor(record::RecordKind::TightnessAndPurge, file, judging::judge(file, book));
-        for (const auto& one : missing) {
-            EXPECT_FALSE(planned.issue)
-                << planned.about << " lacks "
-                << (one.item ? reg::infoOf(*one.item).code : record::fieldCode(*one.field));
+        const auto findings = judging::judge(file, book);
+        for (const auto kind : planned.kinds) {
+            for (const auto& one : record::missingFor(kind, file, findings)) {
+                EXPECT_FALSE(planned.issue)
+                    << planned.about << " lacks "
+                    << (one.item ? reg::infoOf(*one.item).code : record::fieldCode(*one.field)) << " for "
+                    << record::kindCode(kind);
+            }
         }
     }
 }

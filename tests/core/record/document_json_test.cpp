@@ -38,6 +38,9 @@ Document fullDocument() {
                     {{Outcome::Fail, "Tightness: fail", "0.31 mbar", "why", {"note"}, {"source"}}}},
         Paragraph{"Remarks", "Llŷr ap Tŵm\nWiśniewski 🔥", true},
         Signatures{{{"Tested by", "Tamsin", "card 1"}}},
+        Statements{"Boiler",
+                   {{"Defects", "none found", std::nullopt, {}},
+                    {"Safe to use", "no", Outcome::Fail, {"declared", "by Tamsin"}}}},
     };
     return document;
 }

@@ -201,6 +201,16 @@ void addTexts(QStringList& to, const Paragraph& block) {
     add(to, block.text);
 }
 
+void addTexts(QStringList& to, const Statements& block) {
+    to << QString::fromStdString(block.title);
+    for (const Statement& statement : block.statements) {
+        to << QString::fromStdString(statement.caption) << QString::fromStdString(statement.text);
+        for (const std::string& detail : statement.details) {
+            to << QString::fromStdString(detail);
+        }
+    }
+}
+
 void addTexts(QStringList& to, const Signatures& block) {
     for (const Signature& one : block.signatures) {
         add(to, one.caption);
@@ -229,6 +239,10 @@ Document usualDocument() {
                    {"Volume passed", {"0.020 m³"}, false},
                    {"Test point proved", {"with fluid, wiped"}, false},
                    {"Standing pressure", {"not taken"}, true}}},
+        Statements{
+            "Boiler, kitchen",
+            {{"Safety defects", "none found", std::nullopt, {}},
+             {"Safe to use", "no, declared not safe", Outcome::Fail, {"by R. Alder, from what was seen"}}}},
         Paragraph{"Remarks", "The cupboard door sticks; the valve handle is reached from the left.", false},
         signatures()};
     return document;
@@ -280,6 +294,12 @@ Document longestDocument() {
                        all,
                        Paragraph{"Remarks", repeated(sentence, 120) + "\n\n" + word + "\n" + sentence, false},
                        Paragraph{"", repeated(sentence, 5), true},
+                       Statements{repeated("A title that runs on ", 12),
+                                  {{repeated("A caption of several lines ", 4),
+                                    repeated(sentence, 70),
+                                    Outcome::Fail,
+                                    {repeated(sentence, 40), word}},
+                                   {word, word, std::nullopt, {}}}},
                        Signatures{{{"Tested by", word, sentence},
                                    {"Received by", "Mrs Ł. Żółkiewska", "tenant"},
                                    {"Witnessed by", "O. Finch", "apprentice"},

@@ -60,6 +60,14 @@ class TextCollector {
         add(block.title);
         add(block.text);
     }
+    void operator()(const record::Statements& block) {
+        add(block.title);
+        for (const auto& statement : block.statements) {
+            add(statement.caption);
+            add(statement.text);
+            add(statement.details);
+        }
+    }
     void operator()(const record::Signatures& block) {
         for (const auto& signature : block.signatures) {
             add(signature.caption);

@@ -1,0 +1,35 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/calendar/deadlines.h"
+#include "core/register/visit_file.h"
+
+#include <optional>
+
+namespace hearth::record {
+
+/// The dates that a landlord's record shows of one appliance and its flue: each has its own.
+struct CheckDates {
+    /// When it was checked: its own date, or the visit's. Nothing for one that was not checked.
+    std::optional<calendar::Date> checked;
+    /// The deadline that the check was held against; nothing when none was known.
+    std::optional<calendar::Date> before;
+    /// The check counts as made on `before` (regulation 36A(1)).
+    bool keepsDeadline = false;
+    /// When the next check is due. Nothing when nothing is known, and for what the duty does not reach.
+    std::optional<calendar::Deadline> next;
+    /// By when an existing tenant's copy is due.
+    std::optional<calendar::Date> copyBy;
+};
+
+/// A check of an appliance that belongs to the landlord. What is a tenant's own, and what was only looked at,
+/// starts no twelve months.
+/// Source: as calendar::deadlineAfter() and tenantCopyBy(); that the duty does not reach what a tenant may take
+/// along, from memory. Checked: tests/core/record/check_dates_test.cpp.
+[[nodiscard]] CheckDates checkDatesOf(const reg::VisitFile& file, const reg::Appliance& appliance);
+
+/// The law of the premises' country.
+/// Source: as calendar::CheckLaw. Checked: tests/core/record/check_dates_test.cpp.
+[[nodiscard]] calendar::CheckLaw checkLawOf(reg::Country country);
+
+}  // namespace hearth::record

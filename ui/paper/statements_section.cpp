@@ -1,0 +1,69 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/paper/sections.h"
+
+namespace hearth::ui::paper {
+
+namespace {
+
+constexpr double kMark = 4.4;
+constexpr double kMarkRoom = 6;
+constexpr double kStatementGap = 1.4;
+/// Where the answers begin, of the width: below each other, so that an eye runs down them.
+constexpr double kAnswerShare = 0.295;
+constexpr double kAnswerGap = 3;
+
+/// The caption to the left, the answer in large ink beside it with its shape before it, details below that.
+Group groupOf(const record::Statement& statement, const Setting& setting) {
+    const double x = setting.width * kAnswerShare;
+    const double answerX = x + (statement.outcome ? kMarkRoom : 0);
+    TextStyle ink = styles::kStatement;
+    if (statement.outcome) {
+        ink.role = look::inkOf(*statement.outcome);
+    }
+    Cell caption{setting.type.set(settable(statement.caption), styles::kWhy, x - kAnswerGap), 0};
+    for (TextItem& line : caption.lines) {
+        const double down = ink.baseline() - styles::kWhy.baseline();
+        line.origin.ry() += down;
+        line.box.translate(0, down);
+    }
+    Cell answer{setting.type.set(settable(statement.text), ink, setting.width - answerX), answerX};
+    Group group;
+    group.slices = sideBySide({std::move(caption), std::move(answer)}, ink.lineHeight());
+    if (group.slices.empty()) {
+        group.slices.push_back(gap(ink.lineHeight()));
+    }
+    for (const std::string& detail : statement.details) {
+        auto lines = slicesOf(setting.type.set(settable(detail), styles::kText, setting.width - answerX),
+                              styles::kText, answerX);
+        for (Slice& slice : lines) {
+            for (Item& item : slice.items) {
+                if (auto* line = std::get_if<TextItem>(&item)) {
+                    line->column = 1;  // read after the answer, with it
+                }
+            }
+        }
+        append(group.slices, std::move(lines));
+    }
+    if (statement.outcome) {
+        const double middle = ink.lineHeight() / 2;
+        group.slices.front().items.emplace_back(
+            ShapeItem{QRectF(x, middle - kMark / 2, kMark, kMark), *statement.outcome});
+    }
+    return group;
+}
+
+}  // namespace
+
+void addStatements(std::vector<Group>& groups, const record::Statements& block, const Setting& setting) {
+    addSectionTitle(groups, block.title, setting);
+    bool isFirst = true;
+    for (const record::Statement& statement : block.statements) {
+        Group group = groupOf(statement, setting);
+        group.spaceBefore = !isFirst || block.title.empty() ? kStatementGap : 0;
+        group.keep = group.slices.size() > 12 ? Keep::Flowing : Keep::Together;
+        groups.push_back(std::move(group));
+        isFirst = false;
+    }
+}
+
+}  // namespace hearth::ui::paper

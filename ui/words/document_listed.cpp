@@ -1,0 +1,123 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/words/document_parts.h"
+#include "ui/words/kept_words.h"
+
+#include <algorithm>
+#include <set>
+
+/// Records that have no order of their own yet: everything that the kind asks for, in the order in which it
+/// asks, subject by subject.
+namespace hearth::ui::words {
+
+namespace {
+
+using record::FieldGrid;
+using reg::Item;
+using rulebook::Outcome;
+
+QString headSentenceFor(const DocumentPage& page) {
+    const auto& situations = page.file().situations;
+    const bool immediate = std::any_of(situations.begin(), situations.end(), [](const reg::Situation& one) {
+        return one.danger == reg::Danger::ImmediatelyDangerous;
+    });
+    switch (page.input().kind) {
+        case record::RecordKind::WarningNotice:
+            return immediate
+                       ? page.say(QT_TRANSLATE_NOOP("Words", "DANGER – DO NOT USE. Immediately dangerous."))
+                       : page.say(QT_TRANSLATE_NOOP("Words", "DANGER – DO NOT USE. At risk."));
+        case record::RecordKind::ReportableEntry:
+            return page.say(QT_TRANSLATE_NOOP("Words", "To be reported to HSE within 14 days."));
+        case record::RecordKind::RoomInvestigation:
+            return situations.empty()
+                       ? page.say(QT_TRANSLATE_NOOP("Words", "Investigated: what was found stands below."))
+                       : page.say(QT_TRANSLATE_NOOP("Words", "An unsafe situation was found."));
+        default:
+            return page.words().recordKind(page.input().kind);
+    }
+}
+
+/// The items of the kind that belong to subjects of one kind, in order.
+std::vector<Item> itemsOf(const DocumentPage& page, reg::SubjectKind kind) {
+    std::vector<Item> items;
+    for (const auto& wanted : record::requirementsOf(page.input().kind)) {
+        const bool signature = wanted.item == Item::SignedByEngineer || wanted.item == Item::ReceivedBy ||
+                               wanted.item == Item::VisitRemarks;
+        if (wanted.item && reg::infoOf(*wanted.item).subject == kind && !signature) {
+            items.push_back(*wanted.item);
+        }
+    }
+    return items;
+}
+
+void addSubject(const DocumentPage& page, const reg::SubjectRef& on, const std::string& title,
+                Blocks& blocks) {
+    const auto items = itemsOf(page, on.kind);
+    addGiven(page, on, title, items, blocks);
+}
+
+std::string situationTitle(const DocumentPage& page, const reg::Situation& situation) {
+    return utf8(danger(page.words(), situation.danger) + QStringLiteral(": ") + qstring(situation.what) +
+                (situation.where.empty() ? QString() : QStringLiteral(", ") + qstring(situation.where)));
+}
+
+/// Readings in rooms, one a row.
+void addRoomReadings(const DocumentPage& page, Blocks& blocks) {
+    record::Table table;
+    table.title = page.text(QT_TRANSLATE_NOOP("Words", "Carbon monoxide in the air"));
+    table.columns = {{page.text(QT_TRANSLATE_NOOP("Words", "Place")), record::Align::Left, 2.0},
+                     {page.text(QT_TRANSLATE_NOOP("Words", "After")), record::Align::Right, 1.0},
+                     {page.text(QT_TRANSLATE_NOOP("Words", "CO")), record::Align::Right, 1.0}};
+    for (const auto& reading : page.file().roomReadings()) {
+        std::vector<std::string> row;
+        for (const auto item : {Item::RoomCoPlace, Item::RoomCoAt, Item::RoomCo}) {
+            row.push_back(page.has(reading, item) ? utf8(page.value(reading, item)) : absentCell());
+        }
+        table.rows.push_back(std::move(row));
+    }
+    if (!table.rows.empty()) {
+        table.note = page.text(QT_TRANSLATE_NOOP("Words", "—: not entered."));
+        blocks.emplace_back(std::move(table));
+    }
+}
+
+bool asksOf(const DocumentPage& page, reg::SubjectKind kind) {
+    return !itemsOf(page, kind).empty();
+}
+
+}  // namespace
+
+void addListedRecord(const DocumentPage& page, Blocks& blocks) {
+    record::Headline head;
+    head.outcome = record::outcomeOf(page.input().kind, page.file(), page.findings());
+    head.sentence = utf8(headSentenceFor(page));
+    if (asksOf(page, reg::SubjectKind::Situation)) {
+        for (const auto& situation : page.file().situations) {
+            head.details.push_back(situationTitle(page, situation));
+        }
+    }
+    blocks.emplace_back(std::move(head));
+    blocks.emplace_back(whoAndWhere(page));
+    if (asksOf(page, reg::SubjectKind::Situation)) {
+        for (const auto& situation : page.file().situations) {
+            addSubject(page, reg::subject(situation.id), situationTitle(page, situation), blocks);
+        }
+    }
+    addSubject(page, page.visit(), page.text(QT_TRANSLATE_NOOP("Words", "What was asked and found")), blocks);
+    addSubject(page, reg::subject(page.file().installation.id),
+               page.text(QT_TRANSLATE_NOOP("Words", "Installation")), blocks);
+    if (asksOf(page, reg::SubjectKind::Room)) {
+        addRooms(page, blocks);
+        addRoomReadings(page, blocks);
+    }
+    if (asksOf(page, reg::SubjectKind::Appliance)) {
+        for (const auto& appliance : appliancesOf(page)) {
+            addSubject(page, reg::subject(appliance.id), utf8(applianceName(page, appliance)), blocks);
+        }
+    }
+    if (page.input().kind == record::RecordKind::RoomInvestigation) {
+        addSituations(page, blocks);
+        addFindings(page, blocks);
+    }
+}
+
+}  // namespace hearth::ui::words
