@@ -11,6 +11,8 @@ constexpr double kStatementGap = 1.4;
 /// Where the answers begin, of the width: below each other, so that an eye runs down them.
 constexpr double kAnswerShare = 0.295;
 constexpr double kAnswerGap = 3;
+/// Lines of a statement that stays with the others: a longer one is parted over pages.
+constexpr std::size_t kMostStatementLines = 12;
 
 /// The caption to the left, the answer in large ink beside it with its shape before it, details below that.
 Group groupOf(const record::Statement& statement, const Setting& setting) {
@@ -60,7 +62,9 @@ void addStatements(std::vector<Group>& groups, const record::Statements& block, 
     for (const record::Statement& statement : block.statements) {
         Group group = groupOf(statement, setting);
         group.spaceBefore = !isFirst || block.title.empty() ? kStatementGap : 0;
-        group.keep = group.slices.size() > 12 ? Keep::Flowing : Keep::Together;
+        const bool isLong = group.slices.size() > kMostStatementLines;
+        group.keep = isLong ? Keep::Flowing : Keep::Together;
+        group.staysWithNext = !isLong && &statement != &block.statements.back();
         groups.push_back(std::move(group));
         isFirst = false;
     }

@@ -47,11 +47,11 @@ QString flueOf(const DocumentPage& page, const reg::Appliance& appliance) {
 QString ownerOf(const DocumentPage& page, reg::Owner owner) {
     switch (owner) {
         case reg::Owner::Landlord:
-            return page.say(QT_TRANSLATE_NOOP("Words", "the landlord’s"));
+            return page.say(QT_TRANSLATE_NOOP("Words", "landlord’s"));
         case reg::Owner::Tenant:
-            return page.say(QT_TRANSLATE_NOOP("Words", "the tenant’s own"));
+            return page.say(QT_TRANSLATE_NOOP("Words", "tenant’s own"));
         case reg::Owner::HomeOwner:
-            return page.say(QT_TRANSLATE_NOOP("Words", "the home owner’s"));
+            return page.say(QT_TRANSLATE_NOOP("Words", "home owner’s"));
         case reg::Owner::NotSaid:
             break;
     }
@@ -220,7 +220,7 @@ std::pair<QString, QString> examinedAndResult(const DocumentPage& page, const re
 QString readingFor(const DocumentPage& page, const reg::SubjectRef& on, Item item) {
     QStringList parts;
     const auto add = [&](Item reading) {
-        if (page.has(on, reading)) {
+        if (page.has(on, reading) && page.file().choiceOf(on, reading) != choice::kNotApplicable) {
             parts << recordCaption(page.words(), reading) + u' ' + page.value(on, reading);
         }
     };
@@ -238,6 +238,9 @@ QString readingFor(const DocumentPage& page, const reg::SubjectRef& on, Item ite
             break;
         case Item::ExaminedHeatInput:
             add(Item::HeatInputRead);
+            if (!parts.isEmpty() && page.has(on, Item::HeatInputBasis)) {
+                parts.back() += u' ' + page.value(on, Item::HeatInputBasis);
+            }
             add(Item::GasRateRead);
             break;
         case Item::ExaminedCombustion:
@@ -254,6 +257,24 @@ QString readingFor(const DocumentPage& page, const reg::SubjectRef& on, Item ite
             break;
     }
     return parts.join(QStringLiteral("; "));
+}
+
+/// The explicit confirmation that item (vii) asks for.
+QString confirmation(const DocumentPage& page, const reg::SubjectRef& on) {
+    if (isSeen(page, on, choice::kVisualOnly)) {
+        return page.say(QT_TRANSLATE_NOOP("Words", "Visual check only: these matters were not examined."));
+    }
+    const auto covered = page.file().choiceOf(on, Item::CheckCovered);
+    if (covered == choice::kYes) {
+        return page.say(QT_TRANSLATE_NOOP(
+            "Words",
+            "Confirmed by the engineer: the check included the matters of regulation 26(9)(a) to (d)."));
+    }
+    return covered == choice::kNo
+               ? page.say(QT_TRANSLATE_NOOP("Words",
+                                            "The engineer says: the check did not include all matters "
+                                            "of regulation 26(9)(a) to (d)."))
+               : page.say(QT_TRANSLATE_NOOP("Words", "Not confirmed by the engineer."));
 }
 
 struct RateRow {
@@ -320,16 +341,14 @@ std::vector<reg::Appliance> appliancesOf(const DocumentPage& page) {
 }
 
 QString applianceName(const DocumentPage& page, const reg::Appliance& appliance) {
-    QStringList parts{kindOf(page, appliance)};
-    if (!appliance.place.empty()) {
-        parts << qstring(appliance.place);
-    }
+    const QString kind = kindOf(page, appliance);
     const auto all = appliancesOf(page);
     const auto at = std::find_if(all.begin(), all.end(),
                                  [&](const reg::Appliance& one) { return one.id == appliance.id; });
     const QString number =
         all.size() > 1 ? QString::number(at - all.begin() + 1) + QStringLiteral(" · ") : QString();
-    return number + parts.join(QStringLiteral(", "));
+    return appliance.place.empty() ? number + kind
+                                   : number + kind + QStringLiteral(" (") + qstring(appliance.place) + u')';
 }
 
 record::FieldGrid gridOf(const DocumentPage& page, const reg::SubjectRef& on, const std::string& title,
@@ -388,7 +407,7 @@ Table applianceTable(const DocumentPage& page) {
     return table;
 }
 
-record::FieldGrid applianceGrid(const DocumentPage& page, const reg::Appliance& appliance) {
+record::FieldGrid applianceGrid(const DocumentPage& page, const reg::Appliance& appliance, Telling told) {
     constexpr const char* kNotEntered = QT_TRANSLATE_NOOP("Words", "not entered");
     const auto& input = appliance.netInput.text.empty() ? appliance.grossInput : appliance.netInput;
     QString plate = page.typed(input);
@@ -399,17 +418,23 @@ record::FieldGrid applianceGrid(const DocumentPage& page, const reg::Appliance& 
     }
     record::FieldGrid grid;
     grid.title = utf8(applianceName(page, appliance));
-    grid.fields = {
-        page.field(QT_TRANSLATE_NOOP("Words", "Make and model"), makeOf(appliance), kNotEntered),
-        page.field(QT_TRANSLATE_NOOP("Words", "Serial number"), qstring(appliance.serial), kNotEntered),
-        page.field(QT_TRANSLATE_NOOP("Words", "GC number"), qstring(appliance.gcNumber), kNotEntered),
-        page.field(QT_TRANSLATE_NOOP("Words", "Flue"), flueOf(page, appliance), kNotEntered),
-        page.field(QT_TRANSLATE_NOOP("Words", "Input on the plate"), plate, kNotEntered),
-        page.field(QT_TRANSLATE_NOOP("Words", "Gas"), page.words().gas(appliance.gas), kNotEntered),
-        page.field(QT_TRANSLATE_NOOP("Words", "Whose"), ownerOf(page, appliance.owner), kNotEntered),
-        page.field(QT_TRANSLATE_NOOP("Words", "What was done"), doneWith(page, reg::subject(appliance.id)),
-                   kNotEntered),
-    };
+    if (told == Telling::InFull) {
+        grid.fields.push_back(
+            page.field(QT_TRANSLATE_NOOP("Words", "Make and model"), makeOf(appliance), kNotEntered));
+        grid.fields.push_back(
+            page.field(QT_TRANSLATE_NOOP("Words", "Flue"), flueOf(page, appliance), kNotEntered));
+        grid.fields.push_back(page.field(QT_TRANSLATE_NOOP("Words", "What was done"),
+                                         doneWith(page, reg::subject(appliance.id)), kNotEntered));
+    }
+    grid.fields.push_back(
+        page.field(QT_TRANSLATE_NOOP("Words", "Serial number"), qstring(appliance.serial), kNotEntered));
+    if (!appliance.gcNumber.empty()) {
+        grid.fields.push_back(
+            page.field(QT_TRANSLATE_NOOP("Words", "GC number"), qstring(appliance.gcNumber), kNotEntered));
+    }
+    grid.fields.push_back(page.field(QT_TRANSLATE_NOOP("Words", "Input on the plate"), plate, kNotEntered));
+    grid.fields.push_back(
+        page.field(QT_TRANSLATE_NOOP("Words", "Gas"), page.words().gas(appliance.gas), kNotEntered));
     return grid;
 }
 
@@ -435,19 +460,8 @@ Table matterTable(const DocumentPage& page, const reg::Appliance& appliance) {
         table.rows.push_back({page.text(matter.name), utf8(examined), cellText(result),
                               cellText(readingFor(page, on, matter.item))});
     }
-    const auto covered = page.file().choiceOf(on, Item::CheckCovered);
-    table.note =
-        isSeen(page, on, choice::kVisualOnly)
-            ? page.text(QT_TRANSLATE_NOOP("Words", "Visual check only: these matters were not examined."))
-        : covered == choice::kYes
-            ? page.text(QT_TRANSLATE_NOOP(
-                  "Words",
-                  "Confirmed by the engineer: the check included the matters of regulation 26(9)(a) to (d)."))
-        : covered == choice::kNo
-            ? page.text(QT_TRANSLATE_NOOP(
-                  "Words",
-                  "The engineer says: the check did not include all matters of regulation 26(9)(a) to (d)."))
-            : page.text(QT_TRANSLATE_NOOP("Words", "Not confirmed by the engineer."));
+    const QString dash = page.say(QT_TRANSLATE_NOOP("Words", "—: nothing was read for it."));
+    table.note = utf8(confirmation(page, on) + u' ' + dash);
     return table;
 }
 

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "ui/words/document_parts.h"
+#include "ui/words/document_page.h"
 
 #include <QStringList>
 
@@ -61,12 +61,6 @@ bool isSaidOfAll(const DocumentPage& page, const judging::Judged& judged) {
 /// "Tightness", or "after the repair · Tightness" where there are several tests.
 QString nameOf(const DocumentPage& page, const judging::Judged& judged) {
     const QString title = page.words().findingTitle(judged.finding.kind);
-    const auto appliances = appliancesOf(page);
-    for (const auto& appliance : appliances) {
-        if (appliances.size() > 1 && judged.subject == reg::subject(appliance.id)) {
-            return applianceName(page, appliance) + QStringLiteral(" · ") + title;
-        }
-    }
     for (const auto& test : page.tests()) {
         if (page.severalTests() && judged.subject == reg::subject(test.id)) {
             return page.testLabel(test) + QStringLiteral(" · ") + title;
@@ -168,6 +162,10 @@ bool isConfirmed(const rulebook::Entry& entry) {
     return entry.isKnown() && entry.provenance == rulebook::Provenance::Firm && !entry.confirmedBy.empty();
 }
 
+bool isWanted(const judging::Judged& judged, const Wanted& wanted) {
+    return !wanted || wanted(judged);
+}
+
 /// Who confirmed the limits that a record used, and when: told once where that is the same for all of them.
 struct Confirmed {
     std::string by;                    // empty: nobody, or several people
@@ -175,12 +173,12 @@ struct Confirmed {
     bool sameDay = true;
 };
 
-Confirmed confirmedLimits(const DocumentPage& page) {
+Confirmed confirmedLimits(const DocumentPage& page, const Wanted& wanted) {
     Confirmed confirmed;
     bool isFirst = true;
     for (const auto& judged : page.findings()) {
         for (const auto& entry : judged.finding.limits) {
-            if (!isConfirmed(entry) || !showsLimits(page, judged)) {
+            if (!isConfirmed(entry) || !isWanted(judged, wanted) || !showsLimits(page, judged)) {
                 continue;
             }
             if (!isFirst && entry.confirmedBy != confirmed.by) {
@@ -293,14 +291,14 @@ bool isPlainPass(const judging::Judged& judged) {
            !finding.measured && finding.limits.empty() && finding.notes.empty();
 }
 
-FindingLine plainPasses(const DocumentPage& page) {
+FindingLine plainPasses(const DocumentPage& page, const Wanted& wanted) {
     FindingLine line;
     line.outcome = Outcome::Pass;
     line.title = utf8(withOutcome(page, page.say(QT_TRANSLATE_NOOP("Words", "Also seen to")), Outcome::Pass));
     QStringList sentences;
     for (const auto& judged : page.findings()) {
         const QString sentence = page.words().sentence(judged.finding.why);
-        if (isPlainPass(judged) && !sentences.contains(sentence)) {
+        if (isPlainPass(judged) && isWanted(judged, wanted) && !sentences.contains(sentence)) {
             sentences << sentence;
         }
     }
@@ -377,25 +375,26 @@ Headline headline(const DocumentPage& page) {
     return head;
 }
 
-FindingList findingList(const DocumentPage& page) {
+FindingList findingList(const DocumentPage& page, const Wanted& wanted) {
     FindingList list;
     list.title = page.text(QT_TRANSLATE_NOOP("Words", "Findings, with the limits used"));
-    const auto confirmed = confirmedLimits(page);
+    const auto confirmed = confirmedLimits(page, wanted);
     const auto& findings = page.findings();
     for (auto judged = findings.begin(); judged != findings.end(); ++judged) {
         const bool said = page.severalTests() && isSaidOfAll(page, *judged) &&
                           std::any_of(findings.begin(), judged, [&](const judging::Judged& earlier) {
                               return isSaidOfOther(*judged, earlier);
                           });
-        if (!said && !isPlainPass(*judged) && !isSaidByTightness(page, *judged)) {
+        if (!said && isWanted(*judged, wanted) && !isPlainPass(*judged) &&
+            !isSaidByTightness(page, *judged)) {
             list.findings.push_back(lineOf(page, *judged, confirmed));
         }
     }
-    const auto plain = plainPasses(page);
+    const auto plain = plainPasses(page, wanted);
     if (!plain.why.empty()) {
         list.findings.push_back(plain);
     }
-    if (!confirmed.by.empty()) {
+    if (!confirmed.by.empty() && !list.findings.empty()) {
         list.findings.back().sources.push_back(confirmedBy(page, confirmed));
     }
     return list;

@@ -5,6 +5,7 @@
 
 #include <QString>
 
+#include <functional>
 #include <string>
 #include <vector>
 
@@ -80,7 +81,9 @@ class DocumentPage {
 
 // document_findings.cpp
 [[nodiscard]] record::Headline headline(const DocumentPage& page);
-[[nodiscard]] record::FindingList findingList(const DocumentPage& page);
+/// Those that `wanted` names, or all.
+using Wanted = std::function<bool(const judging::Judged&)>;
+[[nodiscard]] record::FindingList findingList(const DocumentPage& page, const Wanted& wanted = {});
 void addWhatToDo(const DocumentPage& page, std::vector<record::Block>& blocks);
 // document_site.cpp
 [[nodiscard]] record::FieldGrid whoAndWhere(const DocumentPage& page);

@@ -29,7 +29,10 @@ void addGiven(const DocumentPage& page, const reg::SubjectRef& on, const std::st
 // document_appliances.cpp
 [[nodiscard]] record::Headline applianceHeadline(const DocumentPage& page);
 [[nodiscard]] record::Table applianceTable(const DocumentPage& page);
-[[nodiscard]] record::FieldGrid applianceGrid(const DocumentPage& page, const reg::Appliance& appliance);
+/// Beside a table of the appliances, or alone.
+enum class Telling { BesideTable, InFull };
+[[nodiscard]] record::FieldGrid applianceGrid(const DocumentPage& page, const reg::Appliance& appliance,
+                                              Telling told);
 [[nodiscard]] record::Statements declarations(const DocumentPage& page, const reg::Appliance& appliance);
 [[nodiscard]] record::Table matterTable(const DocumentPage& page, const reg::Appliance& appliance);
 void addReadings(const DocumentPage& page, const reg::Appliance& appliance, Blocks& blocks);

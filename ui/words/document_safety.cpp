@@ -5,6 +5,7 @@
 
 #include <QStringList>
 
+#include <algorithm>
 #include <array>
 
 namespace hearth::ui::words {
@@ -22,10 +23,9 @@ constexpr std::array kLookedAt{Item::LocationSeen,    Item::StabilitySeen, Item:
                                Item::FlueSeen,        Item::TerminalSeen,  Item::FlueHidden,
                                Item::VentilationSeen, Item::FlueFlowTest,  Item::SpillageTest,
                                Item::SafetyDevices,   Item::FlameSeen,     Item::ServicedToday};
-constexpr std::array kLookedAtFurther{Item::FlueNotSeen,     Item::FlueRoute,      Item::ConnectionSeen,
-                                      Item::ClearancesSeen,  Item::SpillageFans,   Item::CaseSealSeen,
-                                      Item::CondensateSeen,  Item::PressureRelief, Item::HeatInputBasis,
-                                      Item::FlueRatioPrinted};
+constexpr std::array kLookedAtFurther{Item::FlueNotSeen,    Item::FlueRoute,      Item::ConnectionSeen,
+                                      Item::ClearancesSeen, Item::SpillageFans,   Item::CaseSealSeen,
+                                      Item::CondensateSeen, Item::PressureRelief, Item::FlueRatioPrinted};
 constexpr std::array kSite{Item::GasOnArrival, Item::SmellOnArrival, Item::VisualInspection};
 constexpr std::array kSiteFurther{Item::MeterNotice, Item::MainBonding, Item::VisualNotes, Item::StillToDo};
 
@@ -34,18 +34,18 @@ bool isLandlords(const DocumentPage& page) {
 }
 
 QString dateOr(const DocumentPage& page, const std::optional<calendar::Date>& date) {
-    return date ? page.words().date(*date) : QString();
+    return date ? page.words().shortDate(*date) : QString();
 }
 
 /// "1 June 2027", or both dates where the texts leave it open.
 QString dueText(const DocumentPage& page, const calendar::Deadline& due) {
     return due.latest ? page.say(QT_TRANSLATE_NOOP("Words", "%1 or %2: keep the first"),
-                                 {page.words().date(due.date), page.words().date(*due.latest)})
-                      : page.words().date(due.date);
+                                 {page.words().shortDate(due.date), page.words().shortDate(*due.latest)})
+                      : page.words().shortDate(due.date);
 }
 
 const char* noDueReason(const reg::Appliance& appliance) {
-    return appliance.owner == reg::Owner::Tenant ? QT_TRANSLATE_NOOP("Words", "the tenant’s own")
+    return appliance.owner == reg::Owner::Tenant ? QT_TRANSLATE_NOOP("Words", "tenant’s own")
                                                  : QT_TRANSLATE_NOOP("Words", "not known");
 }
 
@@ -66,7 +66,7 @@ Table dateTable(const DocumentPage& page) {
         const auto cell = [](const QString& text) { return text.isEmpty() ? absentCell() : utf8(text); };
         table.rows.push_back(
             {utf8(applianceName(page, appliance)),
-             dates.checked ? utf8(page.words().date(*dates.checked))
+             dates.checked ? utf8(page.words().shortDate(*dates.checked))
                            : page.text(QT_TRANSLATE_NOOP("Words", "— not checked")),
              cell(dateOr(page, dates.before)), cell(kept),
              dates.next ? utf8(dueText(page, *dates.next)) : "— " + page.text(noDueReason(appliance))});
@@ -130,7 +130,7 @@ FieldGrid partiesGrid(const DocumentPage& page) {
 
 void addAppliance(const DocumentPage& page, const reg::Appliance& appliance, Blocks& blocks) {
     const auto on = reg::subject(appliance.id);
-    blocks.emplace_back(applianceGrid(page, appliance));
+    blocks.emplace_back(applianceGrid(page, appliance, Telling::BesideTable));
     if (page.file().choiceOf(on, Item::ApplianceInspected) == choice::kNotInspected) {
         return;
     }
@@ -151,8 +151,21 @@ void addAppliance(const DocumentPage& page, const reg::Appliance& appliance, Blo
 }  // namespace
 
 void addFindings(const DocumentPage& page, Blocks& blocks) {
-    if (!page.findings().empty()) {
-        blocks.emplace_back(findingList(page));
+    auto site = findingList(page, [](const judging::Judged& judged) {
+        return judged.subject.kind != reg::SubjectKind::Appliance;
+    });
+    if (!site.findings.empty()) {
+        blocks.emplace_back(std::move(site));
+    }
+    for (const auto& appliance : appliancesOf(page)) {
+        auto own = findingList(page, [&](const judging::Judged& judged) {
+            return judged.subject == reg::subject(appliance.id);
+        });
+        if (!own.findings.empty()) {
+            own.title =
+                page.text(QT_TRANSLATE_NOOP("Words", "Findings: %1"), {applianceName(page, appliance)});
+            blocks.emplace_back(std::move(own));
+        }
     }
 }
 
@@ -161,23 +174,32 @@ void addRooms(const DocumentPage& page, Blocks& blocks) {
     if (rooms.empty()) {
         return;
     }
+    std::vector<Item> items{Item::RoomName, Item::RoomCoAlarm, Item::RoomCoAlarmExpiry, Item::RoomSmokeAlarm,
+                            Item::RoomSmokeAlarmExpiry};
     Table table;
     table.title = page.text(QT_TRANSLATE_NOOP("Words", "Alarms"));
     table.columns = {{page.text(QT_TRANSLATE_NOOP("Words", "Room")), Align::Left, 1.4},
-                     {page.text(QT_TRANSLATE_NOOP("Words", "CO alarm")), Align::Left, 1.5},
-                     {page.text(QT_TRANSLATE_NOOP("Words", "Replace by")), Align::Left, 1.3},
-                     {page.text(QT_TRANSLATE_NOOP("Words", "Smoke alarm")), Align::Left, 1.5},
-                     {page.text(QT_TRANSLATE_NOOP("Words", "Replace by")), Align::Left, 1.3},
-                     {page.text(QT_TRANSLATE_NOOP("Words", "Remarks")), Align::Left, 1.8}};
+                     {page.text(QT_TRANSLATE_NOOP("Words", "CO alarm")), Align::Left, 1.9},
+                     {page.text(QT_TRANSLATE_NOOP("Words", "Replace by")), Align::Left, 1.5},
+                     {page.text(QT_TRANSLATE_NOOP("Words", "Smoke alarm")), Align::Left, 1.9},
+                     {page.text(QT_TRANSLATE_NOOP("Words", "Replace by")), Align::Left, 1.5}};
+    const bool remarked = std::any_of(rooms.begin(), rooms.end(), [&](const reg::SubjectRef& room) {
+        return page.has(room, Item::RoomAlarmNotes);
+    });
+    if (remarked) {
+        items.push_back(Item::RoomAlarmNotes);
+        table.columns.push_back({page.text(QT_TRANSLATE_NOOP("Words", "Remarks")), Align::Left, 1.8});
+    }
+    bool holes = false;
     for (const auto& room : rooms) {
         std::vector<std::string> row;
-        for (const auto item : {Item::RoomName, Item::RoomCoAlarm, Item::RoomCoAlarmExpiry,
-                                Item::RoomSmokeAlarm, Item::RoomSmokeAlarmExpiry, Item::RoomAlarmNotes}) {
+        for (const auto item : items) {
             row.push_back(page.has(room, item) ? utf8(page.value(room, item)) : absentCell());
+            holes = holes || row.back() == absentCell();
         }
         table.rows.push_back(std::move(row));
     }
-    table.note = page.text(QT_TRANSLATE_NOOP("Words", "—: not entered."));
+    table.note = holes ? page.text(QT_TRANSLATE_NOOP("Words", "—: not entered.")) : std::string();
     blocks.emplace_back(std::move(table));
 }
 

@@ -64,7 +64,7 @@ constexpr std::array<Item, 0> kNothingFurther{};
 
 void addCommissioned(const DocumentPage& page, const reg::Appliance& appliance, Blocks& blocks) {
     const auto on = reg::subject(appliance.id);
-    blocks.emplace_back(applianceGrid(page, appliance));
+    blocks.emplace_back(applianceGrid(page, appliance, Telling::InFull));
     blocks.emplace_back(declarations(page, appliance));
     blocks.emplace_back(gridOf(page, on, {}, kWhatWork));
     if (isBoiler(appliance)) {
@@ -98,7 +98,7 @@ record::Paragraph tasks(const DocumentPage& page, const reg::SubjectRef& on) {
 
 void addServiced(const DocumentPage& page, const reg::Appliance& appliance, Blocks& blocks) {
     const auto on = reg::subject(appliance.id);
-    blocks.emplace_back(applianceGrid(page, appliance));
+    blocks.emplace_back(applianceGrid(page, appliance, Telling::InFull));
     blocks.emplace_back(declarations(page, appliance));
     auto what = gridOf(page, on, {}, kServiceWhat);
     for (const Item item : kServiceTold) {
