@@ -100,6 +100,18 @@ QString summaryOf(const DocumentPage& page, const reg::Appliance& appliance) {
     return applianceName(page, appliance) + QStringLiteral(": ") + parts.join(QStringLiteral(", ")) + u'.';
 }
 
+/// What keeps an appliance's readings from a pass, by name: "Burner pressure: look again".
+QString openFindings(const DocumentPage& page, const reg::Appliance& appliance) {
+    QStringList open;
+    for (const auto& judged : page.findings()) {
+        if (judged.subject == reg::subject(appliance.id) && judged.finding.outcome != Outcome::Pass) {
+            open << page.words().findingTitle(judged.finding.kind) + QStringLiteral(": ") +
+                        page.words().outcome(judged.finding.outcome);
+        }
+    }
+    return open.join(QStringLiteral("; "));
+}
+
 const char* headSentenceOf(const DocumentPage& page, Outcome outcome) {
     const auto appliances = appliancesOf(page);
     const bool unsafe = std::any_of(appliances.begin(), appliances.end(), [&](const reg::Appliance& one) {
@@ -238,9 +250,6 @@ QString readingFor(const DocumentPage& page, const reg::SubjectRef& on, Item ite
             break;
         case Item::ExaminedHeatInput:
             add(Item::HeatInputRead);
-            if (!parts.isEmpty() && page.has(on, Item::HeatInputBasis)) {
-                parts.back() += u' ' + page.value(on, Item::HeatInputBasis);
-            }
             add(Item::GasRateRead);
             break;
         case Item::ExaminedCombustion:
@@ -379,6 +388,10 @@ record::Headline applianceHeadline(const DocumentPage& page) {
     head.sentence = page.text(headSentenceOf(page, head.outcome));
     for (const auto& appliance : appliancesOf(page)) {
         head.details.push_back(utf8(summaryOf(page, appliance)));
+        const QString open = openFindings(page, appliance);
+        if (!open.isEmpty()) {
+            head.details.push_back(utf8(open));
+        }
     }
     return head;
 }

@@ -3,6 +3,7 @@
 #include "ui/words/kept_words.h"
 
 #include <algorithm>
+#include <array>
 #include <set>
 
 /// Records that have no order of their own yet: everything that the kind asks for, in the order in which it
@@ -107,12 +108,20 @@ void addListedRecord(const DocumentPage& page, Blocks& blocks) {
                page.text(QT_TRANSLATE_NOOP("Words", "Installation")), blocks);
     if (asksOf(page, reg::SubjectKind::Room)) {
         addRooms(page, blocks);
+        for (const auto& room : page.file().rooms()) {
+            addGiven(page, room, utf8(page.value(room, Item::RoomName)), std::array{Item::RoomFinding},
+                     blocks);
+        }
         addRoomReadings(page, blocks);
     }
     if (asksOf(page, reg::SubjectKind::Appliance)) {
         for (const auto& appliance : appliancesOf(page)) {
             addSubject(page, reg::subject(appliance.id), utf8(applianceName(page, appliance)), blocks);
         }
+    }
+    if (page.input().kind == record::RecordKind::CalibrationLog ||
+        page.file().instrumentOf(page.visit(), Item::VisitAnalyser) != nullptr) {
+        blocks.emplace_back(instrumentTable(page));
     }
     if (page.input().kind == record::RecordKind::RoomInvestigation) {
         addSituations(page, blocks);

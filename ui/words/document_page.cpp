@@ -140,6 +140,9 @@ QString DocumentPage::value(const reg::SubjectRef& on, Item item) const {
     switch (reg::infoOf(item).kind) {
         case reg::ItemKind::Number: {
             const auto number = quantity::Decimal::parse(entry->text);
+            if (number && item == Item::HeatInputRead && has(on, Item::HeatInputBasis)) {
+                return m_words.figure({*number, entry->unit}) + u' ' + value(on, Item::HeatInputBasis);
+            }
             return number ? m_words.figure({*number, entry->unit}) : unreadable();
         }
         case reg::ItemKind::Choice:

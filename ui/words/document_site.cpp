@@ -100,6 +100,11 @@ std::vector<const reg::Instrument*> gaugesUsed(const DocumentPage& page) {
     for (const auto& test : page.tests()) {
         add(page.file().gaugeOf(test.id));
     }
+    if (page.input().kind == record::RecordKind::CalibrationLog) {
+        for (const auto& instrument : page.file().instruments) {
+            add(&instrument);
+        }
+    }
     for (const auto item : {Item::VisitAnalyser, Item::VisitGauge}) {
         add(page.file().instrumentOf(page.visit(), item));
     }

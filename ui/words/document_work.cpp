@@ -17,9 +17,8 @@ constexpr std::array kControls{Item::ControlTime, Item::ControlRoom,     Item::C
 constexpr std::array kWaterTreatment{Item::WaterCleaned,  Item::WaterCleaner,  Item::WaterInhibitor,
                                      Item::WaterFilter,   Item::WaterHardness, Item::ScaleReducer,
                                      Item::WaterPressure, Item::DesignFlow};
-constexpr std::array kSupply{
-    Item::MeterStandingPressure, Item::MeterWorkingPressure, Item::InletPressure, Item::GasRateRead,
-    Item::HeatInputRead,         Item::HeatInputBasis,       Item::PipeSizing};
+constexpr std::array kSupply{Item::MeterStandingPressure, Item::MeterWorkingPressure, Item::InletPressure,
+                             Item::GasRateRead,           Item::HeatInputRead,        Item::PipeSizing};
 constexpr std::array kSupplyFurther{Item::InletStanding, Item::BurnerPressure};
 constexpr std::array kHeating{Item::HeatingFlow, Item::HeatingReturn};
 constexpr std::array kHotWaterGiven{Item::HotWaterGasRate, Item::HotWaterPressure, Item::HotWaterCold,
@@ -37,9 +36,9 @@ constexpr std::array kAdvice{Item::HandoverAdvice, Item::StillToDo};
 // Service.
 constexpr std::array kServiceWhat{Item::ServiceKind, Item::NextServiceDue};
 constexpr std::array kServiceTold{Item::ServiceSymptoms, Item::ServiceParts};
-constexpr std::array kServiceRead{Item::InletPressure, Item::BurnerPressure, Item::GasRateRead,
-                                  Item::HeatInputRead, Item::HeatInputBasis, Item::ServiceAdjusted,
-                                  Item::InletO2,       Item::InletCo2};
+constexpr std::array kServiceRead{Item::InletPressure, Item::BurnerPressure,  Item::GasRateRead,
+                                  Item::HeatInputRead, Item::ServiceAdjusted, Item::InletO2,
+                                  Item::InletCo2};
 constexpr std::array kServiceSeen{Item::FlueSeen, Item::TerminalSeen, Item::VentilationSeen,
                                   Item::SafetyDevices, Item::FlameSeen};
 constexpr std::array kServiceSeenFurther{Item::CondensateSeen, Item::VesselSeen, Item::InhibitorSeen};

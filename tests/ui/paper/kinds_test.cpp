@@ -1,0 +1,136 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Every kind of record, in every language, with the longest texts that people may type: nothing is clipped,
+// nothing stands on another, and the file is PDF/A.
+#include "tests/core/record/sample_kinds.h"
+#include "tests/ui/paper/programs.h"
+#include "tests/ui/paper/sample_documents.h"
+#include "ui/paper/furniture.h"
+#include "ui/paper/paper.h"
+#include "ui/words/document_words.h"
+
+#include <QFile>
+#include <QRegularExpression>
+#include <QTemporaryDir>
+
+#include <gtest/gtest.h>
+
+namespace hearth::ui::paper {
+namespace {
+
+using KindCase = std::tuple<record::RecordKind, const char*>;
+
+/// Long words without a blank, and sentences over lines.
+std::string longText(reg::ItemKind kind) {
+    std::string text = "Donaudampfschifffahrtsgesellschaftsverwaltungsgeb\u00e4udeschl\u00fcsselkasten ";
+    for (int i = 0; i < (kind == reg::ItemKind::LongText ? 30 : 3); ++i) {
+        text += "and what else was seen there and is worth telling, ";
+    }
+    return text;
+}
+
+record::Document longestOfKind(record::RecordKind kind, const char* language) {
+    auto file = testing::visitOfKind(kind);
+    for (const auto& entry : std::vector(file.entries)) {
+        const auto itemKind = reg::infoOf(entry.item).kind;
+        if (itemKind == reg::ItemKind::Text || itemKind == reg::ItemKind::LongText) {
+            testing::enter(file, entry.subject, entry.item, longText(itemKind));
+        }
+        if (entry.item == reg::Item::DefectsFound) {
+            testing::enter(file, entry.subject, entry.item, "found");
+        }
+    }
+    file.appliances.push_back(file.appliances[0]);
+    file.appliances.back().id = reg::ApplianceId{testing::sampleBytes(60)};
+    file.appliances.back().place = longText(reg::ItemKind::Text);
+    for (const auto& entry : std::vector(file.entries)) {
+        if (entry.subject == reg::subject(file.appliances[0].id)) {
+            testing::enter(file, reg::subject(file.appliances[1].id), entry.item, entry.text);
+        }
+    }
+    const auto book = rulebook::RuleBook::shipped();
+    const auto findings = judging::judge(file, book);
+    const auto volume = judging::volumeOf(file, book);
+    auto document = words::documentFor({kind, file, findings, volume, file.visit.date},
+                                       words::Words(QString::fromUtf8(language)));
+    document.number = "QKD-000017";
+    return document;
+}
+
+QString withoutBlanks(QString text) {
+    static const QRegularExpression kBlanks(QStringLiteral("[\\s\\x{00A0}\\x{2028}]+"));
+    return text.remove(kBlanks);
+}
+
+class KindOnPaper : public ::testing::TestWithParam<KindCase> {
+  protected:
+    record::Document document = longestOfKind(std::get<0>(GetParam()), std::get<1>(GetParam()));
+    PageOptions how{PaperSize::A4, Stamp::None, testing::sampleDigest()};
+};
+
+TEST_P(KindOnPaper, holdsEveryTextWholeWithinItsMargins) {
+    const Layout layout(document, how);
+    const TypeSetter type;
+    const Sheet sheet = sheetOf(how.size);
+    const Furniture furniture(document, how, type, sheet);
+    const QRectF allowed(sheet.left - 0.02, sheet.top - 0.02, sheet.width() + 0.04,
+                         sheet.size.height() - sheet.top - sheet.bottom + 0.04);
+    QString body;
+    for (int page = 0; page < layout.pageCount(); ++page) {
+        const double top = furniture.bodyTop(page == 0);
+        for (const Layout::Run& run : layout.runs(page)) {
+            EXPECT_TRUE(allowed.contains(run.box)) << run.text.toStdString();
+            if (run.box.top() >= top - 0.02 && run.box.bottom() <= furniture.bodyBottom() + 0.02) {
+                body += withoutBlanks(run.text);
+            }
+        }
+    }
+    for (const QString& text : testing::textsOf(document)) {
+        EXPECT_TRUE(body.contains(withoutBlanks(text))) << text.left(80).toStdString();
+    }
+    EXPECT_EQ(layout.missingLetters(), QString());
+}
+
+TEST_P(KindOnPaper, setsNoTextOnAnother) {
+    constexpr double kTouching = 0.02;  // millimetres
+    const Layout layout(document, how);
+    for (int page = 0; page < layout.pageCount(); ++page) {
+        const auto runs = layout.runs(page);
+        for (std::size_t i = 0; i < runs.size(); ++i) {
+            for (std::size_t j = i + 1; j < runs.size(); ++j) {
+                const QRectF shared = runs[i].box & runs[j].box;
+                EXPECT_TRUE(shared.width() < kTouching || shared.height() < kTouching)
+                    << runs[i].text.toStdString() << " / " << runs[j].text.toStdString();
+            }
+        }
+    }
+}
+
+// ISO 19005-1 level B, as Apache PDFBox Preflight reads it.
+TEST_P(KindOnPaper, isValidPdfA) {
+    const QTemporaryDir folder;
+    QFile file(folder.filePath(QStringLiteral("record.pdf")));
+    ASSERT_TRUE(file.open(QIODevice::WriteOnly));
+    const auto pdf = toPdf(document, how);
+    ASSERT_TRUE(pdf.has_value());
+    file.write(*pdf);
+    file.close();
+    const QString said = testing::preflight(file.fileName());
+    EXPECT_TRUE(said.contains(QStringLiteral("is a valid PDF/A-1b file"))) << said.toStdString();
+}
+
+std::vector<KindCase> kindCases() {
+    std::vector<KindCase> all;
+    for (const auto kind : record::allKinds()) {
+        for (const char* language : {"en", "en_XA"}) {
+            all.emplace_back(kind, language);
+        }
+    }
+    return all;
+}
+
+INSTANTIATE_TEST_SUITE_P(Records, KindOnPaper, ::testing::ValuesIn(kindCases()), [](const auto& one) {
+    return std::string(record::kindCode(std::get<0>(one.param))) + "_" + std::get<1>(one.param);
+});
+
+}  // namespace
+}  // namespace hearth::ui::paper
