@@ -98,6 +98,7 @@ void addListedRecord(const DocumentPage& page, Blocks& blocks) {
     }
     blocks.emplace_back(std::move(head));
     blocks.emplace_back(whoAndWhere(page));
+    addClocks(page, blocks);
     if (asksOf(page, reg::SubjectKind::Situation)) {
         for (const auto& situation : page.file().situations) {
             addSubject(page, reg::subject(situation.id), situationTitle(page, situation), blocks);

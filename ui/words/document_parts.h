@@ -44,6 +44,9 @@ void addFindings(const DocumentPage& page, Blocks& blocks);
 // document_work.cpp
 void addCommissioningRecord(const DocumentPage& page, Blocks& blocks);
 void addServiceRecord(const DocumentPage& page, Blocks& blocks);
+// document_clocks.cpp
+/// The last days that the law sets for what the record is about; the words of a letter.
+void addClocks(const DocumentPage& page, Blocks& blocks);
 // document_listed.cpp
 void addListedRecord(const DocumentPage& page, Blocks& blocks);
 

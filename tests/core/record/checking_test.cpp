@@ -13,11 +13,11 @@ namespace {
 using reg::Item;
 using ::testing::IsEmpty;
 
-/// Takes a field of the register away.
-void clear(reg::VisitFile& file, Field field) {
-    auto& appliance = file.appliances.front();
-    auto& situation = file.situations.front();
-    const std::map<Field, std::function<void()>> kClear{
+using Clearing = std::map<Field, std::function<void()>>;
+
+/// The firm, people, the site, the test.
+Clearing clearingOfSite(reg::VisitFile& file) {
+    return {
         {Field::FirmName, [&] { file.firm.name.clear(); }},
         {Field::FirmAddress, [&] { file.firm.address = {}; }},
         {Field::FirmRegistration, [&] { file.firm.registrationNumber = " "; }},
@@ -48,6 +48,14 @@ void clear(reg::VisitFile& file, Field field) {
              file.people[0].party.name.clear();
              file.people[2].party.name.clear();
          }},
+    };
+}
+
+/// Appliances, situations, instruments.
+Clearing clearingOfSubjects(reg::VisitFile& file) {
+    auto& appliance = file.appliances.front();
+    auto& situation = file.situations.front();
+    return {
         {Field::ApplianceChecked,
          [&] {
              testing::enter(file, reg::subject(appliance.id), Item::ApplianceInspected, "not_inspected");
@@ -78,7 +86,13 @@ void clear(reg::VisitFile& file, Field field) {
              }
          }},
     };
-    kClear.at(field)();
+}
+
+/// Takes a field of the register away.
+void clear(reg::VisitFile& file, Field field) {
+    auto clearing = clearingOfSite(file);
+    clearing.merge(clearingOfSubjects(file));
+    clearing.at(field)();
 }
 
 /// What else may be the case at a visit, beside the first answer to everything.

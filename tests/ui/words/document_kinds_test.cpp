@@ -238,5 +238,50 @@ TEST_F(LandlordDocument, WhatWasNotInspectedSaysWhyAndNothingElse) {
     EXPECT_TRUE(blocksOf<Statements>(made()).empty());
 }
 
+std::string captionedIn(const record::Document& document, const std::string& caption) {
+    const auto field = hearth::testing::fieldOf(document, caption);
+    return field ? field->lines.front() : "(no such field)";
+}
+
+// Building Regulations 2010 regulations 20 and 40 (30 and 5 days after completion) and RIDDOR 2013 regulation
+// 11(2) (14 days): the worked dates of the facts (25 November to 25 December 2026; 20 November to 4 December
+// 2026).
+TEST(DocumentClocks, AreTheLastDaysThatTheLawSets) {
+    auto file = visitOfKind(RecordKind::BuildingNotice);
+    enter(file, reg::subject(file.visit.id), Item::WorkCompleted, "2026-11-25");
+    auto document = documentOfKind(RecordKind::BuildingNotice, file);
+    EXPECT_EQ(captionedIn(document, "Certificate to the occupier, notice to the council"),
+              "25 December 2026");
+    EXPECT_EQ(captionedIn(document, "Operating and maintaining information to the owner"),
+              "30 November 2026");
+    file.premises.country = reg::Country::Scotland;
+    document = documentOfKind(RecordKind::BuildingNotice, file);
+    EXPECT_EQ(captionedIn(document, "Certificate to the occupier, notice to the council"),
+              "no such day in this country’s law");
+
+    file = visitOfKind(RecordKind::ReportableEntry);
+    enter(file, reg::subject(file.situations[0].id), Item::SituationKnownOn, "2026-11-20");
+    EXPECT_EQ(captionedIn(documentOfKind(RecordKind::ReportableEntry, file), "Report to HSE"),
+              "4 December 2026");
+}
+
+TEST(DocumentLetters, SpeakInTheFirmsWords) {
+    auto file = visitOfKind(RecordKind::ReminderLetter);
+    EXPECT_TRUE(shows(documentOfKind(RecordKind::ReminderLetter, file), "2 Thistle Row"));
+    file.firm.reminderText = "Time for your check, as agreed.";
+    EXPECT_TRUE(shows(documentOfKind(RecordKind::ReminderLetter, file), file.firm.reminderText));
+    EXPECT_FALSE(shows(documentOfKind(RecordKind::NoAccessLetter, file), file.firm.reminderText));
+}
+
+TEST(WarningNotice, SaysFirstWhatNotToDo) {
+    auto file = visitOfKind(RecordKind::WarningNotice);
+    auto head = blocksOf<record::Headline>(documentOfKind(RecordKind::WarningNotice, file))[0];
+    EXPECT_EQ(head.outcome, Outcome::Fail);
+    EXPECT_EQ(head.sentence, "DANGER – DO NOT USE. At risk.");
+    file.situations[0].danger = reg::Danger::ImmediatelyDangerous;
+    head = blocksOf<record::Headline>(documentOfKind(RecordKind::WarningNotice, file))[0];
+    EXPECT_EQ(head.sentence, "DANGER – DO NOT USE. Immediately dangerous.");
+}
+
 }  // namespace
 }  // namespace hearth::ui::words
