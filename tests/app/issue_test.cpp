@@ -5,6 +5,7 @@
 #include "tests/support/files.h"
 #include "tests/support/fixed_clock.h"
 
+#include <algorithm>
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
@@ -85,6 +86,53 @@ TEST_F(IssueTest, TheWindowsRoadIsTheSame) {
     const auto id = issue(m_ready, std::nullopt, {});
     ASSERT_TRUE(id);
     EXPECT_EQ(m_store->recordsOf(m_ready)->size(), 1U);
+}
+
+/// The demonstration's visit that marks a record of the kind, with everything that it needs.
+reg::VisitId visitFor(const store::Store& store, record::RecordKind kind) {
+    const auto visits = store.visits("").value();
+    for (const auto& line : visits) {
+        const auto file = store.visitFile(line.visit.id).value();
+        const auto kinds = record::kindsOf(file);
+        if (std::find(kinds.begin(), kinds.end(), kind) != kinds.end() &&
+            judgeVisit(store, line.visit.id, kind)->missing.empty()) {
+            return line.visit.id;
+        }
+    }
+    return {};
+}
+
+TEST_F(IssueTest, EachKindOfTheDemonstrationIsIssuedAsItself) {
+    using record::RecordKind;
+    for (const auto kind : {RecordKind::LandlordSafety, RecordKind::OwnerSafety, RecordKind::Commissioning,
+                            RecordKind::Service, RecordKind::WarningNotice, RecordKind::RoomInvestigation,
+                            RecordKind::ReportableEntry, RecordKind::BuildingNotice}) {
+        const auto visit = visitFor(*m_store, kind);
+        ASSERT_FALSE(visit.isNull()) << record::kindCode(kind);
+        const auto id = issueRecord(*m_store, m_clock, kind, visit, std::nullopt, {});
+        ASSERT_TRUE(id) << record::kindCode(kind);
+        const auto record = m_store->record(*id).value();
+        EXPECT_EQ(record.line.header.kind, record::kindCode(kind));
+        EXPECT_EQ(record.document.kind, record::kindCode(kind));
+        EXPECT_LT(record.pdf.size(), 150U * 1024) << "a normal record stays small";
+        const auto revised = issueRecord(*m_store, m_clock, visit, *id, QStringLiteral("serial corrected"));
+        ASSERT_TRUE(revised);
+        EXPECT_EQ(m_store->record(*revised)->line.header.kind, record::kindCode(kind));
+    }
+    EXPECT_TRUE(m_store->verify());
+}
+
+TEST_F(IssueTest, ALandlordsRecordWithoutADeclarationIsRefusedByName) {
+    const auto visit = visitFor(*m_store, record::RecordKind::LandlordSafety);
+    const auto file = m_store->visitFile(visit).value();
+    reg::Entry entry = *file.find(reg::subject(file.appliances[0].id), reg::Item::SafeToUse);
+    entry.text.clear();
+    ASSERT_TRUE(m_store->saveEntry(entry));
+    const auto refused =
+        issueRecord(*m_store, m_clock, record::RecordKind::LandlordSafety, visit, std::nullopt, {});
+    ASSERT_FALSE(refused);
+    EXPECT_EQ(refused.error().code, ErrorCode::RecordIncomplete);
+    EXPECT_EQ(refused.error().details, std::vector<std::string>{"appliance.safe_to_use"});
 }
 
 }  // namespace

@@ -387,11 +387,9 @@ record::Headline applianceHeadline(const DocumentPage& page) {
     head.outcome = record::outcomeOf(page.input().kind, page.file(), page.findings());
     head.sentence = page.text(headSentenceOf(page, head.outcome));
     for (const auto& appliance : appliancesOf(page)) {
-        head.details.push_back(utf8(summaryOf(page, appliance)));
         const QString open = openFindings(page, appliance);
-        if (!open.isEmpty()) {
-            head.details.push_back(utf8(open));
-        }
+        head.details.push_back(
+            utf8(summaryOf(page, appliance) + (open.isEmpty() ? QString() : u' ' + open + u'.')));
     }
     return head;
 }
@@ -461,9 +459,9 @@ Table matterTable(const DocumentPage& page, const reg::Appliance& appliance) {
     Table table;
     table.columns = {{numbered(page, "(vii)", QT_TRANSLATE_NOOP("Words", "Matters of regulation 26(9)")),
                       Align::Left, 2.6},
-                     {page.text(QT_TRANSLATE_NOOP("Words", "Examined")), Align::Left, 1.1},
+                     {page.text(QT_TRANSLATE_NOOP("Words", "Examined")), Align::Left, 1.5},
                      {page.text(QT_TRANSLATE_NOOP("Words", "Result")), Align::Left, 1.3},
-                     {page.text(QT_TRANSLATE_NOOP("Words", "Seen and read")), Align::Left, 3.2}};
+                     {page.text(QT_TRANSLATE_NOOP("Words", "Seen and read")), Align::Left, 2.9}};
     for (const auto& matter : kMatterRows) {
         const bool instead = matter.item == Item::ExaminedCombustion;
         if (instead && !page.has(on, matter.item)) {

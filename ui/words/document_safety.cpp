@@ -219,8 +219,10 @@ void addSituations(const DocumentPage& page, Blocks& blocks) {
         table.rows.push_back({cell(danger(page.words(), situation.danger)), cell(qstring(situation.what)),
                               cell(qstring(situation.where)), cell(page.value(on, Item::SituationMadeSafe))});
     }
-    table.note = page.text(
-        QT_TRANSLATE_NOOP("Words", "—: not entered. A warning notice was to be handed over at once."));
+    const bool holes = std::any_of(table.rows.begin(), table.rows.end(), [](const auto& row) {
+        return std::find(row.begin(), row.end(), absentCell()) != row.end();
+    });
+    table.note = holes ? page.text(QT_TRANSLATE_NOOP("Words", "—: not entered.")) : std::string();
     blocks.emplace_back(std::move(table));
 }
 
