@@ -12,9 +12,8 @@ namespace hearth::ui::words {
 
 namespace {
 
-using record::FieldGrid;
+using record::RecordKind;
 using reg::Item;
-using rulebook::Outcome;
 
 QString headSentenceFor(const DocumentPage& page) {
     const auto& situations = page.file().situations;
@@ -22,18 +21,18 @@ QString headSentenceFor(const DocumentPage& page) {
         return one.danger == reg::Danger::ImmediatelyDangerous;
     });
     switch (page.input().kind) {
-        case record::RecordKind::WarningNotice:
+        case RecordKind::WarningNotice:
             return immediate
                        ? page.say(QT_TRANSLATE_NOOP("Words", "DANGER – DO NOT USE. Immediately dangerous."))
                        : page.say(QT_TRANSLATE_NOOP("Words", "DANGER – DO NOT USE. At risk."));
-        case record::RecordKind::ReportableEntry:
+        case RecordKind::ReportableEntry:
             return page.say(QT_TRANSLATE_NOOP("Words", "To be reported to HSE within 14 days."));
-        case record::RecordKind::RoomInvestigation:
+        case RecordKind::RoomInvestigation:
             return situations.empty()
                        ? page.say(QT_TRANSLATE_NOOP("Words", "Investigated: what was found stands below."))
                        : page.say(QT_TRANSLATE_NOOP("Words", "An unsafe situation was found."));
         default:
-            return page.words().recordKind(page.input().kind);
+            return {};
     }
 }
 
@@ -76,7 +75,10 @@ void addRoomReadings(const DocumentPage& page, Blocks& blocks) {
         table.rows.push_back(std::move(row));
     }
     if (!table.rows.empty()) {
-        table.note = page.text(QT_TRANSLATE_NOOP("Words", "—: not entered."));
+        const bool holes = std::any_of(table.rows.begin(), table.rows.end(), [](const auto& row) {
+            return std::find(row.begin(), row.end(), absentCell()) != row.end();
+        });
+        table.note = holes ? page.text(QT_TRANSLATE_NOOP("Words", "—: not entered.")) : std::string();
         blocks.emplace_back(std::move(table));
     }
 }
@@ -85,18 +87,56 @@ bool asksOf(const DocumentPage& page, reg::SubjectKind kind) {
     return !itemsOf(page, kind).empty();
 }
 
+/// What is big at the top of a notice, an entry or a report; an entry of the firm's books and a letter have
+/// none.
+void addListedHeadline(const DocumentPage& page, Blocks& blocks) {
+    const QString sentence = headSentenceFor(page);
+    if (sentence.isEmpty()) {
+        return;
+    }
+    record::Headline head;
+    head.outcome = record::outcomeOf(page.input().kind, page.file(), page.findings());
+    head.sentence = utf8(sentence);
+    for (const auto& situation : page.file().situations) {
+        head.details.push_back(situationTitle(page, situation));
+    }
+    blocks.emplace_back(std::move(head));
+}
+
+void addWarning(const DocumentPage& page, Blocks& blocks) {
+    blocks.emplace_back(record::Paragraph{
+        {},
+        page.text(QT_TRANSLATE_NOOP(
+            "Words",
+            "Do not use it until a registered engineer has put it right. Whoever uses it, or lets it be "
+            "used, may commit an offence: Gas Safety (Installation and Use) Regulations 1998, regulation "
+            "34.")),
+        true});
+}
+
+void addListedAppliances(const DocumentPage& page, Blocks& blocks) {
+    for (const auto& appliance : appliancesOf(page)) {
+        blocks.emplace_back(applianceGrid(page, appliance, Telling::InFull));
+        addSubject(page, reg::subject(appliance.id), {}, blocks);
+    }
+}
+
+bool speaksOfAppliances(RecordKind kind) {
+    return kind == RecordKind::RoomInvestigation || kind == RecordKind::BuildingNotice;
+}
+
+bool namesInstruments(RecordKind kind) {
+    return kind == RecordKind::RoomInvestigation || kind == RecordKind::CalibrationLog;
+}
+
 }  // namespace
 
 void addListedRecord(const DocumentPage& page, Blocks& blocks) {
-    record::Headline head;
-    head.outcome = record::outcomeOf(page.input().kind, page.file(), page.findings());
-    head.sentence = utf8(headSentenceFor(page));
-    if (asksOf(page, reg::SubjectKind::Situation)) {
-        for (const auto& situation : page.file().situations) {
-            head.details.push_back(situationTitle(page, situation));
-        }
+    const auto kind = page.input().kind;
+    addListedHeadline(page, blocks);
+    if (kind == RecordKind::WarningNotice) {
+        addWarning(page, blocks);
     }
-    blocks.emplace_back(std::move(head));
     blocks.emplace_back(whoAndWhere(page));
     addClocks(page, blocks);
     if (asksOf(page, reg::SubjectKind::Situation)) {
@@ -107,7 +147,7 @@ void addListedRecord(const DocumentPage& page, Blocks& blocks) {
     addSubject(page, page.visit(), page.text(QT_TRANSLATE_NOOP("Words", "What was asked and found")), blocks);
     addSubject(page, reg::subject(page.file().installation.id),
                page.text(QT_TRANSLATE_NOOP("Words", "Installation")), blocks);
-    if (asksOf(page, reg::SubjectKind::Room)) {
+    if (kind == RecordKind::RoomInvestigation) {
         addRooms(page, blocks);
         for (const auto& room : page.file().rooms()) {
             addGiven(page, room, utf8(page.value(room, Item::RoomName)), std::array{Item::RoomFinding},
@@ -115,16 +155,13 @@ void addListedRecord(const DocumentPage& page, Blocks& blocks) {
         }
         addRoomReadings(page, blocks);
     }
-    if (asksOf(page, reg::SubjectKind::Appliance)) {
-        for (const auto& appliance : appliancesOf(page)) {
-            addSubject(page, reg::subject(appliance.id), utf8(applianceName(page, appliance)), blocks);
-        }
+    if (speaksOfAppliances(kind)) {
+        addListedAppliances(page, blocks);
     }
-    if (page.input().kind == record::RecordKind::CalibrationLog ||
-        page.file().instrumentOf(page.visit(), Item::VisitAnalyser) != nullptr) {
+    if (namesInstruments(kind)) {
         blocks.emplace_back(instrumentTable(page));
     }
-    if (page.input().kind == record::RecordKind::RoomInvestigation) {
+    if (kind == RecordKind::RoomInvestigation) {
         addSituations(page, blocks);
         addFindings(page, blocks);
     }

@@ -101,8 +101,29 @@ record::Signature receivedSignature(const DocumentPage& page) {
                      : page.text(QT_TRANSLATE_NOOP("Words", "no name given"))};
 }
 
+/// The receipt of a notice: who signed for it, or that nobody was there and where the copy lies.
+record::Signature noticeReceipt(const DocumentPage& page) {
+    record::Signature receipt;
+    receipt.caption = page.text(QT_TRANSLATE_NOOP("Words", "Received and understood by"));
+    receipt.name = absentCell();
+    receipt.detail = page.text(QT_TRANSLATE_NOOP("Words", "not entered"));
+    if (page.file().situations.empty()) {
+        return receipt;
+    }
+    const auto on = reg::subject(page.file().situations.front().id);
+    if (page.has(on, Item::SituationReceivedBy)) {
+        receipt.name = utf8(page.value(on, Item::SituationReceivedBy));
+        receipt.detail = utf8(page.words().date(page.file().visit.date));
+    } else if (page.has(on, Item::SituationCopyLeft)) {
+        receipt.detail = page.text(QT_TRANSLATE_NOOP("Words", "not present, copy left: %1"),
+                                   {page.value(on, Item::SituationCopyLeft)});
+    }
+    return receipt;
+}
+
 record::Signatures signatures(const DocumentPage& page) {
-    return {{engineerSignature(page), receivedSignature(page)}};
+    const bool notice = page.input().kind == record::RecordKind::WarningNotice;
+    return {{engineerSignature(page), notice ? noticeReceipt(page) : receivedSignature(page)}};
 }
 
 record::Paragraph remarks(const DocumentPage& page) {

@@ -273,6 +273,36 @@ TEST(DocumentLetters, SpeakInTheFirmsWords) {
     EXPECT_FALSE(shows(documentOfKind(RecordKind::NoAccessLetter, file), file.firm.reminderText));
 }
 
+TEST(BuildingNotice, NamesTheApplianceInFull) {
+    const auto document = documentOfKind(RecordKind::BuildingNotice, visitOfKind(RecordKind::BuildingNotice));
+    for (const char* text : {"Emberline Quiet 24", "EQ-000123", "kitchen cupboard"}) {
+        EXPECT_TRUE(shows(document, text)) << text;
+    }
+    EXPECT_TRUE(blocksOf<record::Headline>(document).empty()) << "an entry of the books has no outcome";
+}
+
+TEST(CalibrationLog, ListsEveryInstrument) {
+    const auto file = visitOfKind(RecordKind::CalibrationLog);
+    const auto document = documentOfKind(RecordKind::CalibrationLog, file);
+    for (const auto& instrument : file.instruments) {
+        EXPECT_TRUE(shows(document, instrument.name)) << instrument.name;
+    }
+}
+
+TEST(WarningNotice, IsSignedForOrSaysWhereTheCopyLies) {
+    auto file = visitOfKind(RecordKind::WarningNotice);
+    const auto on = reg::subject(file.situations[0].id);
+    enter(file, on, Item::SituationReceivedBy, "E. Tenant");
+    const auto receipt = [&] {
+        return blocksOf<record::Signatures>(documentOfKind(RecordKind::WarningNotice, file))[0].signatures[1];
+    };
+    EXPECT_EQ(receipt().name, "E. Tenant");
+    takeOut(file, on, Item::SituationReceivedBy);
+    enter(file, on, Item::SituationCopyLeft, "on the table");
+    EXPECT_EQ(receipt().name, "—");
+    EXPECT_EQ(receipt().detail, "not present, copy left: on the table");
+}
+
 TEST(WarningNotice, SaysFirstWhatNotToDo) {
     auto file = visitOfKind(RecordKind::WarningNotice);
     auto head = blocksOf<record::Headline>(documentOfKind(RecordKind::WarningNotice, file))[0];
