@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/judging/judge.h"
 
-#include "core/judging/appliances.h"
+#include "core/judging/subjects.h"
 #include "core/judging/installation.h"
 #include "core/judging/readings.h"
 #include "core/rulebook/conclude.h"
@@ -264,6 +264,8 @@ std::vector<Judged> judge(const reg::VisitFile& file, const rulebook::RuleBook& 
         auto ofTest = judgeTest(file, test, book);
         all.insert(all.end(), std::make_move_iterator(ofTest.begin()), std::make_move_iterator(ofTest.end()));
     }
+    auto larger = judgeLarger(file, book);
+    all.insert(all.end(), std::make_move_iterator(larger.begin()), std::make_move_iterator(larger.end()));
     for (const auto& appliance : file.appliances) {
         auto ofOne = judgeAppliance(file, appliance, book);
         all.insert(all.end(), std::make_move_iterator(ofOne.begin()), std::make_move_iterator(ofOne.end()));

@@ -121,6 +121,19 @@ Outcome outcomeOfAppliances(RecordKind kind, const VisitFile& file,
     return file.situations.empty() ? outcome : graver(outcome, Outcome::LookAgain);
 }
 
+/// The gravest of what was found of the pipework; nothing found is no verdict.
+Outcome outcomeOfLarger(const VisitFile& file, const std::vector<judging::Judged>& findings) {
+    Outcome outcome = Outcome::Pass;
+    bool any = false;
+    for (const auto& one : findings) {
+        if (one.subject == reg::subject(file.installation.id)) {
+            outcome = graver(outcome, one.finding.outcome);
+            any = true;
+        }
+    }
+    return any ? outcome : Outcome::NoVerdict;
+}
+
 }  // namespace
 
 std::span<const RecordKind> allKinds() {
@@ -252,6 +265,7 @@ rulebook::Outcome outcomeOf(RecordKind kind, const reg::VisitFile& file,
         case RecordKind::RoomInvestigation:
             return file.situations.empty() ? Outcome::LookAgain : Outcome::Fail;
         case RecordKind::LargerPipework:
+            return outcomeOfLarger(file, findings);
         case RecordKind::BuildingNotice:
         case RecordKind::CalibrationLog:
         case RecordKind::ReminderLetter:

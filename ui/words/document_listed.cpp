@@ -15,6 +15,20 @@ namespace {
 using record::RecordKind;
 using reg::Item;
 
+const char* largerSentence(rulebook::Outcome outcome) {
+    switch (outcome) {
+        case rulebook::Outcome::Pass:
+            return QT_TRANSLATE_NOOP("Words", "The pipework was found in order by every test that was made.");
+        case rulebook::Outcome::Fail:
+            return QT_TRANSLATE_NOOP("Words", "The pipework was not found in order: see the findings.");
+        case rulebook::Outcome::LookAgain:
+            return QT_TRANSLATE_NOOP("Words", "Something is to be looked at again: see the findings.");
+        case rulebook::Outcome::NoVerdict:
+            break;
+    }
+    return QT_TRANSLATE_NOOP("Words", "No verdict: see the findings for what is missing.");
+}
+
 QString headSentenceFor(const DocumentPage& page) {
     const auto& situations = page.file().situations;
     const bool immediate = std::any_of(situations.begin(), situations.end(), [](const reg::Situation& one) {
@@ -31,6 +45,9 @@ QString headSentenceFor(const DocumentPage& page) {
             return situations.empty()
                        ? page.say(QT_TRANSLATE_NOOP("Words", "Investigated: what was found stands below."))
                        : page.say(QT_TRANSLATE_NOOP("Words", "An unsafe situation was found."));
+        case RecordKind::LargerPipework:
+            return page.say(
+                largerSentence(record::outcomeOf(page.input().kind, page.file(), page.findings())));
         default:
             return {};
     }
@@ -97,7 +114,8 @@ void addListedHeadline(const DocumentPage& page, Blocks& blocks) {
     record::Headline head;
     head.outcome = record::outcomeOf(page.input().kind, page.file(), page.findings());
     head.sentence = utf8(sentence);
-    for (const auto& situation : page.file().situations) {
+    const bool larger = page.input().kind == RecordKind::LargerPipework;
+    for (const auto& situation : larger ? std::vector<reg::Situation>() : page.file().situations) {
         head.details.push_back(situationTitle(page, situation));
     }
     blocks.emplace_back(std::move(head));
@@ -163,6 +181,8 @@ void addListedRecord(const DocumentPage& page, Blocks& blocks) {
     }
     if (kind == RecordKind::RoomInvestigation) {
         addSituations(page, blocks);
+    }
+    if (kind == RecordKind::RoomInvestigation || kind == RecordKind::LargerPipework) {
         addFindings(page, blocks);
     }
 }

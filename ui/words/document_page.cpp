@@ -95,6 +95,9 @@ std::vector<judging::Judged> DocumentPage::findingsOf(const DocumentInput& input
                        return reg::subject(one.id) == judged.subject;
                    });
         }
+        if (judged.subject.kind == reg::SubjectKind::Installation) {
+            return input.kind != record::RecordKind::LargerPipework;
+        }
         const bool entered = std::any_of(judged.about.begin(), judged.about.end(), [&](Item item) {
             return input.file.find(judged.subject, item) != nullptr;
         });

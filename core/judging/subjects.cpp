@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/judging/appliances.h"
+#include "core/judging/subjects.h"
 
 #include "core/judging/answer.h"
 
@@ -97,6 +97,10 @@ Worksheet sheetOf(Question question, const reg::VisitFile& file, const reg::Appl
     return sheet;
 }
 
+bool isEnteredOn(const reg::VisitFile& file, const reg::SubjectRef& on, Item item) {
+    return file.find(on, item) != nullptr;
+}
+
 bool isBegun(const Matter& matter, const reg::VisitFile& file, const reg::SubjectRef& on) {
     if (matter.question == Question::Regulation26) {
         return file.choiceOf(on, Item::ApplianceInspected) == choice::kInspected;
@@ -121,6 +125,25 @@ std::vector<Judged> judgeAppliance(const reg::VisitFile& file, const reg::Applia
         }
     }
     return all;
+}
+
+std::vector<Judged> judgeLarger(const reg::VisitFile& file, const rulebook::RuleBook& book) {
+    const auto on = reg::subject(file.installation.id);
+    if (!isEnteredOn(file, on, Item::LargerStart) && !isEnteredOn(file, on, Item::StrengthStart)) {
+        return {};
+    }
+    Worksheet sheet(Question::Larger, file.visit.date);
+    sheet.put(Group::Once, 0, Item::GasFamily, std::string(gasChoice(file.installation.gas)));
+    for (const auto& entry : file.entries) {
+        if (entry.subject == on && isAskedBy(infoOf(Question::Larger), entry.item)) {
+            sheet.put(Group::Once, 0, entry.item, entry.text, entry.unit);
+        }
+    }
+    auto findings = answer(sheet, book).findings;
+    for (auto& judged : findings) {
+        judged.subject = on;
+    }
+    return findings;
 }
 
 }  // namespace hearth::judging

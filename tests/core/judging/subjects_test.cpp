@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Published source: CO-safety charity's page of February 2013 (350 ppm and 0.0040 for a condensing boiler
 // without its maker's figures); regulation 26(9) of the Gas Safety (Installation and Use) Regulations 1998.
-#include "core/judging/appliances.h"
+#include "core/judging/subjects.h"
 
 #include "tests/core/judging/scenario.h"
 
@@ -87,6 +87,24 @@ TEST_F(ApplianceFindings, TheVisitsOwnWordGoesBeforeTheRegisters) {
     file.appliances[0].makerSource = "manual";
     say(Item::MakerRatio, "0.004");
     EXPECT_EQ(found(FindingKind::CombustionRatioMaximum), Outcome::Pass);
+}
+
+TEST(LargerPipework, IsJudgedOnceItsTestWasBegun) {
+    auto file = scenario::commonPractice("2026-11-10", "ed4");
+    const auto book = scenario::confirmedBook();
+    EXPECT_TRUE(judgeLarger(file, book).empty());
+    reg::Entry entry;
+    entry.subject = reg::subject(file.installation.id);
+    entry.item = Item::LargerStart;
+    entry.text = entry.canonical = "100";
+    entry.unit = quantity::UnitCode::Millibar;
+    file.entries.push_back(entry);
+    const auto findings = judgeLarger(file, book);
+    ASSERT_FALSE(findings.empty());
+    for (const auto& judged : findings) {
+        EXPECT_EQ(judged.subject, reg::subject(file.installation.id));
+        EXPECT_NE(judged.finding.outcome, Outcome::Pass) << "nothing passes on a start alone";
+    }
 }
 
 }  // namespace

@@ -12,4 +12,8 @@ namespace hearth::judging {
 [[nodiscard]] std::vector<Judged> judgeAppliance(const reg::VisitFile& file, const reg::Appliance& appliance,
                                                  const rulebook::RuleBook& book);
 
+/// The findings on pipework beyond the small domestic, of what was entered on the visit's installation; none
+/// where neither a strength nor a tightness test was begun.
+[[nodiscard]] std::vector<Judged> judgeLarger(const reg::VisitFile& file, const rulebook::RuleBook& book);
+
 }  // namespace hearth::judging
