@@ -212,8 +212,7 @@ Exit sayHealth(const std::filesystem::path& path, const Desk& desk) {
                          .arg(health->visits)
                          .arg(health->records));
     if (health->letGo > 0) {
-        desk.console.say(tr("  %1 of the records were let go: their keeping was over. Their numbers and "
-                            "digests stay.")
+        desk.console.say(tr("  let go of since their keeping was over, with numbers and digests kept: %1")
                              .arg(health->letGo));
     }
     if (health->integrity != "ok") {

@@ -16,6 +16,9 @@ enum class KeepRule { SixYears, FifteenYears };
 [[nodiscard]] std::string_view keepRuleCode(KeepRule rule);
 [[nodiscard]] std::optional<KeepRule> keepRuleFromCode(std::string_view code);
 
+/// No kind of record and no letter is let go sooner, so that younger ones need not be looked at.
+inline constexpr int kShortestKeepingMonths = 72;
+
 /// The rule that keepUntil() goes by for that kind.
 [[nodiscard]] KeepRule keepRuleOf(RecordKind kind);
 

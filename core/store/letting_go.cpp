@@ -15,9 +15,6 @@
 namespace hearth::store {
 namespace {
 
-/// Nothing is let go sooner than this, so that younger records need not be looked at.
-constexpr int kShortestKeepingMonths = 24;
-
 /// What is said of premises while something unsafe is open there is never let go.
 constexpr std::string_view kOpenAt =
     "EXISTS (SELECT 1 FROM situations AS o WHERE o.closed_at IS NULL AND o.premises = ";
@@ -53,6 +50,29 @@ void refuseKept(const Session& session, const RecordLine& line) {
     if (const auto hold = holdOn(session.db, number)) {
         throw Failure(ErrorCode::KeptOnHold, {number, hold->reason});
     }
+}
+
+struct OldHeader {
+    record::ChainHeader header;
+    RecordId id;
+};
+
+/// The next headers of records that are still there, issued before that day; a page at a time and without
+/// their snapshots, which lie far apart: a firm has hundreds of thousands, and looks at the oldest few
+/// hundred.
+std::vector<OldHeader> oldHeaders(const Connection& db, const std::string& before,
+                                  const std::optional<OldHeader>& after) {
+    constexpr std::int64_t kPage = 500;
+    return db.all(
+        "SELECT " + std::string(kHeaderColumns) +
+            ", h.id FROM record_headers AS h WHERE h.issued_at < ? AND (h.issued_at, h.id) > (?, ?) "
+            "AND NOT EXISTS (SELECT 1 FROM record_events AS e WHERE e.record = h.id AND e.event = "
+            "'payload erased') ORDER BY h.issued_at, h.id LIMIT ?",
+        {before, after ? after->header.issuedAt : std::string(), after ? after->id.bytes : UuidBytes{},
+         kPage},
+        [](const Columns& columns) {
+            return OldHeader{headerOf(columns), RecordId{columns.uuid(kHeaderColumnCount)}};
+        });
 }
 
 void letRecordGo(Edit& edit, RecordId id) {
@@ -141,22 +161,22 @@ reg::Letter withoutTexts(reg::Letter letter) {
 }
 
 std::vector<MayGo> recordsPastKeeping(const Connection& db, calendar::Date today, int limit) {
-    const auto old = db.all(
-        "SELECT " + std::string(kHeaderColumns) +
-            ", h.id FROM record_headers AS h JOIN record_snapshots AS s ON s.record = h.id "
-            "WHERE h.issued_at < ? AND length(s.json) > 0 AND NOT " +
-            openAt("s.premises") + " ORDER BY h.issued_at, h.id",
-        {calendar::isoText(calendar::addMonths(today, -kShortestKeepingMonths))}, [](const Columns& columns) {
-            return std::pair(headerOf(columns), RecordId{columns.uuid(kHeaderColumnCount)});
-        });
+    const std::string before = calendar::isoText(calendar::addMonths(today, -record::kShortestKeepingMonths));
     std::vector<MayGo> over;
-    for (const auto& [header, id] : old) {
-        if (static_cast<int>(over.size()) == limit) {
-            break;
-        }
-        if (const auto until = keptUntil(header); until < today) {
-            over.push_back(
-                {lineOfRecord(db, id), until, record::keepRuleOf(kindOf(header)), holdOn(db, header.record)});
+    std::optional<OldHeader> last;
+    for (auto old = oldHeaders(db, before, last); !old.empty(); old = oldHeaders(db, before, last)) {
+        last = old.back();
+        for (const auto& [header, id] : old) {
+            if (static_cast<int>(over.size()) == limit) {
+                return over;
+            }
+            if (const auto until = keptUntil(header); until < today) {
+                auto line = lineOfRecord(db, id);
+                if (!isOpenAt(db, line.premises)) {
+                    over.push_back({std::move(line), until, record::keepRuleOf(kindOf(header)),
+                                    holdOn(db, header.record)});
+                }
+            }
         }
     }
     return over;
@@ -167,7 +187,7 @@ std::vector<LetterMayGo> lettersPastKeeping(const Connection& db, calendar::Date
         db,
         "WHERE t.at < ? AND (t.text <> '' OR t.sent_to <> '' OR t.result <> '') AND NOT " +
             openAt("t.premises") + " ORDER BY t.at, t.id",
-        {calendar::isoText(calendar::addMonths(today, -kShortestKeepingMonths))});
+        {calendar::isoText(calendar::addMonths(today, -record::kShortestKeepingMonths))});
     std::vector<LetterMayGo> over;
     for (const auto& letter : old) {
         if (static_cast<int>(over.size()) == limit) {

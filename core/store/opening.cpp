@@ -119,20 +119,29 @@ void refreshIndex(const Opened& opened, MigrationList list) {
     }
 }
 
-void insertFirm(Connection& db, const reg::Firm& firm, const Clock& clock) {
-    Session session{db, clock, {}, {}, {}};
-    session.store = session.newId();
+UuidBytes insertStore(Connection& db, const Clock& clock) {
+    const UuidBytes id = makeUuid7(clock.now().time_since_epoch().count());
+    Transaction transaction(db);
+    db.run("INSERT INTO store (id, created_at) VALUES (?, ?)", {id, instantText(clock.now())});
+    transaction.commit();
+    return id;
+}
+
+void insertFirm(Connection& db, const UuidBytes& store, const reg::Firm& firm, const Clock& clock) {
+    Session session{db, clock, store, {}, {}};
     Edit edit(session);
-    db.run("INSERT INTO store (id, created_at) VALUES (?, ?)", {session.store, instantText(clock.now())});
-    edit.put(FirmRow{{session.store}, firm});
+    edit.put(FirmRow{{store}, firm});
     edit.commit(Edit::Undoable::No);
 }
 
 void writeNew(const fs::path& path, const reg::Firm& firm, const Clock& clock, MigrationList list) {
     Connection db(path, Mode::ReadWrite);
     db.script("PRAGMA application_id = " + std::to_string(kApplicationId));
+    // The store's own row comes with the first step, so that the later ones say in it who may read the store.
+    applyMigrations(db, list.first(1), clock);
+    const UuidBytes store = insertStore(db, clock);
     applyMigrations(db, list, clock);
-    insertFirm(db, firm, clock);
+    insertFirm(db, store, firm, clock);
 }
 
 }  // namespace

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/commands.h"
 
+#include "core/store/store.h"
 #include "tests/app/program.h"
+#include "tests/support/fixed_clock.h"
 
 #include <QCryptographicHash>
 #include <QRegularExpression>
@@ -207,6 +209,27 @@ TEST_F(CommandsTest, AnUnknownRecordIsSaid) {
     EXPECT_EQ(refused.exitCode, 1);
     EXPECT_THAT(refused.error, HasSubstr("ZZZ-999999"));
     EXPECT_FALSE(std::filesystem::exists(target));
+}
+
+TEST_F(CommandsTest, ARecordThatWasLetGoIsNotDamageAndItsPdfIsRefused) {
+    const std::string number = someRecord();
+    {
+        const hearth::FixedClock later = hearth::testing::fixedClock("2040-01-01");
+        const auto store = hearth::store::Store::open(m_store, hearth::store::Access::Write, later);
+        ASSERT_TRUE(store);
+        const auto id = (*store)->recordByNumber(number);
+        ASSERT_TRUE(id && *id);
+        ASSERT_TRUE((*store)->letGo({{**id}, {}}));
+    }
+    const auto target = m_program.home() / "none.pdf";
+    const auto refused = run("pdf " + number + " --to " + target.string());
+    EXPECT_EQ(refused.exitCode, 1);
+    EXPECT_THAT(refused.error, HasSubstr(number + " was erased on 1 Jan 2040"));
+    EXPECT_FALSE(std::filesystem::exists(target));
+    EXPECT_THAT(run("records").out, HasSubstr("erased"));
+    const auto health = m_program.run("health " + m_store.string());
+    EXPECT_EQ(health.exitCode, 0);
+    EXPECT_THAT(health.out, HasSubstr("with numbers and digests kept: 1"));
 }
 
 TEST_F(CommandsTest, ABackupIsAStore) {

@@ -283,8 +283,8 @@ QString changeSentence(const words::Words& words, const store::Change& change) {
         constexpr std::size_t kDay = 10;  // before the code of the rule
         const auto until = calendar::fromIso(change.after.value_or(std::string()).substr(0, kDay));
         return text(QT_TRANSLATE_NOOP("Changes",
-                                      "A record was let go: its keeping was over (%1). Its number stays"))
-            .arg(until ? words.shortDate(*until) : text(QT_TRANSLATE_NOOP("Changes", "nothing")));
+                                      "A record was let go: it had been kept until %1, and its number stays"))
+            .arg(until ? words.shortDate(*until) : text(QT_TRANSLATE_NOOP("Changes", "an unknown day")));
     }
     if (const auto row = cameOrWent(change)) {
         return *row;

@@ -19,6 +19,13 @@ TEST(Keeping, isSixYears) {
     EXPECT_EQ(keepLetterUntil(day("2026-11-26")), day("2032-11-26"));
 }
 
+TEST(Keeping, isNeverShorterThanTheShortest) {
+    const auto issued = day("2026-11-26");
+    const auto shortest = calendar::addMonths(issued, kShortestKeepingMonths);
+    EXPECT_GE(keepUntil(RecordKind::TightnessAndPurge, issued), shortest);
+    EXPECT_GE(keepLetterUntil(issued), shortest);
+}
+
 TEST(Keeping, namesItsRule) {
     EXPECT_EQ(keepRuleOf(RecordKind::TightnessAndPurge), KeepRule::SixYears);
     EXPECT_EQ(keepRuleOf(RecordKind::Commissioning), KeepRule::FifteenYears);

@@ -4,6 +4,7 @@
 #include "core/store/letting_go.h"
 
 #include "core/store/backups.h"
+#include "core/store/migrations.h"
 #include "tests/core/store/kept_fixture.h"
 
 #include <gmock/gmock.h>
@@ -280,6 +281,16 @@ TEST_F(LettingGoTest, lettersGoToo) {
     EXPECT_TRUE(store->verify());
     store.reset();
     EXPECT_EQ(fileBytes().find("Ottoline"), std::string::npos);
+}
+
+// An older program would call what was let go altered: it must not read the store.
+TEST_F(LettingGoTest, noOlderProgramReadsTheStore) {
+    int step = 0;
+    for (const auto& migration : shippedMigrations()) {
+        step = migration.name.find("letting_go") != std::string_view::npos ? migration.number : step;
+    }
+    ASSERT_GT(step, 0);
+    EXPECT_GE(std::stoi(askSql(path(), "SELECT min_reader FROM store")), step);
 }
 
 // What somebody can try with another program ---------------------------------------------------------------

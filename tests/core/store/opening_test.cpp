@@ -109,7 +109,7 @@ TEST_F(Opening, leavesANewerStoreAsItIs) {
 TEST_F(Opening, readsANewerStoreThatAllowsItAndNeverWrites) {
     const Sample sample = putSample(*store);
     store.reset();
-    ASSERT_EQ(sqlOn(path(), "PRAGMA user_version = 9"), "");  // min_reader is still 2
+    ASSERT_EQ(sqlOn(path(), "PRAGMA user_version = 9"), "");  // min_reader is not
     const std::string before = readFile(path());
     EXPECT_EQ(errorOf(Store::open(path(), Access::Write, clock)), ErrorCode::StoreNewer);
     const auto reader = valueOf(Store::open(path(), Access::WriteOrRead, clock));
