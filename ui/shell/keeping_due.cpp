@@ -17,7 +17,7 @@ calendar::Date keepingToday(const Clock& clock) {
 
 /// Whether there is anything to decide: what is held waits for its hold, and nobody is called for it.
 bool isAnythingWaiting(const store::Store& store, calendar::Date today) {
-    constexpr int kEnough = 50;  // of the oldest; to wait for more than that to be let go is not worth a start
+    constexpr int kEnough = 50;  // of the oldest: a start does not wait for more
     const auto records = store.mayGo(today, kEnough);
     const bool any = records && std::any_of(records->begin(), records->end(),
                                             [](const store::MayGo& one) { return !one.hold; });

@@ -283,6 +283,13 @@ TEST_F(LettingGoTest, lettersGoToo) {
     EXPECT_EQ(fileBytes().find("Ottoline"), std::string::npos);
 }
 
+TEST(KeptUntil, isTheLongestForAKindThatThisProgramDoesNotKnow) {
+    record::ChainHeader header;
+    header.issuedAt = "2026-11-25T09:46:00.000Z";
+    header.kind = "of_tomorrow";
+    EXPECT_EQ(keptUntil(header), day(2041, 11, 25));
+}
+
 // An older program would call what was let go altered: it must not read the store.
 TEST_F(LettingGoTest, noOlderProgramReadsTheStore) {
     int step = 0;
