@@ -3,6 +3,7 @@
 
 #include "app/issue.h"
 #include "ui/premises/premises_place.h"
+#include "ui/shell/kit.h"
 #include "ui/shell/line_list.h"
 #include "ui/visit/sheet.h"
 #include "ui/visit/visits_place.h"
@@ -16,6 +17,8 @@
 #include <QLineEdit>
 #include <QPainter>
 #include <QPushButton>
+#include <QScrollArea>
+#include <QScrollBar>
 #include <QTemporaryDir>
 
 #include <array>
@@ -397,6 +400,33 @@ void showWhatMayGo(Scene& scene) {
     scene.clock.set(now);
 }
 
+/// A letter whole, with the text that it is made from.
+void showLetters(Scene& scene) {
+    showFirmAt(scene, "letterText");
+    QApplication::processEvents();
+    auto* sheet = scene.window.placeInView()->findChild<ui::shell::Sheet*>();
+    auto* preview = scene.window.findChild<QWidget*>(QStringLiteral("letterPreview"));
+    if (sheet != nullptr && preview != nullptr) {
+        sheet->ensureWidgetVisible(preview);
+    }
+}
+
+/// The draft of a record, with the logo at its head.
+void showDraftWithLogo(Scene& scene, reg::VisitId visit) {
+    showPart(scene, visit, PartKind::Records);
+    auto* button = scene.window.findChild<QPushButton*>(QStringLiteral("draftButton"));
+    if (button == nullptr) {
+        return;
+    }
+    button->click();
+    QApplication::processEvents();
+    for (QWidget* around = button->parentWidget(); around != nullptr; around = around->parentWidget()) {
+        if (auto* area = qobject_cast<QScrollArea*>(around)) {
+            area->verticalScrollBar()->setValue(button->mapTo(area->widget(), QPoint()).y());
+        }
+    }
+}
+
 /// A running stage, a quarter of its time gone.
 void runClock(Scene& scene, reg::VisitId visit) {
     showPart(scene, visit, PartKind::Tightness);
@@ -425,8 +455,12 @@ Result<std::vector<Shot>> shotsOf(const store::Store& store) {
     shots.push_back({QStringLiteral("firm-backups"), showBackups});
     shots.push_back({QStringLiteral("firm-logo-and-numbers"), showLogo});
     shots.push_back({QStringLiteral("firm-emergency-contacts"), showContacts});
-    shots.push_back({QStringLiteral("firm-letters"), [](Scene& scene) { showFirmAt(scene, "letterText"); }});
     shots.push_back({QStringLiteral("firm-what-may-go"), showWhatMayGo});
+    shots.push_back({QStringLiteral("firm-letters"), showLetters});
+    if (chosen->open) {
+        shots.push_back({QStringLiteral("visit-draft-with-logo"),
+                         [visit = *chosen->open](Scene& scene) { showDraftWithLogo(scene, visit); }});
+    }
     if (chosen->unfinished) {
         shots.push_back({QStringLiteral("visit-clock-running"),
                          [visit = *chosen->unfinished](Scene& scene) { runClock(scene, visit); }});

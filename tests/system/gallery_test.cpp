@@ -58,6 +58,7 @@ void expectWholeAlbum(const QString& folder, int scale) {
                              "firm-emergency-contacts",
                              "firm-letters",
                              "firm-what-may-go",
+                             "visit-draft-with-logo",
                              "visit-1-who-and-where",
                              "visit-2-before-you-start",
                              "visit-3-pipework",

@@ -33,7 +33,7 @@ constexpr std::array kPlaceholderMeanings{
 // The letters say nothing of the law: to whom which duty falls differs by country and by tenancy.
 constexpr std::array kReminder{
     QT_TRANSLATE_NOOP("Words", "Dear %1,"),
-    QT_TRANSLATE_NOOP("Words", "By our records the gas safety check at %2 is due by %3."),
+    QT_TRANSLATE_NOOP("Words", "Our records show that the gas safety check at %2 is due by %3."),
     QT_TRANSLATE_NOOP("Words",
                       "Please ring us on %5 to agree a day. If somebody else has made the check, or "
                       "the address is no longer yours, tell us, and we will remind you no more."),
