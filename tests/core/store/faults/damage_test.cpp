@@ -87,7 +87,7 @@ std::string_view kindOf(const std::string& owner) {
     return owner == "free" ? "free" : "working data";
 }
 
-/// The rows of each record, by its number, as SQLite alone gives them; a record that can't be read is none.
+/// The rows of each record, by its number, as SQLite alone gives them; what can't be read is left out.
 std::map<std::string, std::string> recordsIn(const fs::path& path) {
     std::map<std::string, std::string> records;
     for (int number = 1; number < 200; ++number) {
@@ -97,7 +97,8 @@ std::map<std::string, std::string> recordsIn(const fs::path& path) {
             if (record.empty()) {
                 break;
             }
-            records[record] = askSql(
+            // Several rows where it was revised.
+            records[record] += askSql(
                 path,
                 "SELECT quote(h.id) || h.series || h.revision || h.kind || h.issued_at || h.snapshot_digest "
                 "|| "
