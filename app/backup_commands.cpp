@@ -66,12 +66,13 @@ Exit runBackUp(const CommandLine& line, const Desk& desk) {
         return copyTo(**store, pathFrom(*line.to), desk);
     }
     const auto job = (*store)->backupJob();
-    if (!job) {
-        return complain(job.error(), desk);
-    }
-    const auto outcome = store::runBackup(*job);
-    if (!(*store)->isReadOnly()) {
-        if (const auto noted = (*store)->noteBackup(outcome); !noted) {
+    return job ? makeBackup(*job, **store, desk) : complain(job.error(), desk);
+}
+
+Exit makeBackup(const store::BackupJob& job, store::Store& store, const Desk& desk) {
+    const auto outcome = store::runBackup(job);
+    if (!store.isReadOnly()) {
+        if (const auto noted = store.noteBackup(outcome); !noted) {
             return complain(noted.error(), desk);
         }
     }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/exchange_commands.h"
 
+#include "app/backup_commands.h"
 #include "app/files.h"
 #include "app/stores.h"
 #include "ui/shell/exporting.h"
@@ -69,6 +70,15 @@ void sayDuplicates(const ImportPlan& plan, const Desk& desk) {
     }
 }
 
+/// So much was taken over that it is not left to the evening's backup.
+Exit backUpAfter(store::Store& store, const Desk& desk) {
+    const auto job = store.backupDue(store::BackupOccasion::AfterMuch);
+    if (!job) {
+        return complain(job.error(), desk);
+    }
+    return *job ? makeBackup(**job, store, desk) : Exit::Done;
+}
+
 }  // namespace
 
 Exit runImport(const CommandLine& line, store::Store& store, const Desk& desk) {
@@ -100,7 +110,7 @@ Exit runImport(const CommandLine& line, store::Store& store, const Desk& desk) {
     }
     desk.console.say((line.dryRun ? exchangeText("Would be taken over: %1") : exchangeText("Taken over: %1"))
                          .arg(ui::shell::planSummary(*plan)));
-    return Exit::Done;
+    return line.dryRun ? Exit::Done : backUpAfter(store, desk);
 }
 
 namespace {

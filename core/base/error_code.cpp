@@ -37,6 +37,7 @@ constexpr std::array kRows{
     CodeRow{ErrorCode::StoreDamaged, "store_damaged"},
     CodeRow{ErrorCode::StoreLocked, "store_locked"},
     CodeRow{ErrorCode::StoreReadOnly, "store_read_only"},
+    CodeRow{ErrorCode::StoreOlder, "store_older"},
     CodeRow{ErrorCode::StoreFull, "store_full"},
     CodeRow{ErrorCode::StoreFailed, "store_failed"},
     CodeRow{ErrorCode::StoreFolderUnusable, "store_folder_unusable"},

@@ -35,6 +35,7 @@ enum class ErrorCode {
     StoreDamaged,          // path, what was found
     StoreLocked,           // path, who holds it
     StoreReadOnly,         // path
+    StoreOlder,            // path
     StoreFull,             // path
     StoreFailed,           // path, SQLite's message
     StoreFolderUnusable,   // path

@@ -105,8 +105,10 @@ void migrate(Opened& opened, const Clock& clock, MigrationList list) {
     if (schemaOf(*opened.db) >= newestSchema(list)) {
         return;
     }
-    if (opened.readOnly) {
-        throw Failure(*opened.readOnly);  // it would have to be brought up to date first
+    if (opened.readOnly) {  // it would have to be brought up to date first
+        throw opened.readOnly->code == ErrorCode::StoreReadOnly
+            ? Failure(ErrorCode::StoreOlder, {opened.readOnly->details.front()})
+            : Failure(*opened.readOnly);
     }
     opened.migrationBackup = backUpBeforeMigration(*opened.db, clock);
     applyMigrations(*opened.db, list, clock);

@@ -5,6 +5,7 @@
 
 #include "core/exchange/import_plan.h"
 #include "core/exchange/lists.h"
+#include "core/store/store.h"
 #include "tests/app/program.h"
 #include "ui/words/exchange_words.h"
 
@@ -83,6 +84,24 @@ TEST_F(ExchangeCommands, anImportIsFoundAgainAndMeetsItself) {
     const auto blocked = run("import " + m_store.string());
     EXPECT_EQ(blocked.exitCode, 1) << "a store is no spreadsheet";
     EXPECT_EQ(run("import " + file("gone.csv")).exitCode, 3);
+}
+
+TEST_F(ExchangeCommands, anImportIsInABackupBeforeTheDayEnds) {
+    writeFile(file("in.csv"), kSpreadsheet);
+    reg::Firm firm;
+    firm.name = "Ashcombe Heating";
+    const SystemClock clock;
+    ASSERT_TRUE(store::Store::create(m_program.home() / "own.hearth", firm, clock));
+    const std::string own = " --store " + file("own.hearth");
+    const auto dry = m_program.run("import " + file("in.csv") + " --dry-run" + own);
+    EXPECT_THAT(dry.out, Not(HasSubstr("own-backups")));
+    const auto done = m_program.run("import " + file("in.csv") + own);
+    EXPECT_EQ(done.exitCode, 0) << done.error;
+    EXPECT_THAT(done.out, HasSubstr("own-backups"));
+    for (const auto& backup : std::filesystem::directory_iterator(m_program.home() / "own-backups")) {
+        EXPECT_THAT(m_program.run("visits larch --store " + backup.path().string()).out,
+                    HasSubstr("14 Larch Row"));
+    }
 }
 
 /// What we write of premises is known again by every heading, and finds its own premises.

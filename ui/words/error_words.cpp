@@ -112,6 +112,11 @@ constexpr std::array kErrors{
             "%1 can only be read, so this was not kept. Close the other window that has it open, or make the "
             "file writable; then enter it again.")},
     ErrorText{
+        ErrorCode::StoreOlder,
+        QT_TRANSLATE_NOOP("Words",
+                          "%1 was written by an older version of this program. It was left as it is; open "
+                          "it once in the window, which makes a backup and brings it up to date.")},
+    ErrorText{
         ErrorCode::StoreFull,
         QT_TRANSLATE_NOOP(
             "Words",

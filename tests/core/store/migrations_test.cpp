@@ -155,7 +155,7 @@ TEST_F(Migrating, isNotDoneWithoutABackup) {
 
 TEST_F(Migrating, anOlderStoreIsNotBroughtUpToDateByAReader) {
     const std::string before = hearth::testing::readFile(path());
-    EXPECT_EQ(errorOf(openWith(stepsWith({kNotes}), Access::Read)), ErrorCode::StoreReadOnly);
+    EXPECT_EQ(errorOf(openWith(stepsWith({kNotes}), Access::Read)), ErrorCode::StoreOlder);
     EXPECT_EQ(hearth::testing::readFile(path()), before);
     EXPECT_TRUE(backups().empty());
 }
