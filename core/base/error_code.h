@@ -88,12 +88,19 @@ enum class ErrorCode {
     KeptForSituation,     // record number or a letter's kind
     KeptOnHold,           // record number, why it is held
     HoldWithoutReason,    // record number
+    RecordVoid,           // record number
+    ReasonMissing,        // -
+    SigningKeyMissing,    // -
+    SigningLocked,        // -
+    KeyPassphraseWrong,   // -
     LetterMissingInFont,  // the letters
     PdfNotWritten,        // path, reason
     PrinterFailed,        // printer, reason
     // files in and out
     FileUnreadable,   // path, reason
     FileUnwritable,   // path, reason
+    PatternUnknown,   // the placeholder
+    MailFailed,       // reason
     ScenarioInvalid,  // path, where, what
     ImportStopped,    // -
     ImportRefused,    // path, line (0: the file as a whole), the problem's code

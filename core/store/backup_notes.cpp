@@ -73,6 +73,8 @@ std::string markOf(const Connection& db) {
         "SELECT (SELECT coalesce(max(position), 0) FROM changes) || '/' || "
         "(SELECT coalesce(sum(last_number), 0) FROM series) || '/' || "
         "(SELECT coalesce(max(position), 0) FROM record_events) || '/' || "
+        "(SELECT coalesce(max(position), 0) FROM signing_keys) || '/' || "
+        "(SELECT count(*) FROM record_signatures) || '/' || "
         "(SELECT coalesce(max(position), 0) FROM firm_entries)");
 }
 

@@ -38,6 +38,10 @@ void readySodium() {
     }
 }
 
+bool isShortPassphrase(const std::string& passphrase) {
+    return toQt(passphrase).toUcs4().size() < kLeastPassphrase;
+}
+
 KeyCost usualKeyCost() {
     return {crypto_pwhash_OPSLIMIT_MODERATE, crypto_pwhash_MEMLIMIT_MODERATE};
 }

@@ -77,6 +77,7 @@ struct KeyPairs {
 
 /// The least number of characters of a passphrase.
 inline constexpr int kLeastPassphrase = 10;
+[[nodiscard]] bool isShortPassphrase(const std::string& passphrase);
 
 /// True when the file says that it is sealed.
 [[nodiscard]] bool isSealedFile(const std::filesystem::path& path);

@@ -8,6 +8,7 @@
 #include "core/store/register_repository.h"
 #include "core/store/search_index.h"
 #include "core/store/series.h"
+#include "core/store/signature_repository.h"
 #include "core/store/verification.h"
 
 #include <algorithm>
@@ -23,11 +24,9 @@ RecordLine recordToSupersede(const Connection& db, RecordId id) {
     if (!line) {
         throw Failure(ErrorCode::NotFound, {"record", id.text()});
     }
-    if (line->supersededBy) {
-        const auto newer = findRecord(db, *line->supersededBy);
-        throw Failure(
-            ErrorCode::RecordSuperseded,
-            {line->header.record, newer->header.record + "/" + std::to_string(newer->header.revision)});
+    refuseSuperseded(db, *line);
+    if (line->voided) {
+        throw Failure(ErrorCode::RecordVoid, {line->header.record});
     }
     refuseLetGo(*line);
     verifyLink(db, *line);
@@ -119,6 +118,7 @@ RecordId issueRecord(Session& session, const IssueRequest& request, const Render
     const RecordId id{session.newId()};
     keepHeader(session.db, id, header, series.head);
     keepPayloads(session.db, id, record::standingOf(snapshot), json, pdf);
+    signIssued(session, id, pdf);
     refreshSearch(session.db, Indexed::Record, id.bytes);
     advance(session.db, series);
     transaction.commit();

@@ -7,7 +7,7 @@
 namespace hearth::store {
 
 /// Takes the number, freezes the snapshot, renders and keeps, in one transaction: whatever fails, no number
-/// is used up. Errors: NotFound, RecordSuperseded, RecordChainBroken, what `render` gives, and the store's.
+/// is used up. Errors: NotFound, RecordSuperseded, RecordVoid, RecordChainBroken, what `render` gives, and the store's.
 [[nodiscard]] RecordId issueRecord(Session& session, const IssueRequest& request, const Render& render);
 
 }  // namespace hearth::store

@@ -3,6 +3,7 @@
 
 #include "core/base/clock.h"
 #include "core/record/keeping.h"
+#include "core/record/proof.h"
 #include "core/record/snapshot.h"
 #include "core/register/model.h"
 #include "core/rulebook/rule_book.h"
@@ -57,6 +58,16 @@ struct RecordLine {
     /// Then its header, premises and visit stay, and all else is gone: no address, customer, reason or
     /// outcome.
     std::optional<LetGo> letGo = {};
+    std::optional<record::VoidMark> voided;
+};
+
+/// Which records are meant, where many are written or printed at once. What is left empty asks for nothing.
+struct RecordChoice {
+    std::string search;                  // words, as in the list
+    std::optional<calendar::Date> from;  // issued on that day or later, where the firm works
+    std::optional<calendar::Date> until;
+    std::optional<reg::PartyId> of;  // who held a role on the premises when it was issued
+    bool onlyThatCount = true;       // neither superseded nor void
 };
 
 /// One line of the change log.
@@ -83,6 +94,7 @@ struct RecordEvent {
     std::string detail;
     std::string by;
     Instant at{};
+    std::string sentTo = {};  // whom it went to, where it did
 };
 
 }  // namespace hearth::store

@@ -3,6 +3,7 @@
 
 #include "core/base/clock.h"
 #include "core/store/connection.h"
+#include "core/store/signing.h"
 
 #include <optional>
 #include <string>
@@ -21,6 +22,9 @@ struct Session {
 
     /// While several edits make one step for undo: the group that they share.
     std::optional<UuidBytes> oneStep = {};
+
+    /// What signs records as they are issued; none: they wait.
+    std::optional<OpenedKey> signer = {};
 
     [[nodiscard]] UuidBytes newId() const { return makeUuid7(clock.now().time_since_epoch().count()); }
 };

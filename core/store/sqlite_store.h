@@ -165,6 +165,23 @@ class SqliteStore final : public Store {
     [[nodiscard]] Result<int> staleInSearch() const override;
     [[nodiscard]] Result<void> mendSearch() override;
 
+    [[nodiscard]] Result<record::Proof> proveFile(const std::string& bytes) const override;
+    [[nodiscard]] Result<record::Proof> proveClaim(const record::Claim& claim) const override;
+    [[nodiscard]] Result<void> voidRecord(RecordId id, const std::string& why) override;
+    [[nodiscard]] Result<std::vector<RecordLine>> recordsChosen(const RecordChoice& choice) const override;
+    [[nodiscard]] Result<void> noteSending(RecordId id, const record::Sending& sending) override;
+    [[nodiscard]] Result<std::vector<record::Sending>> sendings(RecordId id) const override;
+    [[nodiscard]] Result<std::vector<record::CopyHolder>> holdersToTell(RecordId id) const override;
+
+    [[nodiscard]] Result<std::vector<KeyLine>> signingKeys() const override;
+    [[nodiscard]] Result<void> makeSigningKey(const std::string& passphrase) override;
+    [[nodiscard]] Result<OpenedKey> openSigningKey(const std::string& passphrase) const override;
+    void signWith(const std::optional<OpenedKey>& key) override;
+    [[nodiscard]] bool canSign() const override { return m_session.signer.has_value(); }
+    [[nodiscard]] Result<int> waitingForSignature() const override;
+    [[nodiscard]] Result<int> signWaiting(int most) override;
+    [[nodiscard]] Result<std::optional<RecordSignature>> signatureOf(RecordId id) const override;
+
     [[nodiscard]] Result<BackupState> backupState() const override;
     [[nodiscard]] Result<BackupJob> backupJob() const override;
     [[nodiscard]] Result<std::optional<BackupJob>> backupDue(BackupOccasion occasion) const override;

@@ -103,7 +103,7 @@ Result<void> SqliteStore::setSealing(const std::string& sealing) {
 }
 
 Result<std::string> makeSealing(const std::string& passphrase) {
-    if (toQt(passphrase).toUcs4().size() < kLeastPassphrase) {
+    if (isShortPassphrase(passphrase)) {
         return fail(ErrorCode::PassphraseShort, {std::to_string(kLeastPassphrase)});
     }
     return guarded([&] { return textOf(sealingFor(passphrase, usualKeyCost())); });

@@ -14,6 +14,8 @@
 #include "core/store/lines.h"
 #include "core/store/numbering.h"
 #include "core/store/privacy.h"
+#include "core/store/proving.h"
+#include "core/store/signing.h"
 #include "core/store/whole.h"
 
 #include <filesystem>
@@ -74,7 +76,9 @@ class Store : public Kept,
               public Finding,
               public Backups,
               public Whole,
-              public Numbering {
+              public Numbering,
+              public Proving,
+              public Signing {
   public:
     using Kept::save;
 

@@ -328,6 +328,27 @@ constexpr std::array kErrors{
               QT_TRANSLATE_NOOP("Words",
                                 "Record %1 was not held: a hold needs its reason. Nothing was changed; say "
                                 "why it is kept.")},
+    ErrorText{ErrorCode::RecordVoid,
+              QT_TRANSLATE_NOOP("Words",
+                                "Record %1 is void, and stays so with its number. Nothing was changed; issue "
+                                "a new record of the visit.")},
+    ErrorText{ErrorCode::ReasonMissing,
+              QT_TRANSLATE_NOOP("Words",
+                                "A reason is needed, since it is kept with the record. Nothing was changed; "
+                                "say in a few words why.")},
+    ErrorText{ErrorCode::SigningKeyMissing,
+              QT_TRANSLATE_NOOP("Words",
+                                "The firm has no key to sign with yet. Nothing was signed; make one under "
+                                "Firm, Signing.")},
+    ErrorText{ErrorCode::SigningLocked,
+              QT_TRANSLATE_NOOP("Words",
+                                "The firm's key is locked. Nothing was signed, and the records wait; unlock "
+                                "it with its passphrase and sign again.")},
+    ErrorText{ErrorCode::KeyPassphraseWrong,
+              QT_TRANSLATE_NOOP("Words",
+                                "That is not the passphrase of the firm's key. Nothing was changed; look at "
+                                "capitals and spaces and type it again. If nobody knows it any more, make a "
+                                "new key: the old one's signatures still hold.")},
     ErrorText{ErrorCode::LetterMissingInFont,
               QT_TRANSLATE_NOOP("Words",
                                 "No font on this machine has these letters: %1. Nothing was issued. Install "
@@ -351,6 +372,14 @@ constexpr std::array kErrors{
         ErrorCode::FileUnwritable,
         QT_TRANSLATE_NOOP(
             "Words", "%1 could not be written: %2. Nothing in the store was changed; choose another place.")},
+    ErrorText{ErrorCode::PatternUnknown,
+              QT_TRANSLATE_NOOP("Words",
+                                "“%1” is no placeholder for names of files. The pattern was not kept; use "
+                                "those that are named below the field.")},
+    ErrorText{ErrorCode::MailFailed,
+              QT_TRANSLATE_NOOP("Words",
+                                "No mail was begun: %1. The record is kept; save its PDF and attach it to a "
+                                "mail of your own.")},
     ErrorText{
         ErrorCode::ScenarioInvalid,
         QT_TRANSLATE_NOOP(

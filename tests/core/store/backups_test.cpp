@@ -108,6 +108,13 @@ TEST_F(BackupsOfAStore, everyKindOfChangeCounts) {
         {"record", [&] { static_cast<void>(issueOne(visit)); }},
         {"event",
          [&] { valueOf(store->noteEvent(valueOf(store->recordsOf(visit)).front().id, "printed", "")); }},
+        {"key", [&] { valueOf(store->makeSigningKey("quiet lamp under stairs")); }},
+        {"signature",
+         [&] {
+             store->signWith(valueOf(store->openSigningKey("quiet lamp under stairs")));
+             EXPECT_EQ(valueOf(store->signWaiting(1)), 1);
+             store->signWith(std::nullopt);
+         }},
         {"rule",
          [&] {
              valueOf(store->save(rulebook::FirmEntry{

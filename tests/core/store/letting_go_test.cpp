@@ -303,8 +303,9 @@ TEST_F(LettingGoTest, noOlderProgramReadsTheStore) {
 // What somebody can try with another program ---------------------------------------------------------------
 
 std::string eventSql(const std::string& detail) {
-    return "INSERT INTO record_events SELECT randomblob(16), 77, id, 'payload erased', '" + detail +
-           "', 'x', '2032-11-26T09:46:00.000Z' FROM record_headers;";
+    return "INSERT INTO record_events (id, position, record, event, detail, by, at) SELECT randomblob(16), "
+           "77, id, 'payload erased', '" +
+           detail + "', 'x', '2032-11-26T09:46:00.000Z' FROM record_headers;";
 }
 
 struct Try {

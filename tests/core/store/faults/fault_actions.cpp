@@ -67,6 +67,33 @@ Result<void> noteOne(Store& store, reg::VisitId visit) {
     return records ? store.noteEvent(records->front().id, "printed", "") : withoutValue(records);
 }
 
+Result<void> voidOne(Store& store, reg::VisitId visit) {
+    const auto records = store.recordsOf(visit);
+    return records ? store.voidRecord(records->front().id, "wrong house") : withoutValue(records);
+}
+
+Result<void> sendOne(Store& store, reg::VisitId visit) {
+    const auto records = store.recordsOf(visit);
+    return records ? store.noteSending(records->front().id,
+                                       {record::SentBy::Mail, "nell@pike.example", "", "", {}})
+                   : withoutValue(records);
+}
+
+Result<void> makeKey(Store& store, reg::VisitId /*visit*/) {
+    return store.makeSigningKey("quiet lamp under stairs");
+}
+
+Result<void> makeKeyAndOpen(Store& store, reg::VisitId visit) {
+    if (auto made = makeKey(store, visit); !made) {
+        return made;
+    }
+    const auto key = store.openSigningKey("quiet lamp under stairs");
+    if (key) {
+        store.signWith(*key);
+    }
+    return withoutValue(key);
+}
+
 Result<void> revise(Store& store, reg::VisitId visit) {
     const auto records = store.recordsOf(visit);
     if (!records) {
@@ -210,6 +237,12 @@ const std::vector<Action>& plainActions() {
         {"issue", "issue", issueAnother},
         {"revision", "issue", revise},
         {"event", "noteEvent", noteOne},
+        {"void", "voidRecord", voidOne},
+        {"sending", "noteSending", sendOne},
+        {"key", "makeSigningKey", makeKey},
+        {"sign", "signWaiting",
+         [](Store& store, reg::VisitId /*visit*/) { return withoutValue(store.signWaiting(9)); },
+         makeKeyAndOpen},
         {"rule", "save rulebook::FirmEntry", confirmRule},
         {"engineer", "save reg::Engineer", changeEngineer},
         {"gauge", "save reg::Instrument", changeGauge},
