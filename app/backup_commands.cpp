@@ -1,35 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/backup_commands.h"
 
+#include "app/files.h"
 #include "app/stores.h"
 #include "core/store/store.h"
 #include "ui/shell/backup_words.h"
-
-#include <QFile>
 
 namespace hearth::app {
 namespace {
 
 using store::Access;
-
-/// The first line of the file that was named ("-": of what comes in); empty when none was.
-Result<std::string> passphraseOf(const CommandLine& line) {
-    if (!line.passphrase) {
-        return std::string();
-    }
-    QFile file(*line.passphrase);
-    const bool opened = *line.passphrase == QStringLiteral("-") ? file.open(stdin, QIODevice::ReadOnly)
-                                                                : file.open(QIODevice::ReadOnly);
-    if (!opened) {
-        return fail(ErrorCode::FileUnreadable,
-                    {line.passphrase->toStdString(), file.errorString().toStdString()});
-    }
-    QByteArray first = file.readLine();
-    while (first.endsWith('\n') || first.endsWith('\r')) {
-        first.chop(1);
-    }
-    return first.toStdString();
-}
 
 Exit copyTo(const store::Store& store, const std::filesystem::path& target, const Desk& desk) {
     if (std::error_code failed; std::filesystem::exists(target, failed)) {
@@ -87,7 +67,8 @@ Exit makeBackup(const store::BackupJob& job, store::Store& store, const Desk& de
 }
 
 Exit runRestore(const CommandLine& line, const Desk& desk) {
-    const auto passphrase = passphraseOf(line);
+    const auto passphrase =
+        line.passphrase ? firstLineOf(*line.passphrase) : Result<std::string>(std::string());
     if (!passphrase) {
         return complain(passphrase.error(), desk);
     }

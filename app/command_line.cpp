@@ -133,6 +133,13 @@ class Reader {
         if ((m_line.verb == Verb::Pdf || m_line.verb == Verb::MakeFrom) && !m_line.to) {
             return faulty(UsageFault::WordsMissing, QStringLiteral("--to FILE"));
         }
+        if ((m_line.verb == Verb::NewKey || m_line.verb == Verb::Sign) && !m_line.passphrase) {
+            return faulty(UsageFault::WordsMissing, QStringLiteral("--passphrase FILE"));
+        }
+        if (m_line.verb == Verb::Collect && m_line.to.has_value() == m_line.into.has_value()) {
+            return m_line.to ? faulty(UsageFault::OptionNotHere, QStringLiteral("--into"))
+                             : faulty(UsageFault::WordsMissing, QStringLiteral("--to FILE"));
+        }
         if (m_line.verb == Verb::Demonstration && !m_line.into) {
             return faulty(UsageFault::WordsMissing, QStringLiteral("--into FOLDER"));
         }
@@ -249,7 +256,9 @@ QString helpText(const QString& verb) {
     text += QLatin1Char('\n') +
             tr("Ends with 0: done, and for judge a pass; 1: the answer is no (not a pass, a record that may "
                "not be\n"
-               "issued, nothing of that name); 2: not understood; 3: a store or file could not be used.") +
+               "issued, nothing of that name); 2: not understood; 3: a store or file could not be used; and "
+               "for\n"
+               "verify 1: not ours, 4: superseded, 5: void, 6: changed.") +
             QStringLiteral("\n\n") +
             tr("It supports a competent, registered person and replaces neither training nor the standard "
                "nor the\n"

@@ -18,6 +18,11 @@ enum class Verb {
     Judge,
     Issue,
     Pdf,
+    Verify,
+    Collect,
+    Key,
+    NewKey,
+    Sign,
     Visits,
     Records,
     Rules,
@@ -43,6 +48,10 @@ struct CommandLine {
     std::optional<QString> language;  ///< --language CODE
     std::optional<ui::look::Scheme> scheme;
     std::optional<QString> passphrase;  ///< --passphrase FILE: its first line; "-": of what comes in
+    std::optional<QString> from;        ///< --from DATE
+    std::optional<QString> until;       ///< --until DATE
+    std::optional<QString> of;          ///< --of PERSON
+    bool all = false;                   ///< --all: superseded and void records too
     int revision = 0;                   ///< --revision N: 0 is the newest
     bool demonstration = false;         ///< --demonstration: the demonstration firm's store
     bool unconfirmed = false;           ///< --unconfirmed: only rules that wait for the firm's own copy
@@ -57,6 +66,10 @@ enum class Exit : int {
     Refused = 1,  ///< the answer is no: not a pass, a record that may not be issued, nothing of that name
     Usage = 2,    ///< the command line was not understood
     Trouble = 3,  ///< a store or a file could not be read or written, or is damaged
+    // for `verify`, beside Done (ours, unchanged, and it counts) and Refused (not ours)
+    Superseded = 4,
+    Void = 5,
+    Changed = 6,
 };
 
 enum class UsageFault {

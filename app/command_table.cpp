@@ -40,6 +40,23 @@ bool keepScheme(CommandLine& line, const QString& value) {
 
 constexpr int kAnyNumber = 1000;
 
+/// Which records are meant, where there are many.
+std::vector<Option> choiceOptions() {
+    return {
+        {QLatin1String("from"), QLatin1String("DATE"),
+         QT_TRANSLATE_NOOP("CommandLine", "issued on that day or later"), text(&CommandLine::from)},
+        {QLatin1String("until"), QLatin1String("DATE"),
+         QT_TRANSLATE_NOOP("CommandLine", "issued on that day or before"), text(&CommandLine::until)},
+        {QLatin1String("of"), QLatin1String("PERSON"),
+         QT_TRANSLATE_NOOP("CommandLine", "of the premises of that landlord, customer or agent"),
+         text(&CommandLine::of)},
+        {QLatin1String("all"),
+         {},
+         QT_TRANSLATE_NOOP("CommandLine", "also those that are superseded or void"),
+         mark(&CommandLine::all)},
+    };
+}
+
 }  // namespace
 
 bool keepRevision(CommandLine& line, const QString& value) {
@@ -48,8 +65,10 @@ bool keepRevision(CommandLine& line, const QString& value) {
     return isNumber && line.revision > 0;
 }
 
-const std::vector<Option>& options() {
-    static const std::vector<Option> kOptions{
+namespace {
+
+std::vector<Option> usualOptions() {
+    return {
         {QLatin1String("store"), QLatin1String("FILE"),
          QT_TRANSLATE_NOOP("CommandLine", "use this store instead of your own"), text(&CommandLine::store)},
         {QLatin1String("demonstration"),
@@ -75,9 +94,10 @@ const std::vector<Option>& options() {
          QT_TRANSLATE_NOOP("CommandLine", "only look inside: change nothing"),
          mark(&CommandLine::look)},
         {QLatin1String("passphrase"), QLatin1String("FILE"),
-         QT_TRANSLATE_NOOP(
-             "CommandLine",
-             "a file whose first line is the passphrase of a sealed backup; - for standard input"),
+         QT_TRANSLATE_NOOP("CommandLine",
+                           "a file whose first line is the passphrase of the sealed backup or the firm's "
+                           "key; - for standard "
+                           "input"),
          text(&CommandLine::passphrase)},
         {QLatin1String("replace"),
          {},
@@ -103,6 +123,17 @@ const std::vector<Option>& options() {
          QT_TRANSLATE_NOOP("CommandLine", "this text, or that of one command"),
          [](CommandLine&, const QString&) { return true; }},  // the reader sees to it
     };
+}
+
+}  // namespace
+
+const std::vector<Option>& options() {
+    static const std::vector<Option> kOptions = [] {
+        std::vector<Option> all = usualOptions();
+        const auto choice = choiceOptions();
+        all.insert(all.end() - 1, choice.begin(), choice.end());  // help comes last
+        return all;
+    }();
     return kOptions;
 }
 
@@ -142,28 +173,81 @@ std::vector<Command> visitCommands() {
 std::vector<Command> recordCommands() {
     const QLatin1String store("store");
     const QLatin1String demonstration("demonstration");
-    return {{Verb::Issue,
-             QLatin1String("issue"),
-             QLatin1String("VISIT"),
-             1,
-             kAnyNumber,
-             {store, demonstration, QLatin1String("to"), QLatin1String("replace"), QLatin1String("revises"),
-              QLatin1String("reason")},
-             QT_TRANSLATE_NOOP("CommandLine", "issues the record of a visit, or says what is missing")},
-            {Verb::Records,
-             QLatin1String("records"),
-             QLatin1String("[WORD...]"),
-             0,
-             kAnyNumber,
-             {store, demonstration},
-             QT_TRANSLATE_NOOP("CommandLine", "lists issued records; words narrow the list")},
-            {Verb::Pdf,
-             QLatin1String("pdf"),
-             QLatin1String("NUMBER --to FILE"),
-             1,
-             1,
-             {store, demonstration, QLatin1String("to"), QLatin1String("replace"), QLatin1String("revision")},
-             QT_TRANSLATE_NOOP("CommandLine", "writes a record's PDF, byte for byte as it was issued")}};
+    return {
+        {Verb::Issue,
+         QLatin1String("issue"),
+         QLatin1String("VISIT"),
+         1,
+         kAnyNumber,
+         {store, demonstration, QLatin1String("to"), QLatin1String("replace"), QLatin1String("revises"),
+          QLatin1String("reason")},
+         QT_TRANSLATE_NOOP("CommandLine", "issues the record of a visit, or says what is missing")},
+        {Verb::Records,
+         QLatin1String("records"),
+         QLatin1String("[WORD...]"),
+         0,
+         kAnyNumber,
+         {store, demonstration},
+         QT_TRANSLATE_NOOP("CommandLine", "lists issued records; words narrow the list")},
+        {Verb::Pdf,
+         QLatin1String("pdf"),
+         QLatin1String("NUMBER --to FILE"),
+         1,
+         1,
+         {store, demonstration, QLatin1String("to"), QLatin1String("replace"), QLatin1String("revision")},
+         QT_TRANSLATE_NOOP("CommandLine", "writes a record's PDF, byte for byte as it was issued")},
+        {Verb::Collect,
+         QLatin1String("collect"),
+         QLatin1String("[WORD...]"),
+         0,
+         kAnyNumber,
+         {store, demonstration, QLatin1String("to"), QLatin1String("into"), QLatin1String("replace"),
+          QLatin1String("from"), QLatin1String("until"), QLatin1String("of"), QLatin1String("all")},
+         QT_TRANSLATE_NOOP("CommandLine",
+                           "writes many records: with --to as one PDF with bookmarks, with --into as files "
+                           "with their signatures")},
+        {Verb::Verify,
+         QLatin1String("verify"),
+         QLatin1String("FILE|NUMBER|CODE"),
+         1,
+         kAnyNumber,
+         {store, demonstration, QLatin1String("revision")},
+         QT_TRANSLATE_NOOP("CommandLine",
+                           "says whether a PDF, a number or the text of a page's code is a record of "
+                           "this store's, unchanged, and still the one that counts")}};
+}
+
+/// The firm's own key.
+std::vector<Command> keyCommands() {
+    const QLatin1String store("store");
+    const QLatin1String demonstration("demonstration");
+    const QLatin1String passphrase("passphrase");
+    return {
+        {Verb::Key,
+         QLatin1String("key"),
+         QLatin1String("[--to FILE]"),
+         0,
+         0,
+         {store, demonstration, QLatin1String("to"), QLatin1String("replace")},
+         QT_TRANSLATE_NOOP("CommandLine",
+                           "lists the keys that records are signed with; with --to writes the public one, "
+                           "as PEM or, to a .pdf, as a page to hand out")},
+        {Verb::NewKey,
+         QLatin1String("new-key"),
+         QLatin1String("--passphrase FILE"),
+         0,
+         0,
+         {store, demonstration, passphrase},
+         QT_TRANSLATE_NOOP("CommandLine",
+                           "makes the key that records are signed with, or renews it; what older ones "
+                           "signed holds on")},
+        {Verb::Sign,
+         QLatin1String("sign"),
+         QLatin1String("--passphrase FILE"),
+         0,
+         0,
+         {store, demonstration, passphrase},
+         QT_TRANSLATE_NOOP("CommandLine", "signs every record that waits for the firm's signature")}};
 }
 
 /// What visits are judged by.
@@ -272,7 +356,8 @@ std::vector<Command> storeCommands() {
 const std::vector<Command>& commands() {
     static const std::vector<Command> kCommands = [] {
         auto all = visitCommands();
-        for (const auto& more : {recordCommands(), ruleCommands(), exchangeCommands(), storeCommands()}) {
+        for (const auto& more :
+             {recordCommands(), keyCommands(), ruleCommands(), exchangeCommands(), storeCommands()}) {
             all.insert(all.end(), more.begin(), more.end());
         }
         return all;

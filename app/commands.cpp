@@ -2,15 +2,18 @@
 #include "app/commands.h"
 
 #include "app/backup_commands.h"
+#include "app/collect_command.h"
 #include "app/demo.h"
 #include "app/exchange_commands.h"
 #include "app/files.h"
 #include "app/findings_text.h"
 #include "app/issue.h"
 #include "app/lookup.h"
+#include "app/proof_commands.h"
 #include "app/rules_text.h"
+#include "app/signing_commands.h"
 #include "app/stores.h"
-#include "ui/records/file_name.h"
+#include "ui/shell/file_pattern.h"
 
 #include <QCoreApplication>
 
@@ -52,8 +55,8 @@ QString listed(const store::RecordLine& line, const Desk& desk) {
                     .arg(desk.words.shortDate(FixedClock(line.letGo->at).today("Europe/London")),
                          desk.words.shortDate(line.letGo->keptUntil));
     }
-    if (line.supersededBy) {
-        text += QStringLiteral(" · ") + tr("replaced");
+    if (line.supersededBy || line.voided) {
+        text += QStringLiteral(" · ") + (line.voided ? tr("void") : tr("replaced"));
     }
     return text;
 }
@@ -127,23 +130,34 @@ Exit runJudge(const CommandLine& line, const Desk& desk) {
     return judged->outcome == rulebook::Outcome::Pass ? Exit::Done : Exit::Refused;
 }
 
+/// The signature beside the PDF, where there is one.
+Result<void> writeSignature(const store::Store& store, store::RecordId id, const QString& pdf,
+                            IfThere ifThere) {
+    const auto signature = store.signatureOf(id);
+    if (!signature) {
+        return tl::unexpected(signature.error());
+    }
+    return *signature ? writeFile(pdf + QStringLiteral(".sig"), (*signature)->bytes, ifThere)
+                      : Result<void>();
+}
+
 Exit writePdf(store::Store& store, store::RecordId id, const CommandLine& line, const Desk& desk) {
     const auto record = store.record(id);
     if (!record) {
         return complain(record.error(), desk);
     }
-    const auto& header = record->line.header;
-    const QString name =
-        ui::records::proposedFileName(qstring(header.record), header.revision, qstring(record->line.address),
-                                      qstring(header.issuedAt).left(10));
-    const QString path = fileFor(*line.to, name);
-    if (const auto written = writeFile(path, record->pdf, line.replace ? IfThere::Replace : IfThere::Refuse);
-        !written) {
+    const QString path = fileFor(*line.to, ui::shell::recordFileName(store, record->line));
+    const auto ifThere = line.replace ? IfThere::Replace : IfThere::Refuse;
+    if (const auto written = writeFile(path, record->pdf, ifThere); !written) {
+        return complain(written.error(), desk);
+    }
+    if (const auto written = writeSignature(store, id, path, ifThere); !written) {
         return complain(written.error(), desk);
     }
     desk.console.say(path);
     if (!store.isReadOnly()) {
-        if (const auto noted = store.noteEvent(id, "saved as PDF", path.toStdString()); !noted) {
+        if (const auto noted = store.noteSending(id, {record::SentBy::File, {}, path.toStdString(), {}, {}});
+            !noted) {
             return complain(noted.error(), desk);
         }
     }
@@ -309,6 +323,10 @@ Exit complain(const Error& error, const Desk& desk) {
         case ErrorCode::RecordIncomplete:
         case ErrorCode::RecordSuperseded:
         case ErrorCode::RecordErased:
+        case ErrorCode::RecordVoid:
+        case ErrorCode::ReasonMissing:
+        case ErrorCode::SigningKeyMissing:
+        case ErrorCode::KeyPassphraseWrong:
         case ErrorCode::LetterMissingInFont:
             return Exit::Refused;
         default:
@@ -324,6 +342,16 @@ Exit runCommand(const CommandLine& line, const Desk& desk) {
             return runIssue(line, desk);
         case Verb::Pdf:
             return runPdf(line, desk);
+        case Verb::Verify:
+            return runVerify(line, desk);
+        case Verb::Collect:
+            return runCollect(line, desk);
+        case Verb::Key:
+            return runKey(line, desk);
+        case Verb::NewKey:
+            return runNewKey(line, desk);
+        case Verb::Sign:
+            return runSign(line, desk);
         case Verb::Visits:
             return runVisits(line, desk);
         case Verb::Records:

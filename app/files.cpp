@@ -43,4 +43,18 @@ QString fileFor(const QString& to, const QString& name) {
     return QFileInfo(to).isDir() ? QDir(to).filePath(name) : to;
 }
 
+Result<std::string> firstLineOf(const QString& path) {
+    QFile file(path);
+    const bool opened =
+        path == QStringLiteral("-") ? file.open(stdin, QIODevice::ReadOnly) : file.open(QIODevice::ReadOnly);
+    if (!opened) {
+        return fail(ErrorCode::FileUnreadable, {path.toStdString(), file.errorString().toStdString()});
+    }
+    QByteArray first = file.readLine();
+    while (first.endsWith('\n') || first.endsWith('\r')) {
+        first.chop(1);
+    }
+    return first.toStdString();
+}
+
 }  // namespace hearth::app

@@ -15,6 +15,9 @@ enum class IfThere { Refuse, Replace };
 /// the same contents there is nothing to do. Error: FileUnwritable.
 [[nodiscard]] Result<void> writeFile(const QString& path, const std::string& bytes, IfThere ifThere);
 
+/// The first line of a file, without its end; "-": of what comes in. Error: FileUnreadable.
+[[nodiscard]] Result<std::string> firstLineOf(const QString& path);
+
 /// `to` itself, or `name` in it where it is a folder.
 [[nodiscard]] QString fileFor(const QString& to, const QString& name);
 

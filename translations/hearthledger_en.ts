@@ -2,6 +2,30 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="en" sourcelanguage="en">
 <context>
+    <name>Collecting</name>
+    <message numerus="yes">
+        <source>%n record(s). How?</source>
+        <translation>
+            <numerusform>%n record. How?</numerusform>
+            <numerusform>%n records. How?</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Stopped. %n record(s) written.</source>
+        <translation>
+            <numerusform>Stopped. %n record written.</numerusform>
+            <numerusform>Stopped. %n records written.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n record(s) written.</source>
+        <translation>
+            <numerusform>%n record written.</numerusform>
+            <numerusform>%n records written.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>Importing</name>
     <message numerus="yes">
         <source>%n new premises</source>
@@ -87,6 +111,30 @@
         <translation>
             <numerusform>Calibration runs out in %n day, on %1. It counts for this test.</numerusform>
             <numerusform>Calibration runs out in %n days, on %1. It counts for this test.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n record(s) wait(s) for a signature.</source>
+        <translation>
+            <numerusform>%n record waits for a signature.</numerusform>
+            <numerusform>%n records wait for a signature.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Key %1, %n record(s) signed. Fingerprint: %2</source>
+        <translation>
+            <numerusform>Key %1, %n record signed. Fingerprint: %2</numerusform>
+            <numerusform>Key %1, %n records signed. Fingerprint: %2</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>hearth::ui::firm::SigningPart</name>
+    <message numerus="yes">
+        <source>%n record(s) signed.</source>
+        <translation>
+            <numerusform>%n record signed.</numerusform>
+            <numerusform>%n records signed.</numerusform>
         </translation>
     </message>
 </context>

@@ -20,6 +20,7 @@ class NumberingPart;
 class FirmPart;
 class InstrumentsPart;
 class KeepingPart;
+class SigningPart;
 class StorePart;
 
 /// The business itself: who it is, its engineers and instruments, where everything is kept and whether it is
@@ -50,6 +51,7 @@ class FirmPlace : public shell::Place, public shell::FirmOpener {
     InstrumentsPart* m_instruments = nullptr;
     EmergencyPart* m_emergency = nullptr;
     LettersPart* m_letters = nullptr;
+    SigningPart* m_signing = nullptr;
     StorePart* m_store = nullptr;
     BackupsPart* m_backups = nullptr;
     KeepingPart* m_keeping = nullptr;

@@ -88,6 +88,8 @@ QString Furniture::stampText() const {
             return words.say(QT_TRANSLATE_NOOP("Words", "COPY"));
         case Stamp::Superseded:
             return words.say(QT_TRANSLATE_NOOP("Words", "SUPERSEDED"));
+        case Stamp::Void:
+            return words.say(QT_TRANSLATE_NOOP("Words", "VOID"));
         case Stamp::None:
             break;
     }

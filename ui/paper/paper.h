@@ -17,7 +17,7 @@ namespace hearth::ui::paper {
 
 enum class PaperSize { A4, Letter };
 /// Stamped across a reprint's head where true. Not part of the snapshot.
-enum class Stamp { None, Copy, Superseded };
+enum class Stamp { None, Copy, Superseded, Void };
 
 struct PageOptions {
     PaperSize size = PaperSize::A4;

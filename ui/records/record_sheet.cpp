@@ -1,25 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/records/record_sheet.h"
 
-#include "ui/records/file_name.h"
 #include "ui/records/page_preview.h"
-#include "ui/shell/saving.h"
+#include "ui/records/record_story.h"
+#include "ui/records/sender.h"
+#include "ui/shell/file_pattern.h"
+#include "ui/words/proof_words.h"
 
 namespace hearth::ui::records {
 
 using words::qstring;
-
-namespace {
-
-/// Writes all or nothing.
-QString isoDayOf(const store::RecordLine& line) {
-    Instant at{};
-    return parseInstant(line.header.issuedAt, at)
-               ? qstring(calendar::isoText(FixedClock(at).today("Europe/London")))
-               : QString();
-}
-
-}  // namespace
 
 RecordSheet::RecordSheet(const shell::Context& context, QWidget* parent) : Sheet(parent), m_context(context) {
     setObjectName(QStringLiteral("recordSheet"));
@@ -31,6 +21,8 @@ RecordSheet::RecordSheet(const shell::Context& context, QWidget* parent) : Sheet
     lines()->addWidget(m_subtitle);
     lines()->addWidget(m_state);
     addButtons();
+    m_story = new RecordStory(m_context, this);
+    lines()->addWidget(m_story);
     m_pages = new PagePreview(this);
     lines()->addWidget(m_pages);
     lines()->addStretch(1);
@@ -52,34 +44,45 @@ void RecordSheet::addButtons() {
     auto* grid = new QGridLayout(m_buttons);
     grid->setContentsMargins(0, look::kGap, 0, look::kGap);
     grid->setSpacing(look::kGap);
+    m_send = addButton(tr("Send"), QKeySequence(Qt::CTRL | Qt::Key_E), "sendButton", [this] { send(); });
+    grid->addWidget(m_send, 0, 0);
     m_save = addButton(tr("Save as PDF"), QKeySequence(Qt::CTRL | Qt::Key_S), "savePdfButton",
                        [this] { savePdf(); });
-    grid->addWidget(m_save, 0, 0);
+    grid->addWidget(m_save, 0, 1);
     m_print = addButton(tr("Print"), QKeySequence(Qt::CTRL | Qt::Key_P), "printButton",
                         [this] { print(Print::Original); });
-    grid->addWidget(m_print, 0, 1);
+    grid->addWidget(m_print, 0, 2);
     m_printCopy = addButton(tr("Print a copy"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_P),
                             "printCopyButton", [this] { print(Print::Copy); });
-    grid->addWidget(m_printCopy, 0, 2);
+    grid->addWidget(m_printCopy, 1, 2);
     m_revise =
         addButton(tr("Revise"), QKeySequence(Qt::CTRL | Qt::Key_R), "reviseButton", [this] { revise(); });
     grid->addWidget(m_revise, 1, 0);
+    m_void = addButton(tr("Declare void"), {}, "voidButton", [this] { declareVoid(); });
+    grid->addWidget(m_void, 1, 1);
+    addPlaceButtons(grid);
+    grid->setColumnStretch(3, 1);
+    lines()->addWidget(m_buttons);
+}
+
+void RecordSheet::addPlaceButtons(QGridLayout* grid) {
     grid->addWidget(addButton(tr("Open the visit"), QKeySequence(Qt::CTRL | Qt::Key_O), "openVisitButton",
                               [this] {
                                   if (m_record) {
                                       m_context.navigator.openVisit(m_record->line.visit);
                                   }
                               }),
-                    1, 1);
+                    2, 0);
     grid->addWidget(addButton(tr("Open the premises"), {}, "openPremisesButton",
                               [this] {
                                   if (m_record) {
                                       m_context.navigator.openPremises(m_record->line.premises);
                                   }
                               }),
-                    1, 2);
-    grid->setColumnStretch(3, 1);
-    lines()->addWidget(m_buttons);
+                    2, 1);
+    m_tell = addButton(tr("Send them this one"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_R),
+                       "tellHoldersButton", [this] { sendToHolders(); });
+    grid->addWidget(m_tell, 2, 2);
 }
 
 void RecordSheet::show(store::RecordId id) {
@@ -104,17 +107,40 @@ void RecordSheet::fill(const store::IssuedRecord& record) {
                             .arg(line.header.revision)
                             .arg(qstring(record.document.issued), qstring(line.address)));
     m_subtitle->show();
-    m_state->setInk(line.supersededBy ? look::Role::LookAgain : look::Role::SoftInk);
-    m_state->setText(
-        line.supersededBy
-            ? tr("Superseded by a later revision. It stays readable; it is no longer the one that counts.")
-            : tr("Verified: the record and its pages are as they were issued."));
+    showState(line);
     m_state->show();
     m_buttons->show();
-    m_print->setWords(line.supersededBy ? tr("Print, marked superseded") : tr("Print"));
-    m_printCopy->setVisible(!line.supersededBy);
-    m_revise->setEnabled(!line.supersededBy && !m_context.store.isReadOnly());
+    m_story->show(record);
+    m_story->setVisible(true);
+    const bool stands = !line.supersededBy && !line.voided;
+    m_print->setWords(line.voided         ? tr("Print, marked void")
+                      : line.supersededBy ? tr("Print, marked superseded")
+                                          : tr("Print"));
+    m_printCopy->setVisible(stands);
+    m_send->setEnabled(stands);  // what doesn't count goes out only marked as such
+    m_revise->setEnabled(stands && !m_context.store.isReadOnly());
+    m_void->setEnabled(stands && !m_context.store.isReadOnly());
+    m_tell->setVisible(!m_story->holders().empty());
     m_pages->show(record.document, options(Print::Original));
+}
+
+void RecordSheet::showState(const store::RecordLine& line) {
+    m_state->setInk(counts() ? look::Role::SoftInk : look::Role::LookAgain);
+    if (line.voided) {
+        m_state->setText(tr("Void since %1, declared by %2: %3. It keeps its number and stays readable.")
+                             .arg(words::dayOfInstant(m_context.words, line.voided->at),
+                                  line.voided->by.empty() ? tr("nobody named") : qstring(line.voided->by),
+                                  qstring(line.voided->why)));
+    } else if (line.supersededBy) {
+        m_state->setText(
+            tr("Superseded by a later revision. It stays readable; it is no longer the one that counts."));
+    } else {
+        m_state->setText(tr("Verified: the record and its pages are as they were issued."));
+    }
+}
+
+bool RecordSheet::counts() const {
+    return m_record && !m_record->line.supersededBy && !m_record->line.voided;
 }
 
 void RecordSheet::showUnreadable(const Error& error) {
@@ -127,6 +153,7 @@ void RecordSheet::showUnreadable(const Error& error) {
     m_state->setText(m_context.words.error(error));
     m_state->show();
     m_buttons->hide();
+    m_story->setVisible(false);
     m_pages->clear();
 }
 
@@ -139,6 +166,7 @@ void RecordSheet::showNothing() {
     m_subtitle->show();
     m_state->hide();
     m_buttons->hide();
+    m_story->setVisible(false);
     m_pages->clear();
 }
 
@@ -151,7 +179,9 @@ void RecordSheet::takeFocus() {
 paper::PageOptions RecordSheet::options(Print how) const {
     paper::PageOptions options;
     options.digest = m_record->line.header.snapshotDigest;
-    if (m_record->line.supersededBy) {
+    if (m_record->line.voided) {
+        options.stamp = paper::Stamp::Void;
+    } else if (m_record->line.supersededBy) {
         options.stamp = paper::Stamp::Superseded;
     } else if (how == Print::Copy) {
         options.stamp = paper::Stamp::Copy;
@@ -159,38 +189,72 @@ paper::PageOptions RecordSheet::options(Print how) const {
     return options;
 }
 
-void RecordSheet::note(const QString& event, const QString& detail) {
-    if (m_context.store.isReadOnly()) {
-        return;  // nothing can be noted; what was printed or saved is right all the same
+void RecordSheet::showAgain() {
+    show(*m_id);
+}
+
+void RecordSheet::send() {
+    if (m_record && Sender(m_context, this).send(*m_record, options(Print::Original))) {
+        showAgain();
     }
-    if (const auto noted = m_context.store.noteEvent(*m_id, event.toStdString(), detail.toStdString());
-        !noted) {
-        m_context.navigator.say(m_context.words.error(noted.error()));
+}
+
+void RecordSheet::sendToHolders() {
+    if (!m_record || m_story->holders().empty()) {
+        return;
     }
+    const auto others = Sender(m_context, this).sendToHolders(*m_record, m_story->holders());
+    if (!others.isEmpty()) {
+        m_context.dialogs.tell(
+            this, tr("Who has no mail address"),
+            tr("Of these no mail address is noted with what they were given: %1. Give them this "
+               "one with “Send”.")
+                .arg(others.join(QStringLiteral(", "))));
+    }
+    showAgain();
 }
 
 void RecordSheet::savePdf() {
     if (!m_record) {
         return;
     }
-    const auto& line = m_record->line;
-    const QString name = proposedFileName(qstring(line.header.record), line.header.revision,
-                                          qstring(line.address), isoDayOf(line));
-    const auto path = m_context.dialogs.saveFile(this, tr("Save the record as PDF"), name, tr("PDF (*.pdf)"));
-    if (!path) {
+    const auto path =
+        m_context.dialogs.saveFile(this, tr("Save the record as PDF"),
+                                   shell::recordFileName(m_context.store, m_record->line), tr("PDF (*.pdf)"));
+    if (path && Sender(m_context, this).saveAs(*m_record, *path, {})) {
+        showAgain();
+    }
+}
+
+void RecordSheet::declareVoid() {
+    if (!counts()) {
         return;
     }
-    // The bytes that were issued, not the document rendered anew.
-    if (const auto written = shell::writeFile(*path, m_record->pdf); !written) {
-        m_context.dialogs.tell(this, tr("The PDF was not saved"), m_context.words.error(written.error()));
+    const QString number = qstring(m_record->line.header.record);
+    const int answer = m_context.dialogs.ask(
+        this, tr("Declare %1 void").arg(number),
+        tr("A void record doesn't count any more, and nothing takes its place. It keeps its number and stays "
+           "readable, with who, when and why; this can't be taken back. To put a mistake right, revise it "
+           "instead."),
+        {tr("Leave it as it is"), tr("Declare it void")}, 0);
+    if (answer != 1) {
         return;
     }
-    m_context.navigator.say(tr("Saved as %1").arg(*path));
-    note(QStringLiteral("saved_pdf"), *path);
+    const auto why =
+        m_context.dialogs.askText(this, tr("Why is it void?"), tr("Reason, kept with the record"));
+    if (!why) {
+        return;
+    }
+    if (const auto done = m_context.store.voidRecord(*m_id, why->toStdString()); !done) {
+        m_context.dialogs.tell(this, tr("The record is as it was"), m_context.words.error(done.error()));
+        return;
+    }
+    m_context.navigator.say(tr("Record %1 is void.").arg(number));
+    Q_EMIT changed();
 }
 
 void RecordSheet::print(Print how) {
-    if (!m_record || (how == Print::Copy && m_record->line.supersededBy)) {
+    if (!m_record || (how == Print::Copy && !counts())) {
         return;
     }
     const auto printed = m_context.printing.print(m_record->document, options(how));
@@ -201,12 +265,14 @@ void RecordSheet::print(Print how) {
     if (*printed) {
         m_context.navigator.say(
             tr("Sent to the printer: record %1").arg(qstring(m_record->line.header.record)));
-        note(how == Print::Copy ? QStringLiteral("printed_copy") : QStringLiteral("printed"), {});
+        const auto by = how == Print::Copy ? record::SentBy::PrintedCopy : record::SentBy::Printed;
+        Sender(m_context, this).note(*m_record, {by, {}, {}, {}, {}});
+        showAgain();
     }
 }
 
 void RecordSheet::revise() {
-    if (!m_record || m_record->line.supersededBy) {
+    if (!counts()) {
         return;
     }
     const QString number = qstring(m_record->line.header.record);

@@ -7,6 +7,7 @@
 namespace hearth::ui::records {
 
 class PagePreview;
+class RecordStory;
 
 /// One issued record: what it is, what can be done with it, its pages. Opening it verifies its digests and
 /// its link.
@@ -22,6 +23,8 @@ class RecordSheet : public shell::Sheet {
   Q_SIGNALS:
     /// A revision was issued: the list has a new record.
     void issued(hearth::store::RecordId id);
+    /// It was declared void: the list says so.
+    void changed();
 
   private:
     enum class Print { Original, Copy };
@@ -35,7 +38,14 @@ class RecordSheet : public shell::Sheet {
     void print(Print how);
     void revise();
     void issueRevision();
-    void note(const QString& event, const QString& detail);
+    void send();
+    void sendToHolders();
+    void declareVoid();
+    /// Shows what it is now: something has happened to it.
+    void showAgain();
+    void addPlaceButtons(QGridLayout* grid);
+    void showState(const store::RecordLine& line);
+    [[nodiscard]] bool counts() const;
     [[nodiscard]] paper::PageOptions options(Print how) const;
 
     shell::Context m_context;
@@ -45,10 +55,14 @@ class RecordSheet : public shell::Sheet {
     shell::Text* m_subtitle = nullptr;
     shell::Text* m_state = nullptr;
     QWidget* m_buttons = nullptr;
+    shell::KeyButton* m_send = nullptr;
     shell::KeyButton* m_save = nullptr;
     shell::KeyButton* m_print = nullptr;
     shell::KeyButton* m_printCopy = nullptr;
     shell::KeyButton* m_revise = nullptr;
+    shell::KeyButton* m_tell = nullptr;
+    shell::KeyButton* m_void = nullptr;
+    RecordStory* m_story = nullptr;
     PagePreview* m_pages = nullptr;
 };
 

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/records/records_place.h"
 
+#include "ui/records/collecting.h"
+#include "ui/records/proof_check.h"
 #include "ui/records/record_sheet.h"
 #include "ui/shell/exporting.h"
 #include "ui/shell/kit.h"
@@ -30,6 +32,7 @@ shell::Line lineOf(const store::RecordLine& record, const words::Words& words) {
     Instant issued{};
     line.right = parseInstant(record.header.issuedAt, issued) ? shell::dayOf(words, issued) : QString();
     line.rightDetail = record.letGo          ? RecordsPlace::tr("erased")
+                       : record.voided       ? RecordsPlace::tr("void")
                        : record.supersededBy ? RecordsPlace::tr("superseded")
                                              : words.outcome(record.outcome);
     return line;
@@ -46,11 +49,20 @@ void RecordsPlace::build() {
     m_list = new shell::LineList(tr("Issued records"), {}, this);
     m_list->setObjectName(QStringLiteral("recordsList"));
     m_sheet = new RecordSheet(m_context, this);
+    auto* check = new shell::KeyButton(tr("Check a record…"), QKeySequence(Qt::CTRL | Qt::Key_H),
+                                       shell::ButtonKind::Plain, this);
+    check->setObjectName(QStringLiteral("checkRecordButton"));
+    connect(check, &QPushButton::clicked, this, &RecordsPlace::check);
+    auto* collect = new shell::KeyButton(tr("Write several…"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_S),
+                                         shell::ButtonKind::Plain, this);
+    collect->setObjectName(QStringLiteral("collectButton"));
+    connect(collect, &QPushButton::clicked, this, [this] { collectRecords(m_context, m_search, this); });
     auto* write = shell::exportButton({exchange::ListKind::Records}, m_context, this);
-    shell::besideSheet(this, {m_list, write}, m_sheet);
+    shell::besideSheet(this, {m_list, check, collect, write}, m_sheet);
     connect(m_list, &shell::LineList::moved, this, &RecordsPlace::show);
     connect(m_list, &shell::LineList::opened, this, [this] { m_sheet->takeFocus(); });
     connect(m_sheet, &RecordSheet::issued, this, &RecordsPlace::openRecord);
+    connect(m_sheet, &RecordSheet::changed, this, &RecordsPlace::refresh);
     shell::orderTabs(this);
 }
 
@@ -109,6 +121,12 @@ void RecordsPlace::openRecord(store::RecordId id) {
     m_list->setCurrentKey(qstring(id.text()));
     m_sheet->show(id);
     m_sheet->takeFocus();
+}
+
+void RecordsPlace::check() {
+    if (const auto meant = checkRecord(m_context, this)) {
+        openRecord(*meant);
+    }
 }
 
 void RecordsPlace::keyPressEvent(QKeyEvent* event) {

@@ -32,6 +32,7 @@ class RecordsPlace : public shell::Place, public shell::RecordOpener {
     void build();
     void fillList();
     void show(int row);
+    void check();
 
     shell::Context m_context;
     QString m_search;

@@ -37,6 +37,7 @@ struct Parts {
     /// Where the window's place on the screen is remembered; none: it is not.
     QSettings* settings = nullptr;
     Restore restore = {};
+    BeginMail mail = beginMail;
 };
 
 /// The window: the bar of places, the bands, the place in view, the line at the foot; what to do first over

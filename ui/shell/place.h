@@ -6,6 +6,7 @@
 #include "ui/look/look.h"
 #include "ui/paper/paper.h"
 #include "ui/shell/dialogs.h"
+#include "ui/shell/mail.h"
 #include "ui/words/words.h"
 
 #include <QString>
@@ -60,6 +61,7 @@ struct Context {
     look::Scheme scheme = look::Scheme::Light;
     Restore restore = {};
     BackupRunner* backups = nullptr;  // the window's
+    BeginMail mail = beginMail;
 };
 
 /// One place of the window: Visits, Premises, Records, Rule book, Firm, Workings. Its constructor makes no

@@ -4,16 +4,19 @@
 #include "tests/ui/support/firm_bench.h"
 #include "tests/ui/support/keys.h"
 #include "tests/ui/support/walker.h"
-#include "ui/records/file_name.h"
 #include "ui/records/page_preview.h"
+#include "ui/shell/file_pattern.h"
 #include "ui/shell/line_list.h"
 #include "ui/words/pseudo_translator.h"
 
+#include <QClipboard>
+#include <QGuiApplication>
 #include <QLabel>
 #include <QPushButton>
 
 #include <gtest/gtest.h>
 #include <memory>
+#include <random>
 #include <sqlite3.h>
 
 namespace hearth::ui::records {
@@ -42,6 +45,11 @@ class RecordsPlaceTest : public ::testing::Test {
     }
     [[nodiscard]] shell::LineList* list() const { return child<shell::LineList>(place.get(), "recordsList"); }
     [[nodiscard]] PagePreview* pages() const { return place->findChild<PagePreview*>(); }
+    [[nodiscard]] static QString number(const store::IssuedRecord& issued) {
+        return words::qstring(issued.line.header.record);
+    }
+    [[nodiscard]] static std::string toText(const QString& text) { return text.toStdString(); }
+    [[nodiscard]] QString textOf(const char* name) const { return child<QLabel>(place.get(), name)->text(); }
     [[nodiscard]] QString state() const { return child<QLabel>(place.get(), "recordState")->text(); }
 
     FirmBench bench;
@@ -228,35 +236,232 @@ TEST_F(RecordsPlaceTest, fitsASmallScreenInTheLongestLanguage) {
     QCoreApplication::removeTranslator(&pseudo);
 }
 
-struct NameCase {
-    const char* number;
-    int revision;
-    QString address;
-    QString expected;
-};
-class FileName : public ::testing::TestWithParam<NameCase> {};
-
-TEST_P(FileName, isOneThatEveryFileSystemTakes) {
-    const auto& c = GetParam();
-    EXPECT_EQ(
-        proposedFileName(QString::fromLatin1(c.number), c.revision, c.address, QStringLiteral("2026-11-25")),
-        c.expected);
+TEST_F(RecordsPlaceTest, aPdfIsCheckedByItsKey) {
+    issueOne();
+    start();
+    const auto issued = need(bench.store->record(record));
+    const auto file = bench.folder() / "shown.pdf";
+    hearth::testing::writeFile(file, issued.pdf);
+    const auto check = [&] {
+        bench.dialogs.told.clear();
+        bench.dialogs.answers = {0};
+        bench.dialogs.chosen = {{QString::fromStdString(file.string())}};
+        press(Qt::Key_H, Qt::ControlModifier);
+        return bench.dialogs.told.value(0);
+    };
+    EXPECT_TRUE(check().startsWith(QStringLiteral("Ours and unchanged: %1").arg(number(issued))))
+        << toText(check());
+    std::string changed = issued.pdf;
+    changed[changed.size() / 2] = static_cast<char>(changed[changed.size() / 2] ^ 1);
+    hearth::testing::writeFile(file, changed);
+    EXPECT_TRUE(check().startsWith(QStringLiteral("Changed: this is not %1").arg(number(issued))));
+    hearth::testing::writeFile(file, "%PDF-1.4 somebody else's");
+    EXPECT_TRUE(check().startsWith(QStringLiteral("Not ours")));
 }
 
-INSTANTIATE_TEST_SUITE_P(
-    All, FileName,
-    ::testing::Values(
-        NameCase{"A-000017", 1, QStringLiteral("14 Tallow Lane"),
-                 QStringLiteral("A-000017 14 Tallow Lane 2026-11-25.pdf")},
-        NameCase{"A-000018", 2, QStringLiteral("14 Tallow Lane"),
-                 QStringLiteral("A-000018 r2 14 Tallow Lane 2026-11-25.pdf")},
-        NameCase{"A-000017", 1, QStringLiteral("Flat 1/2: \"The Mill\"\n?*"),
-                 QStringLiteral("A-000017 Flat 1 2 The Mill 2026-11-25.pdf")},
-        NameCase{"A-000017", 1, QString(), QStringLiteral("A-000017 2026-11-25.pdf")},
-        NameCase{"A-000017", 1, QStringLiteral("../../etc"), QStringLiteral("A-000017 etc 2026-11-25.pdf")},
-        NameCase{"A-000017", 1, QStringLiteral("Tŷ Gŵyr"), QStringLiteral("A-000017 Tŷ Gŵyr 2026-11-25.pdf")},
-        NameCase{"A-000017", 1, QString(200, u'x'),
-                 QStringLiteral("A-000017 ") + QString(60, u'x') + QStringLiteral(" 2026-11-25.pdf")}));
+// A real PDF: its title names the record, its bytes are in compressed streams.
+TEST_F(RecordsPlaceTest, eachFlippedByteOfARealPdfIsCaught) {
+    issueOne();
+    const auto issued = need(bench.store->record(record));
+    std::minstd_rand random(20261125);
+    for (int i = 0; i < 200; ++i) {
+        std::string changed = issued.pdf;
+        const auto at = random() % changed.size();
+        changed[at] = static_cast<char>(changed[at] ^ static_cast<char>(1U << (random() % 8)));
+        const auto proof = need(bench.store->proveFile(changed));
+        ASSERT_EQ(proof.verdict, record::Verdict::Changed) << at;
+        EXPECT_EQ(proof.kept->header.record, issued.line.header.record) << at;
+        EXPECT_EQ(proof.kept->differsAt, at);
+    }
+    EXPECT_EQ(record::numbersNamedIn(issued.pdf), std::vector<std::string>{issued.line.header.record})
+        << "a file that was written anew is recognised by its title";
+}
+
+TEST_F(RecordsPlaceTest, aNumberOrACodeIsChecked) {
+    issueOne();
+    start();
+    const auto issued = need(bench.store->record(record));
+    const auto& header = issued.line.header;
+    for (const auto& text : {header.record, header.record + " 1 " + header.snapshotDigest}) {
+        bench.dialogs.answers = {1};
+        bench.dialogs.texts = {words::qstring(text)};
+        bench.dialogs.told.clear();
+        press(Qt::Key_H, Qt::ControlModifier);
+        EXPECT_TRUE(bench.dialogs.told.value(0).startsWith(QStringLiteral("Ours and unchanged"))) << text;
+    }
+    bench.dialogs.answers = {1};
+    bench.dialogs.texts = {QStringLiteral("what?")};
+    press(Qt::Key_H, Qt::ControlModifier);
+    EXPECT_TRUE(bench.dialogs.told.last().contains(QStringLiteral("what?")));
+    bench.dialogs.answers = {-1};
+    press(Qt::Key_H, Qt::ControlModifier);
+}
+
+TEST_F(RecordsPlaceTest, aRecordIsDeclaredVoidWithAReason) {
+    issueOne();
+    start();
+    auto* button = child<QPushButton>(place.get(), "voidButton");
+    bench.dialogs.answers = {0};
+    button->click();
+    EXPECT_EQ(need(bench.store->record(record)).line.voided, std::nullopt) << "the safe answer leaves it";
+    bench.dialogs.answers = {1};
+    bench.dialogs.texts = {QStringLiteral(" ")};
+    button->click();
+    EXPECT_EQ(bench.dialogs.told.size(), 1) << "no reason, no void";
+    bench.dialogs.answers = {1};
+    bench.dialogs.texts = {QStringLiteral("wrong house")};
+    button->click();
+    ASSERT_TRUE(need(bench.store->record(record)).line.voided);
+    EXPECT_TRUE(state().contains(QStringLiteral("wrong house")));
+    EXPECT_TRUE(state().contains(QStringLiteral("R. Ashdown")));
+    EXPECT_EQ(list()->line(0).rightDetail, QStringLiteral("void"));
+    EXPECT_EQ(pages()->stamp(), paper::Stamp::Void);
+    EXPECT_FALSE(button->isEnabled());
+    EXPECT_FALSE(child<QPushButton>(place.get(), "reviseButton")->isEnabled());
+}
+
+TEST_F(RecordsPlaceTest, aMailHasTextAndThePdfAndIsNoted) {
+    issueOne();
+    start();
+    bench.dialogs.answers = {1, 0};  // somebody else; by mail
+    bench.dialogs.texts = {QStringLiteral("m@harrow.example")};
+    press(Qt::Key_E, Qt::ControlModifier);
+    ASSERT_EQ(bench.mails.size(), 1U);
+    const auto issued = need(bench.store->record(record));
+    EXPECT_EQ(bench.mails[0].to, QStringLiteral("m@harrow.example"));
+    EXPECT_TRUE(bench.mails[0].subject.contains(words::qstring(issued.line.header.record)));
+    EXPECT_EQ(hearth::testing::readFile(bench.mails[0].attachment.toStdString()), issued.pdf);
+    std::filesystem::remove_all(std::filesystem::path(bench.mails[0].attachment.toStdString()).parent_path());
+    const auto sent = need(bench.store->sendings(record));
+    ASSERT_EQ(sent.size(), 1U);
+    EXPECT_EQ(sent[0].how, record::SentBy::Mail);
+    EXPECT_EQ(sent[0].to, "m@harrow.example");
+    EXPECT_EQ(sent[0].by, "R. Ashdown");
+    EXPECT_TRUE(textOf("recordSendings").contains(QStringLiteral("by mail, to m@harrow.example")));
+
+    bench.mailFailure = Error{ErrorCode::MailFailed, {"no mail program"}};
+    bench.dialogs.answers = {1, 0};
+    bench.dialogs.texts = {QStringLiteral("m@harrow.example")};
+    press(Qt::Key_E, Qt::ControlModifier);
+    EXPECT_EQ(bench.dialogs.told.size(), 1);
+    EXPECT_EQ(need(bench.store->sendings(record)).size(), 1U) << "what did not go is not noted";
+}
+
+TEST_F(RecordsPlaceTest, itGoesToTheCustomerIntoAFolderOnPaperAndAsAMessage) {
+    issueOne();
+    need(bench.store->saveSetting(shell::kFilePatternSetting, "{customer} {number}"));
+    start();
+    const auto issued = need(bench.store->record(record));
+    bench.dialogs.answers = {0, 1};
+    bench.dialogs.files = {QString::fromStdString(bench.folder().string())};
+    press(Qt::Key_E, Qt::ControlModifier);
+    const auto file = bench.folder() / ("M. Harrow " + issued.line.header.record + ".pdf");
+    EXPECT_EQ(hearth::testing::readFile(file), issued.pdf);
+    hearth::testing::writeFile(file, "somebody's own");
+    bench.dialogs.answers = {0, 1};
+    bench.dialogs.files = {QString::fromStdString(bench.folder().string())};
+    press(Qt::Key_E, Qt::ControlModifier);
+    EXPECT_EQ(bench.dialogs.told.size(), 1);
+    EXPECT_EQ(hearth::testing::readFile(file), "somebody's own") << "nothing is written over";
+    bench.dialogs.answers = {0, 2};
+    press(Qt::Key_E, Qt::ControlModifier);
+    EXPECT_EQ(bench.printing.jobs.size(), 1U);
+    bench.dialogs.answers = {0, 3};
+    press(Qt::Key_E, Qt::ControlModifier);
+    EXPECT_TRUE(QGuiApplication::clipboard()->text().contains(words::qstring(issued.line.header.record)));
+    std::vector<record::SentBy> ways;
+    for (const auto& sending : need(bench.store->sendings(record))) {
+        EXPECT_EQ(sending.to, "M. Harrow");
+        ways.push_back(sending.how);
+    }
+    EXPECT_EQ(ways,
+              (std::vector{record::SentBy::File, record::SentBy::Printed, record::SentBy::TextMessage}));
+}
+
+TEST_F(RecordsPlaceTest, whoHasAnOlderOneIsSentTheNewOneByOneKey) {
+    issueOne();
+    need(bench.store->noteSending(record, {record::SentBy::Mail, "m@harrow.example", "", "", {}}));
+    need(bench.store->noteSending(record, {record::SentBy::Printed, "T. Nant", "", "", {}}));
+    auto firm = need(bench.store->firm());
+    firm.name = "Ashdown and Daughters";
+    need(bench.store->saveFirm(firm));
+    const auto revision = need(bench.issue()(visit, record, QStringLiteral("the firm's name")));
+    start();
+    place->openRecord(revision);
+    EXPECT_TRUE(textOf("recordChanges").contains(QStringLiteral("Ashdown and Daughters")));
+    EXPECT_TRUE(textOf("recordChanges").contains(QStringLiteral("Ashdown & Pike Heating")));
+    EXPECT_TRUE(textOf("recordHolders").contains(QStringLiteral("m@harrow.example: by mail")));
+    EXPECT_TRUE(textOf("recordHolders").contains(QStringLiteral("T. Nant: printed")));
+    press(Qt::Key_R, Qt::ControlModifier | Qt::ShiftModifier);
+    ASSERT_EQ(bench.mails.size(), 1U);
+    std::filesystem::remove_all(std::filesystem::path(bench.mails[0].attachment.toStdString()).parent_path());
+    ASSERT_EQ(bench.dialogs.told.size(), 1);
+    EXPECT_TRUE(bench.dialogs.told[0].contains(QStringLiteral("T. Nant")));
+    EXPECT_FALSE(textOf("recordHolders").contains(QStringLiteral("m@harrow.example")));
+    EXPECT_TRUE(textOf("recordHolders").contains(QStringLiteral("T. Nant")));
+    place->openRecord(record);
+    EXPECT_FALSE(child<QLabel>(place.get(), "recordHolders")->isVisible());
+    EXPECT_FALSE(child<QPushButton>(place.get(), "tellHoldersButton")->isVisible());
+    EXPECT_FALSE(child<QPushButton>(place.get(), "sendButton")->isEnabled()) << "it doesn't count any more";
+}
+
+TEST_F(RecordsPlaceTest, itSaysWhetherItIsSignedAndSavesTheSignature) {
+    issueOne();
+    start();
+    EXPECT_TRUE(textOf("recordSignature").contains(QStringLiteral("Not signed")));
+    need(bench.store->makeSigningKey("quiet lamp under stairs"));
+    bench.store->signWith(need(bench.store->openSigningKey("quiet lamp under stairs")));
+    EXPECT_EQ(need(bench.store->signWaiting(10)), 1);
+    place->refresh();
+    EXPECT_TRUE(
+        textOf("recordSignature").contains(QStringLiteral("Signed with the firm's key on 25 Nov 2026")));
+    const auto target = bench.folder() / "out.pdf";
+    bench.dialogs.files = {QString::fromStdString(target.string())};
+    press(Qt::Key_S, Qt::ControlModifier);
+    EXPECT_EQ(hearth::testing::readFile(target.string() + ".sig"),
+              need(bench.store->signatureOf(record))->bytes);
+}
+
+TEST_F(RecordsPlaceTest, severalAreWrittenAsOnePdfOrAsFiles) {
+    issueOne();
+    const auto other =
+        need(bench.issue()(bench.startVisit(bench.addPremises("2 Mill Row", "P. Lyle")), std::nullopt, {}));
+    need(bench.store->makeSigningKey("quiet lamp under stairs"));
+    bench.store->signWith(need(bench.store->openSigningKey("quiet lamp under stairs")));
+    EXPECT_EQ(need(bench.store->signWaiting(1)), 1);
+    start();
+    const auto whole = bench.folder() / "whole.pdf";
+    bench.dialogs.answers = {0, 0};
+    bench.dialogs.files = {QString::fromStdString(whole.string())};
+    press(Qt::Key_S, Qt::ControlModifier | Qt::ShiftModifier);
+    const auto outline = hearth::testing::runCommand("qpdf --json --json-key=outlines " + whole.string());
+    for (const auto id : {record, other}) {
+        EXPECT_NE(outline.text.find(need(bench.store->record(id)).line.header.record + " revision 1"),
+                  std::string::npos);
+        ASSERT_EQ(need(bench.store->sendings(id)).size(), 1U);
+        EXPECT_EQ(need(bench.store->sendings(id))[0].detail, whole.string());
+    }
+
+    const auto folder = bench.folder() / "files";
+    std::filesystem::create_directories(folder);
+    bench.dialogs.answers = {1, 1};  // of a person, as files
+    bench.dialogs.texts = {QStringLiteral("harrow")};
+    bench.dialogs.files = {QString::fromStdString(folder.string())};
+    press(Qt::Key_S, Qt::ControlModifier | Qt::ShiftModifier);
+    const auto issued = need(bench.store->record(record));
+    const auto file = folder / shell::recordFileName(*bench.store, issued.line).toStdString();
+    EXPECT_EQ(hearth::testing::readFile(file), issued.pdf);
+    EXPECT_EQ(hearth::testing::readFile(file.string() + ".sig"),
+              need(bench.store->signatureOf(record))->bytes);
+    EXPECT_EQ(std::distance(std::filesystem::directory_iterator(folder), {}), 2) << "hers alone";
+
+    bench.dialogs.answers = {2};  // of a period in which there was none
+    bench.dialogs.texts = {QStringLiteral("1/1/2026"), QStringLiteral("24/11/2026")};
+    press(Qt::Key_S, Qt::ControlModifier | Qt::ShiftModifier);
+    EXPECT_EQ(bench.dialogs.told.size(), 1);
+    bench.dialogs.answers = {-1};
+    press(Qt::Key_S, Qt::ControlModifier | Qt::ShiftModifier);
+}
 
 }  // namespace
 }  // namespace hearth::ui::records

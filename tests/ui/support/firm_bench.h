@@ -127,11 +127,28 @@ class FirmBench {
     }
 
     [[nodiscard]] ui::shell::Context context() {
-        return {*store, clock, words, dialogs, navigator, printing, issue(), ui::look::Scheme::Light};
+        ui::shell::Context made{*store,    clock,    words,   dialogs,
+                                navigator, printing, issue(), ui::look::Scheme::Light};
+        made.mail = mail();
+        return made;
     }
 
     [[nodiscard]] ui::shell::Parts parts() {
-        return {*store, clock, words, dialogs, printing, issue(), ui::look::Scheme::Light, nullptr};
+        ui::shell::Parts made{*store, clock, words, dialogs, printing, issue(), ui::look::Scheme::Light,
+                              nullptr};
+        made.mail = mail();
+        return made;
+    }
+
+    /// Notes a mail in place of opening a mail program; or fails as one does.
+    [[nodiscard]] ui::shell::BeginMail mail() {
+        return [this](const ui::shell::Mail& one) -> Result<void> {
+            if (mailFailure) {
+                return tl::unexpected<Error>(*mailFailure);
+            }
+            mails.push_back(one);
+            return {};
+        };
     }
 
     /// What the store holds, as text, for "nothing was changed".
@@ -165,6 +182,8 @@ class FirmBench {
     ScriptedDialogs dialogs;
     NotedNavigator navigator;
     NotedPrinting printing;
+    std::vector<ui::shell::Mail> mails;
+    std::optional<Error> mailFailure;
 };
 
 }  // namespace hearth::testing

@@ -1,0 +1,134 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/shell/record_writing.h"
+
+#include "ui/paper/merging.h"
+#include "ui/shell/file_pattern.h"
+#include "ui/shell/saving.h"
+#include "ui/words/proof_words.h"
+
+#include <QCoreApplication>
+#include <QDir>
+#include <QFile>
+
+namespace hearth::ui::shell {
+namespace {
+
+using Lines = std::vector<store::RecordLine>;
+
+/// Where each went, noted in one transaction: one by one each would cost the disk several syncs.
+Result<void> noteWritten(store::Store& store, const Lines& lines, std::size_t count,
+                         const std::vector<QString>& paths) {
+    if (store.isReadOnly() || count == 0) {
+        return {};
+    }
+    return store.together([&]() -> Result<void> {
+        for (std::size_t i = 0; i < count; ++i) {
+            const std::string path = paths[std::min(i, paths.size() - 1)].toStdString();
+            if (auto noted = store.noteSending(lines[i].id, {record::SentBy::File, {}, path, {}, {}});
+                !noted) {
+                return noted;
+            }
+        }
+        return {};
+    });
+}
+
+Result<void> writeOne(const QString& path, const std::string& bytes) {
+    QFile file(path);
+    if (!file.exists()) {
+        return writeFile(path, bytes);
+    }
+    if (file.open(QIODevice::ReadOnly) && file.readAll().toStdString() == bytes) {
+        return {};
+    }
+    return fail(ErrorCode::FileUnwritable,
+                {path.toStdString(),
+                 QCoreApplication::translate("RecordWriting", "another file has that name").toStdString()});
+}
+
+Result<QString> writeRecord(const store::Store& store, const store::RecordLine& line, const QString& folder) {
+    const auto record = store.record(line.id);
+    const auto signature = store.signatureOf(line.id);
+    if (!record || !signature) {
+        return tl::unexpected<Error>(record ? signature.error() : record.error());
+    }
+    const QString path = QDir(folder).filePath(recordFileName(store, line));
+    auto written = writeOne(path, record->pdf);
+    if (written && *signature) {
+        written = writeOne(path + QStringLiteral(".sig"), (*signature)->bytes);
+    }
+    return written ? Result<QString>(path) : Result<QString>(tl::unexpected<Error>(written.error()));
+}
+
+std::string bookmarkOf(const store::RecordLine& line, const words::Words& words) {
+    return (words::recordName(words, {line.header.record, line.header.revision}) + QStringLiteral(" · ") +
+            words::qstring(line.address))
+        .toStdString();
+}
+
+}  // namespace
+
+Result<RecordsWritten> writeAsOne(store::Store& store, const Lines& lines, const QString& path,
+                                  const words::Words& words, const WritingProgress& progress) {
+    RecordsWritten written;
+    std::size_t at = 0;
+    const int all = static_cast<int>(lines.size());
+    const auto next = [&]() -> Result<std::optional<paper::PdfPart>> {
+        if (at == lines.size()) {
+            return std::nullopt;
+        }
+        if (!progress(static_cast<int>(at), all)) {
+            written.stopped = true;
+            return fail(ErrorCode::ImportStopped);
+        }
+        const auto& line = lines[at++];
+        auto record = store.record(line.id);
+        if (!record) {
+            return tl::unexpected<Error>(record.error());
+        }
+        return paper::PdfPart{bookmarkOf(line, words), std::move(record->pdf)};
+    };
+    const QString title = QCoreApplication::translate("RecordWriting", "Records");
+    const auto whole = paper::mergePdfs({title.toStdString(), words.language().left(2).toStdString()}, next);
+    if (written.stopped) {
+        return written;
+    }
+    if (!whole) {
+        return tl::unexpected<Error>(whole.error());
+    }
+    if (const auto saved = writeFile(path, *whole); !saved) {
+        return tl::unexpected<Error>(saved.error());
+    }
+    if (const auto noted = noteWritten(store, lines, lines.size(), {path}); !noted) {
+        return tl::unexpected<Error>(noted.error());
+    }
+    written.records = all;
+    return written;
+}
+
+Result<RecordsWritten> writeAsFiles(store::Store& store, const Lines& lines, const QString& folder,
+                                    const WritingProgress& progress) {
+    RecordsWritten written;
+    std::vector<QString> paths;
+    std::optional<Error> failure;
+    for (const auto& line : lines) {
+        if (!progress(written.records, static_cast<int>(lines.size()))) {
+            written.stopped = true;
+            break;
+        }
+        const auto path = writeRecord(store, line, folder);
+        if (!path) {
+            failure = path.error();
+            break;
+        }
+        paths.push_back(*path);
+        ++written.records;
+    }
+    if (const auto noted = noteWritten(store, lines, paths.size(), paths); !noted) {
+        return tl::unexpected<Error>(noted.error());
+    }
+    return failure ? Result<RecordsWritten>(tl::unexpected<Error>(*failure))
+                   : Result<RecordsWritten>(written);
+}
+
+}  // namespace hearth::ui::shell
