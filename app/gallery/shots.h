@@ -2,10 +2,12 @@
 #pragma once
 
 #include "app/window.h"
+#include "ui/visit/part.h"
 
 #include <QString>
 
 #include <functional>
+#include <optional>
 #include <vector>
 
 /// Pictures of every screen and every record of the demonstration firm.
@@ -23,6 +25,15 @@ struct Shot {
     QString name;
     std::function<void(Scene&)> arrange;
 };
+
+/// The main window's places, in the order of its bar.
+enum Places { kVisits, kPremises, kRecords, kRuleBook, kFirm, kWorkings };
+
+/// The sheet of that visit at that part.
+void showPart(Scene& scene, reg::VisitId visit, ui::visit::PartKind part);
+
+/// Screens of what the firm sets for itself; the draft is that visit's, where there is one.
+void addFirmShots(std::vector<Shot>& shots, const std::optional<reg::VisitId>& openVisit);
 
 /// All screens of the main window. `store` is the demonstration's: the visits shown are chosen by what is
 /// found in them.

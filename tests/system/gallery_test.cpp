@@ -57,6 +57,7 @@ void expectWholeAlbum(const QString& folder, int scale) {
                              "firm-logo-and-numbers",
                              "firm-emergency-contacts",
                              "firm-letters",
+                              "firm-signing",
                              "firm-what-may-go",
                              "visit-draft-with-logo",
                              "visit-1-who-and-where",
