@@ -16,7 +16,7 @@ using words::qstring;
 
 namespace {
 
-constexpr int kShown = 200;  // of a search: nobody reads more
+constexpr int kShown = 100;  // of a search: nobody reads more, and each is drawn at every key
 
 QString joined(const QStringList& parts, const QString& between) {
     QStringList filled = parts;
