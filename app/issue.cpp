@@ -83,8 +83,12 @@ Result<store::RecordId> issueRecord(store::Store& store, const Clock& clock, rec
     request.outcome = judged->outcome;
     request.supersedes = supersedes;
     request.reason = reason.toStdString();
-    request.snapshot.document = ui::words::documentFor(
-        {kind, judged->file, judged->findings, judged->volume, clock.today(), std::move(*logo)}, words);
+    const ui::words::DocumentInput input{kind,           judged->file,  judged->findings,
+                                         judged->volume, clock.today(), std::move(*logo)};
+    if (const auto fault = ui::words::letterFault(input, words); !fault) {
+        return tl::unexpected(fault.error());
+    }
+    request.snapshot.document = ui::words::documentFor(input, words);
     if (supersedes) {
         const auto line = replaces(store, *supersedes, reason, words);
         if (!line) {

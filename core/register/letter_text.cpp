@@ -10,7 +10,7 @@ namespace {
 
 constexpr std::array<std::string_view, 3> kLetterCodes{"reminder", "no_access", "covering"};
 constexpr std::array<std::string_view, 10> kPlaceholderCodes{"customer", "premises",    "due",  "attempted",
-                                                             "record",   "today",       "firm", "telephone",
+                                                             "worked",   "today",       "firm", "telephone",
                                                              "email",    "registration"};
 
 bool canUse(LetterKind kind, Placeholder placeholder) {
@@ -19,7 +19,7 @@ bool canUse(LetterKind kind, Placeholder placeholder) {
             return kind != LetterKind::Covering;
         case Placeholder::Attempted:
             return kind == LetterKind::NoAccess;
-        case Placeholder::Record:
+        case Placeholder::Worked:
             return kind == LetterKind::Covering;
         default:
             return true;

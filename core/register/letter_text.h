@@ -24,7 +24,7 @@ enum class Placeholder {
     Premises,      // the address, in one line
     DateDue,       // by when the check is due
     Attempted,     // when somebody came and could not get in
-    Record,        // number of the record that the letter goes with
+    Worked,        // date of the work that the record is about
     Today,         // date of the letter
     Firm,          // name
     Telephone,     // the firm's

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/firm/letters_part.h"
 
-#include "core/record/number_form.h"
 #include "ui/words/letter_words.h"
 
 #include <QFrame>
@@ -183,14 +182,11 @@ reg::LetterValues LettersPart::sample() const {
     const auto date = [&](int days) {
         return m_inRecord->date(calendar::addDays(today, days)).toStdString();
     };
-    const auto next = m_context.store.nextNumber().value_or(store::NextNumber());
-    const std::string series = next.series.empty() ? "BCD" : next.series;
-    const auto form = record::numberFormFrom(firm.numberForm).value_or(record::NumberForm());
     return {{Placeholder::Customer, kSampleCustomer},
             {Placeholder::Premises, kSamplePremises},
             {Placeholder::DateDue, date(kSampleDaysUntilDue)},
             {Placeholder::Attempted, date(-kSampleDaysSince)},
-            {Placeholder::Record, record::recordNumber(form, series, next.number)},
+            {Placeholder::Worked, date(0)},
             {Placeholder::Today, date(0)},
             {Placeholder::Firm, firm.name},
             {Placeholder::Telephone, firm.telephone},

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/calendar/notices.h"
+#include "core/record/check_dates.h"
 #include "ui/words/document_parts.h"
+#include "ui/words/letter_words.h"
 
 #include <QStringList>
 
@@ -76,41 +78,94 @@ QString addressLine(const DocumentPage& page) {
     return parts.join(QStringLiteral(", "));
 }
 
-/// The firm's own words, else the program's.
-QString letterText(const DocumentPage& page) {
-    const reg::Firm& firm = page.file().firm;
-    const QString where = addressLine(page);
-    const QString when = page.words().date(page.file().visit.date);
-    const QString ring = firm.telephone.empty() ? qstring(firm.name) : qstring(firm.telephone);
-    switch (page.input().kind) {
+std::optional<reg::LetterKind> letterKindOf(RecordKind kind) {
+    switch (kind) {
         case RecordKind::ReminderLetter:
-            return !firm.reminderText.empty()
-                       ? qstring(firm.reminderText)
-                       : page.say(QT_TRANSLATE_NOOP("Words",
-                                                    "The yearly check of the gas appliances at %1 falls "
-                                                    "due. Please ring %2 to agree on a day."),
-                                  {where, ring});
+            return reg::LetterKind::Reminder;
         case RecordKind::NoAccessLetter:
-            return !firm.noAccessText.empty()
-                       ? qstring(firm.noAccessText)
-                       : page.say(QT_TRANSLATE_NOOP(
-                                      "Words",
-                                      "We called at %1 on %2 to check the gas appliances and could not get "
-                                      "in. The law asks for this check, and it is made for your own "
-                                      "safety. Please ring %3 to agree on a time that suits you."),
-                                  {where, when, ring});
+            return reg::LetterKind::NoAccess;
+        case RecordKind::CoveringLetter:
+            return reg::LetterKind::Covering;
         default:
-            return !firm.coverText.empty()
-                       ? qstring(firm.coverText)
-                       : page.say(QT_TRANSLATE_NOOP("Words",
-                                                    "With this letter comes the record of the work at %1 "
-                                                    "on %2. Please keep it with the papers of the "
-                                                    "premises."),
-                                  {where, when});
+            return std::nullopt;
     }
 }
 
+const std::string& ownText(const reg::Firm& firm, reg::LetterKind kind) {
+    switch (kind) {
+        case reg::LetterKind::Reminder:
+            return firm.reminderText;
+        case reg::LetterKind::NoAccess:
+            return firm.noAccessText;
+        case reg::LetterKind::Covering:
+            break;
+    }
+    return firm.coverText;
+}
+
+/// To whom it goes: who ordered the work before who lives there.
+std::string recipient(const reg::VisitFile& file) {
+    using reg::RoleKind;
+    for (const auto role : {RoleKind::Customer, RoleKind::Landlord, RoleKind::Agent, RoleKind::HomeOwner,
+                            RoleKind::ResponsiblePerson, RoleKind::Tenant}) {
+        if (const reg::Party* party = file.holder(role); party != nullptr && !party->name.empty()) {
+            return party->name;
+        }
+    }
+    return {};
+}
+
+/// The first day by which a check of the landlord's appliances is due; empty where none is known.
+std::string dateDue(const DocumentPage& page) {
+    std::optional<calendar::Date> first;
+    for (const auto& appliance : page.file().appliances) {
+        const auto next = record::checkDatesOf(page.file(), appliance).next;
+        if (next && (!first || next->date < *first)) {
+            first = next->date;
+        }
+    }
+    return first ? utf8(page.words().date(*first)) : std::string();
+}
+
+reg::LetterValues letterValues(const DocumentPage& page) {
+    using reg::Placeholder;
+    const reg::Firm& firm = page.file().firm;
+    const std::string visited = utf8(page.words().date(page.file().visit.date));
+    return {{Placeholder::Customer, recipient(page.file())},
+            {Placeholder::Premises, utf8(addressLine(page))},
+            {Placeholder::DateDue, dateDue(page)},
+            {Placeholder::Attempted, visited},
+            {Placeholder::Worked, visited},
+            {Placeholder::Today, utf8(page.words().date(page.input().issued))},
+            {Placeholder::Firm, firm.name},
+            {Placeholder::Telephone, firm.telephone},
+            {Placeholder::Email, firm.email},
+            {Placeholder::Registration, firm.registrationNumber}};
+}
+
+/// The firm's own words, else the program's, filled for this visit.
+Result<std::string> letterText(const DocumentPage& page, reg::LetterKind kind) {
+    const std::string& own = ownText(page.file().firm, kind);
+    return reg::fillLetter(kind, own.empty() ? utf8(shippedLetter(page.words(), kind)) : own,
+                           letterValues(page));
+}
+
+/// A draft that can't be written says why in its place; it is never issued (see letterFault()).
+void addLetter(const DocumentPage& page, Blocks& blocks) {
+    const auto text = letterText(page, *letterKindOf(page.input().kind));
+    blocks.emplace_back(
+        record::Paragraph{{}, text ? *text : utf8(page.words().error(text.error())), !text.has_value()});
+}
+
 }  // namespace
+
+Result<void> letterFault(const DocumentInput& input, const Words& words) {
+    const auto kind = letterKindOf(input.kind);
+    if (!kind) {
+        return {};
+    }
+    return letterText(DocumentPage(input, words), *kind).map([](const std::string&) {});
+}
 
 void addClocks(const DocumentPage& page, Blocks& blocks) {
     switch (page.input().kind) {
@@ -122,8 +177,7 @@ void addClocks(const DocumentPage& page, Blocks& blocks) {
         case RecordKind::ReminderLetter:
         case RecordKind::NoAccessLetter:
         case RecordKind::CoveringLetter:
-            blocks.emplace_back(record::Paragraph{{}, utf8(letterText(page)), false});
-            return;
+            return addLetter(page, blocks);
         default:
             return;
     }

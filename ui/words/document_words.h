@@ -28,4 +28,8 @@ struct DocumentInput {
 /// never do.
 [[nodiscard]] record::Document documentFor(const DocumentInput& input, const Words& words);
 
+/// Why a letter can't be written: LetterLacks for a placeholder with nothing to fill it, or what is wrong
+/// with the firm's text. Nothing for what is no letter.
+[[nodiscard]] Result<void> letterFault(const DocumentInput& input, const Words& words);
+
 }  // namespace hearth::ui::words

@@ -21,7 +21,7 @@ constexpr std::array kPlaceholderMeanings{
     Text<Placeholder>{Placeholder::Premises, QT_TRANSLATE_NOOP("Words", "address of the premises")},
     Text<Placeholder>{Placeholder::DateDue, QT_TRANSLATE_NOOP("Words", "date by which the check is due")},
     Text<Placeholder>{Placeholder::Attempted, QT_TRANSLATE_NOOP("Words", "date when nobody could be let in")},
-    Text<Placeholder>{Placeholder::Record, QT_TRANSLATE_NOOP("Words", "number of the record")},
+    Text<Placeholder>{Placeholder::Worked, QT_TRANSLATE_NOOP("Words", "date of the work")},
     Text<Placeholder>{Placeholder::Today, QT_TRANSLATE_NOOP("Words", "date of the letter")},
     Text<Placeholder>{Placeholder::Firm, QT_TRANSLATE_NOOP("Words", "name of the firm")},
     Text<Placeholder>{Placeholder::Telephone, QT_TRANSLATE_NOOP("Words", "telephone of the firm")},
@@ -30,32 +30,32 @@ constexpr std::array kPlaceholderMeanings{
                       QT_TRANSLATE_NOOP("Words", "registration number of the firm")},
 };
 
-// The letters say nothing of the law: to whom which duty falls differs by country and by tenancy.
+// The letters say nothing of the law: to whom which duty falls differs by country and by tenancy. They name
+// no day that may not be known: a firm's own may.
 constexpr std::array kReminder{
     QT_TRANSLATE_NOOP("Words", "Dear %1,"),
-    QT_TRANSLATE_NOOP("Words", "Our records show that the gas safety check at %2 is due by %3."),
     QT_TRANSLATE_NOOP("Words",
-                      "Please ring us on %5 to agree a day. If somebody else has made the check, or "
-                      "the address is no longer yours, tell us, and we will remind you no more."),
+                      "Our records show that the yearly check of the gas appliances at %2 falls due."),
+    QT_TRANSLATE_NOOP("Words",
+                      "Please ring us on %3 to agree a day. If somebody else has made the check, or the "
+                      "address is no longer yours, tell us, and we will remind you no more."),
     QT_TRANSLATE_NOOP("Words", "Yours faithfully,"),
 };
 constexpr std::array kNoAccess{
     QT_TRANSLATE_NOOP("Words", "Dear %1,"),
+    QT_TRANSLATE_NOOP("Words", "On %4 we came to %2 to check the gas appliances and could not get in."),
     QT_TRANSLATE_NOOP("Words",
-                      "On %6 we came to %2 for the gas safety check and could not get in. The check "
-                      "is due by %3."),
-    QT_TRANSLATE_NOOP("Words",
-                      "It is there for the safety of everybody who lives in the house. Please ring "
-                      "us on %5 to agree another day."),
+                      "The check is there for the safety of everybody who lives in the house. Please ring "
+                      "us on %3 to agree another day."),
     QT_TRANSLATE_NOOP("Words", "Yours faithfully,"),
 };
 constexpr std::array kCovering{
     QT_TRANSLATE_NOOP("Words", "Dear %1,"),
-    QT_TRANSLATE_NOOP("Words", "With this letter comes record %7 of our work at %2."),
+    QT_TRANSLATE_NOOP("Words", "With this letter comes the record of our work at %2 on %5."),
     QT_TRANSLATE_NOOP("Words",
-                      "Please read first what it says of the outcome and of anything that is to be "
-                      "done, keep it with the papers of the house, and ring us on %5 about anything "
-                      "that is not clear."),
+                      "Please read first what it says of the outcome and of anything that is to be done, "
+                      "keep it with the papers of the premises, and ring us on %3 about anything that is "
+                      "not clear."),
     QT_TRANSLATE_NOOP("Words", "Yours faithfully,"),
 };
 
@@ -66,10 +66,9 @@ QString braced(Placeholder placeholder) {
 /// Placeholders come in as arguments, so that no translation can change their names.
 template <std::size_t N>
 QString wholeLetter(const Words& words, const std::array<const char*, N>& paragraphs) {
-    const QStringList arguments{braced(Placeholder::Customer),  braced(Placeholder::Premises),
-                                braced(Placeholder::DateDue),   braced(Placeholder::Firm),
+    const QStringList arguments{braced(Placeholder::Customer), braced(Placeholder::Premises),
                                 braced(Placeholder::Telephone), braced(Placeholder::Attempted),
-                                braced(Placeholder::Record)};
+                                braced(Placeholder::Worked)};
     QStringList said;
     for (const char* paragraph : paragraphs) {
         said << words.say(paragraph, arguments);

@@ -8,11 +8,11 @@ namespace hearth::reg {
 namespace {
 
 const LetterValues kAllValues{
-    {Placeholder::Customer, "R. Sallowby"},   {Placeholder::Premises, "Flat 1, Wrenlow"},
-    {Placeholder::DateDue, "3 March 2027"},   {Placeholder::Attempted, "1 March 2027"},
-    {Placeholder::Record, "KTR-000017"},      {Placeholder::Today, "2 January 2027"},
-    {Placeholder::Firm, "Pellow {and} Dray"}, {Placeholder::Telephone, "01632 960417"},
-    {Placeholder::Email, "o@x.example"},      {Placeholder::Registration, "000417"}};
+    {Placeholder::Customer, "R. Sallowby"},    {Placeholder::Premises, "Flat 1, Wrenlow"},
+    {Placeholder::DateDue, "3 March 2027"},    {Placeholder::Attempted, "1 March 2027"},
+    {Placeholder::Worked, "28 February 2027"}, {Placeholder::Today, "2 January 2027"},
+    {Placeholder::Firm, "Pellow {and} Dray"},  {Placeholder::Telephone, "01632 960417"},
+    {Placeholder::Email, "o@x.example"},       {Placeholder::Registration, "000417"}};
 
 TEST(LetterText, IsFilled) {
     struct Case {
@@ -29,8 +29,8 @@ TEST(LetterText, IsFilled) {
         {LetterKind::Reminder, "{ customer }", "R. Sallowby"},
         {LetterKind::Reminder, "ŵ {firm} – ŷ", "ŵ Pellow {and} Dray – ŷ"},  // a value may hold braces
         {LetterKind::NoAccess, "{attempted}/{due}", "1 March 2027/3 March 2027"},
-        {LetterKind::Covering, "{record} {today} {telephone} {email} {registration}",
-         "KTR-000017 2 January 2027 01632 960417 o@x.example 000417"},
+        {LetterKind::Covering, "{worked} {today} {telephone} {email} {registration}",
+         "28 February 2027 2 January 2027 01632 960417 o@x.example 000417"},
     };
     for (const auto& [kind, text, filled] : kCases) {
         const auto letter = fillLetter(kind, text, kAllValues);
@@ -51,11 +51,11 @@ TEST(LetterText, SaysByNameWhatItCannotUse) {
         {LetterKind::Reminder, "Dear {custmer},", ErrorCode::PlaceholderUnknown, "custmer"},
         {LetterKind::Reminder, "{}", ErrorCode::PlaceholderUnknown, ""},
         {LetterKind::Reminder, "{Customer}", ErrorCode::PlaceholderUnknown, "Customer"},
-        {LetterKind::Reminder, "{record}", ErrorCode::PlaceholderUnknown, "record"},
+        {LetterKind::Reminder, "{worked}", ErrorCode::PlaceholderUnknown, "worked"},
         {LetterKind::Reminder, "{attempted}", ErrorCode::PlaceholderUnknown, "attempted"},
         {LetterKind::Covering, "{due}", ErrorCode::PlaceholderUnknown, "due"},
         {LetterKind::Covering, "{attempted}", ErrorCode::PlaceholderUnknown, "attempted"},
-        {LetterKind::NoAccess, "{record}", ErrorCode::PlaceholderUnknown, "record"},
+        {LetterKind::NoAccess, "{worked}", ErrorCode::PlaceholderUnknown, "worked"},
         {LetterKind::Reminder, "a { b", ErrorCode::PlaceholderOpen, "{ b"},
         {LetterKind::Reminder, "a } b", ErrorCode::PlaceholderOpen, "} b"},
         {LetterKind::Reminder, "{firm\n}", ErrorCode::PlaceholderOpen, "{firm"},

@@ -273,6 +273,34 @@ TEST(DocumentLetters, SpeakInTheFirmsWords) {
     EXPECT_FALSE(shows(documentOfKind(RecordKind::NoAccessLetter, file), file.firm.reminderText));
 }
 
+TEST(DocumentLetters, AreFilledAndSayWhatIsNotKnown) {
+    const Words words;
+    auto file = visitOfKind(RecordKind::CoveringLetter);
+    file.firm.telephone = "01632 960055";
+    const std::vector<judging::Judged> none;
+    const pipework::VolumeReport volume;
+    const auto input = [&](RecordKind kind) {
+        return DocumentInput{kind, file, none, volume, *calendar::fromIso("2026-11-25")};
+    };
+    for (const auto kind :
+         {RecordKind::ReminderLetter, RecordKind::NoAccessLetter, RecordKind::CoveringLetter}) {
+        EXPECT_TRUE(letterFault(input(kind), words).has_value());
+        const auto document = documentFor(input(kind), words);
+        EXPECT_TRUE(shows(document, "ring us on 01632 960055"));
+        EXPECT_FALSE(shows(document, "{"));
+    }
+    file.firm.coverText = "From {email}, {today}";
+    file.firm.email.clear();
+    const auto fault = letterFault(input(RecordKind::CoveringLetter), words);
+    ASSERT_FALSE(fault.has_value());
+    EXPECT_EQ(fault.error(), (Error{ErrorCode::LetterLacks, {"email"}}));
+    EXPECT_FALSE(shows(documentFor(input(RecordKind::CoveringLetter), words), "{email}"));
+    file.firm.email = "office@pike.example";
+    EXPECT_TRUE(shows(documentFor(input(RecordKind::CoveringLetter), words),
+                      "From office@pike.example, 25 November 2026"));
+    EXPECT_TRUE(letterFault(input(RecordKind::TightnessAndPurge), words).has_value());
+}
+
 TEST(BuildingNotice, NamesTheApplianceInFull) {
     const auto document = documentOfKind(RecordKind::BuildingNotice, visitOfKind(RecordKind::BuildingNotice));
     for (const char* text : {"Emberline Quiet 24", "EQ-000123", "kitchen cupboard"}) {
