@@ -122,10 +122,11 @@ Result<store::RecordId> issueRecord(store::Store& store, const Clock& clock, reg
 }
 
 ui::shell::Issue issueThrough(store::Store& store, const Clock& clock) {
-    return [&store, &clock](reg::VisitId visit, std::optional<store::RecordId> supersedes,
-                            const QString& reason) {
-        return issueRecord(store, clock, visit, supersedes, reason);
-    };
+    return ui::shell::Issue([&store, &clock](reg::VisitId visit, std::optional<store::RecordId> supersedes,
+                                             const QString& reason, std::optional<record::RecordKind> kind) {
+        return kind ? issueRecord(store, clock, *kind, visit, supersedes, reason)
+                    : issueRecord(store, clock, visit, supersedes, reason);
+    });
 }
 
 }  // namespace hearth::app

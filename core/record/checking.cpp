@@ -471,6 +471,11 @@ void checkOne(const Check& check, const Requirement& wanted, const reg::SubjectR
 
 }  // namespace
 
+bool isAsked(const Requirement& wanted, const reg::SubjectRef& on, const reg::VisitFile& file,
+             const std::vector<judging::Judged>& findings) {
+    return Check{file, findings}.applies(wanted.when, on);
+}
+
 std::vector<Missing> missingFor(RecordKind kind, const reg::VisitFile& file,
                                 const std::vector<judging::Judged>& findings) {
     const Check check{file, findings};

@@ -139,6 +139,10 @@ struct Requirement {
     When when = When::Always;
 };
 [[nodiscard]] std::span<const Requirement> requirementsOf(RecordKind kind);
+/// Whether a requirement is asked of that subject as the visit stands: what it depends on holds. What may be
+/// left out is asked of nobody.
+[[nodiscard]] bool isAsked(const Requirement& wanted, const reg::SubjectRef& on, const reg::VisitFile& file,
+                           const std::vector<judging::Judged>& findings);
 
 /// The tests that a record speaks of: those with something entered; with none such, the first.
 [[nodiscard]] std::vector<reg::SubjectRef> testsFor(const reg::VisitFile& file);

@@ -11,8 +11,9 @@
 
 namespace hearth::ui::input {
 
-ChoiceEditor::ChoiceEditor(QWidget* parent, const std::vector<ChoiceItem>& choices)
-    : FieldEditor(parent), m_choice(new ChoiceField(this, choices)) {
+ChoiceEditor::ChoiceEditor(QWidget* parent, const std::vector<ChoiceItem>& choices,
+                           ChoiceField::Choose choose)
+    : FieldEditor(parent), m_choice(new ChoiceField(this, choices, choose)) {
     installChoiceAccessible();
     adopt(m_choice);
     connect(m_choice, &ChoiceField::moved, this, &ChoiceEditor::edited);
@@ -137,6 +138,10 @@ int ListEditor::found(const QString& typed, int from) const {
 
 Editor* makeChoiceEditor(QWidget* parent, const std::vector<ChoiceItem>& choices) {
     return new ChoiceEditor(parent, choices);
+}
+
+Editor* makeSeveralEditor(QWidget* parent, const std::vector<ChoiceItem>& choices) {
+    return new ChoiceEditor(parent, choices, ChoiceField::Choose::Several);
 }
 
 Editor* makeListEditor(QWidget* parent, const std::vector<ChoiceItem>& choices) {

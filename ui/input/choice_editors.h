@@ -14,7 +14,8 @@ namespace hearth::ui::input {
 class ChoiceEditor : public FieldEditor {
     Q_OBJECT
   public:
-    ChoiceEditor(QWidget* parent, const std::vector<ChoiceItem>& choices);
+    ChoiceEditor(QWidget* parent, const std::vector<ChoiceItem>& choices,
+                 ChoiceField::Choose choose = ChoiceField::Choose::One);
     [[nodiscard]] QString text() const override { return m_choice->code(); }
     void setText(const QString& text) override;
     void setReadOnly(bool readOnly) override { m_choice->setReadOnly(readOnly); }

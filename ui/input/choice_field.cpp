@@ -56,7 +56,8 @@ QFont segmentFont(bool isChosen) {
 
 }  // namespace
 
-ChoiceField::ChoiceField(QWidget* parent, const std::vector<ChoiceItem>& choices) : QWidget(parent) {
+ChoiceField::ChoiceField(QWidget* parent, const std::vector<ChoiceItem>& choices, Choose choose)
+    : QWidget(parent), m_choose(choose) {
     QSet<QChar> taken;
     for (const ChoiceItem& choice : choices) {
         const Marked marked = markLetter(choice.label, taken);
@@ -77,6 +78,27 @@ int ChoiceField::chosen() const {
     return -1;
 }
 
+bool ChoiceField::isChosen(int index) const {
+    return m_choose == Choose::One ? index == chosen() : m_code.split(u' ').contains(m_segments[index].code);
+}
+
+int ChoiceField::cursor() const {
+    return m_choose == Choose::One ? std::max(0, chosen()) : m_at;
+}
+
+/// Chooses one of several, or takes it away; the codes stand in the order of the choices.
+void ChoiceField::toggle(int index) {
+    QStringList codes;
+    for (int i = 0; i < m_segments.size(); ++i) {
+        if (isChosen(i) != (i == index)) {
+            codes << m_segments[i].code;
+        }
+    }
+    m_at = index;
+    choose(codes.join(u' '));
+    update();
+}
+
 void ChoiceField::setCode(const QString& code) {
     if (m_code == code) {
         return;
@@ -90,8 +112,13 @@ void ChoiceField::setCode(const QString& code) {
 }
 
 QString ChoiceField::chosenLabel() const {
-    const int index = chosen();
-    return index < 0 ? m_code : m_segments[index].label;
+    QStringList labels;
+    for (int i = 0; i < m_segments.size(); ++i) {
+        if (isChosen(i)) {
+            labels << m_segments[i].label;
+        }
+    }
+    return labels.isEmpty() ? m_code : labels.join(QStringLiteral(", "));
 }
 
 QString ChoiceField::keysInWords() const {
@@ -151,12 +178,36 @@ int ChoiceField::heightForWidth(int width) const {
     return boxes.isEmpty() ? kSegmentHeight : static_cast<int>(boxes.last().bottom()) + kEdge;
 }
 
+/// A ring with a dot where one is chosen, a box with a tick where several may be.
+void ChoiceField::paintMark(QPainter& painter, const QPointF& centre, bool isChosen) const {
+    const look::Scheme scheme = look::schemeInUse();
+    const QColor key = look::colour(look::Role::Key, scheme);
+    const double half = kRing / 2.0 - 0.6;
+    painter.setBrush(Qt::NoBrush);
+    painter.setPen(QPen(isChosen ? key : look::colour(look::Role::SoftInk, scheme), 1.2));
+    if (m_choose == Choose::Several) {
+        painter.drawRect(QRectF(centre.x() - half, centre.y() - half, 2 * half, 2 * half));
+        if (isChosen) {
+            painter.setPen(QPen(key, 1.8));
+            painter.drawPolyline(QPolygonF(
+                {centre + QPointF(-2.6, 0), centre + QPointF(-0.6, 2.4), centre + QPointF(3, -2.6)}));
+        }
+        return;
+    }
+    painter.drawEllipse(centre, half, half);
+    if (isChosen) {
+        painter.setPen(Qt::NoPen);
+        painter.setBrush(key);
+        painter.drawEllipse(centre, 2.6, 2.6);
+    }
+}
+
 void ChoiceField::paintSegment(QPainter& painter, int index, const QRectF& box) const {
     using look::Role;
     const look::Scheme scheme = look::schemeInUse();
     const auto of = [scheme](Role role) { return look::colour(role, scheme); };
     const Segment& segment = m_segments[index];
-    const bool isChosen = index == chosen();
+    const bool isChosen = this->isChosen(index);
     const bool hasProblem = property("problem").toBool();
     const Role edge = hasProblem ? Role::FieldProblem : isChosen ? Role::Key : Role::FieldEdge;
     painter.setPen(QPen(of(edge), 1));
@@ -164,14 +215,7 @@ void ChoiceField::paintSegment(QPainter& painter, int index, const QRectF& box) 
     painter.drawRoundedRect(box.adjusted(0.5, 0.5, -0.5, -0.5), 3, 3);
 
     const QPointF centre(box.left() + kPadding + kRing / 2.0, box.center().y());
-    painter.setBrush(Qt::NoBrush);
-    painter.setPen(QPen(of(isChosen ? Role::Key : Role::SoftInk), 1.2));
-    painter.drawEllipse(centre, kRing / 2.0 - 0.6, kRing / 2.0 - 0.6);
-    if (isChosen) {
-        painter.setPen(Qt::NoPen);
-        painter.setBrush(of(Role::Key));
-        painter.drawEllipse(centre, 2.6, 2.6);
-    }
+    paintMark(painter, centre, isChosen);
 
     const QFont font = segmentFont(isChosen);
     const QFontMetricsF metrics(font);
@@ -197,7 +241,7 @@ void ChoiceField::paintEvent(QPaintEvent*) {
         paintSegment(painter, i, boxes[i]);
     }
     if (hasFocus() && !boxes.isEmpty()) {
-        const QRectF around = boxes[std::max(0, chosen())];
+        const QRectF around = boxes[cursor()];
         painter.setBrush(Qt::NoBrush);
         painter.setPen(QPen(look::colour(look::Role::Focus, look::schemeInUse()), 2));
         painter.drawRoundedRect(around.adjusted(0, 0, 0, 0), 3.5, 3.5);
@@ -217,6 +261,11 @@ bool ChoiceField::stepBy(int key) {
     if (count == 0 || (!isForward && !isBack)) {
         return false;
     }
+    if (m_choose == Choose::Several) {
+        m_at = std::clamp(m_at + (isForward ? 1 : -1), 0, count - 1);
+        update();
+        return true;
+    }
     const int at = chosen();
     const int next =
         at < 0 ? (isForward ? 0 : count - 1) : std::clamp(at + (isForward ? 1 : -1), 0, count - 1);
@@ -229,9 +278,13 @@ bool ChoiceField::pickByLetter(const QString& letter) {
     if (letter.size() != 1) {
         return false;
     }
-    for (const Segment& segment : m_segments) {
-        if (segment.letterAt >= 0 && segment.label[segment.letterAt].toLower() == letter[0].toLower()) {
-            choose(segment.code);
+    const bool several = m_choose == Choose::Several;
+    for (int i = 0; i < m_segments.size(); ++i) {
+        const Segment& segment = m_segments[i];
+        const bool isMeant =
+            segment.letterAt >= 0 && segment.label[segment.letterAt].toLower() == letter[0].toLower();
+        if (isMeant || (several && letter[0] == u' ' && i == m_at)) {
+            several ? toggle(i) : choose(segment.code);
             Q_EMIT picked();
             return true;
         }
@@ -254,7 +307,7 @@ void ChoiceField::mousePressEvent(QMouseEvent* event) {
     const QList<QRectF> boxes = segmentBoxes(width());
     for (int i = 0; i < boxes.size(); ++i) {
         if (boxes[i].contains(event->position()) && event->button() == Qt::LeftButton) {
-            choose(m_segments[i].code);
+            m_choose == Choose::Several ? toggle(i) : choose(m_segments[i].code);
             Q_EMIT picked();
             return;
         }

@@ -8,13 +8,16 @@
 namespace hearth::ui::input {
 
 /// A row of buttons of which one is chosen, drawn as one control with one place in the tab order. Letters
-/// choose, arrows move, Delete takes the choice away; the row wraps where it is narrow.
+/// choose, arrows move, Delete takes the choice away; the row wraps where it is narrow. Where several may be
+/// chosen, a letter or Space chooses one or takes it away again, and arrows only move.
 class ChoiceField : public QWidget {
     Q_OBJECT
   public:
-    ChoiceField(QWidget* parent, const std::vector<ChoiceItem>& choices);
+    enum class Choose { One, Several };
+    ChoiceField(QWidget* parent, const std::vector<ChoiceItem>& choices, Choose choose = Choose::One);
 
-    /// The code chosen; a code that is not among the choices is kept as it came, with nothing marked.
+    /// The code chosen, of several with spaces between; a code that is not among the choices is kept as it
+    /// came, with nothing marked.
     [[nodiscard]] QString code() const { return m_code; }
     void setCode(const QString& code);
     /// Label of what is chosen, without the mark of its letter; empty: nothing is.
@@ -47,6 +50,10 @@ class ChoiceField : public QWidget {
         qsizetype letterAt = -1;  // index in label; -1: no letter left for it
     };
     [[nodiscard]] int chosen() const;
+    [[nodiscard]] bool isChosen(int index) const;
+    [[nodiscard]] int cursor() const;
+    void toggle(int index);
+    void paintMark(QPainter& painter, const QPointF& centre, bool isChosen) const;
     [[nodiscard]] int segmentWidth(const Segment& segment) const;
     [[nodiscard]] QList<QRectF> segmentBoxes(int width) const;
     [[nodiscard]] bool stepBy(int key);
@@ -56,6 +63,8 @@ class ChoiceField : public QWidget {
 
     QList<Segment> m_segments;
     QString m_code;
+    Choose m_choose;
+    int m_at = 0;  // of several: where the arrows are
     bool m_readOnly = false;
 };
 

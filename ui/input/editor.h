@@ -70,6 +70,9 @@ using Now = std::function<QTime()>;
 /// figure stays as typed.
 [[nodiscard]] Editor* makeQuantityEditor(QWidget* parent, quantity::UnitFamily family);
 [[nodiscard]] Editor* makeChoiceEditor(QWidget* parent, const std::vector<ChoiceItem>& choices);
+/// The same where several may be chosen: a letter chooses one or takes it away. The text is their codes with
+/// spaces between, in the order of the choices.
+[[nodiscard]] Editor* makeSeveralEditor(QWidget* parent, const std::vector<ChoiceItem>& choices);
 [[nodiscard]] Editor* makeListEditor(QWidget* parent, const std::vector<ChoiceItem>& choices);
 [[nodiscard]] Editor* makeDateEditor(QWidget* parent, Today today = {});
 [[nodiscard]] Editor* makeTimeEditor(QWidget* parent, Now now = {});

@@ -15,6 +15,7 @@
 #include <filesystem>
 #include <functional>
 #include <optional>
+#include <utility>
 
 /// What a place may know of the window around it. Places never know each other: they ask the Navigator.
 namespace hearth::ui::shell {
@@ -41,8 +42,24 @@ class Navigator {
 
 /// Issues a record of a visit: words it, has the store number and keep it, gives its id. One road for window
 /// and command line. (app makes it; see app/issue.h)
-using Issue = std::function<Result<store::RecordId>(
-    reg::VisitId visit, std::optional<store::RecordId> supersedes, const QString& reason)>;
+class Issue {
+  public:
+    using Road =
+        std::function<Result<store::RecordId>(reg::VisitId visit, std::optional<store::RecordId> supersedes,
+                                              const QString& reason, std::optional<record::RecordKind> kind)>;
+    explicit Issue(Road road) : m_road(std::move(road)) {}
+
+    /// `kind`: which of those that the visit can issue; nothing: that of the record that is superseded, else
+    /// the visit's first.
+    [[nodiscard]] Result<store::RecordId> operator()(
+        reg::VisitId visit, std::optional<store::RecordId> supersedes, const QString& reason,
+        std::optional<record::RecordKind> kind = std::nullopt) const {
+        return m_road(visit, supersedes, reason, kind);
+    }
+
+  private:
+    Road m_road;
+};
 
 /// Puts a backup in the place of the open store: the window is closed, the store too, and what stands then is
 /// opened anew. (app makes it)

@@ -50,6 +50,10 @@ BeforePart::BeforePart(const SheetContext& context, QWidget* parent)
     auto* fields = addFields();
     addItem(fields, Item::VisualInspection, 6);
     addItem(fields, Item::VisualNotes, 6);
+    for (const Item item :
+         {Item::GasOnArrival, Item::StillToDo, Item::MeterNotice, Item::MainBonding, Item::ResponsibleTold}) {
+        addItem(fields, item, 6);
+    }
 }
 
 void BeforePart::addQuestion(Question question) {

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/shell/kit.h"
+#include "ui/visit/asked_part.h"
 #include "ui/visit/parts.h"
 
 namespace hearth::ui::visit {
@@ -8,14 +9,17 @@ namespace {
 
 using reg::Item;
 
-class HandOverPart : public PartView {
+/// What is handed over follows the kinds of visit; remarks and signatures are every visit's.
+class HandOverPart : public AskedPart {
   public:
     HandOverPart(const SheetContext& context, QWidget* parent)
-        : PartView(context, {PartKind::HandOver}, parent) {
+        : AskedPart(context, {PartKind::HandOver}, parent) {
+        addGroups(handOverGroups());
         auto* fields = addFields();
         addItem(fields, Item::VisitRemarks, 6);
         addItem(fields, Item::SignedByEngineer, 3);
         addItem(fields, Item::ReceivedBy, 3);
+        addMore();
     }
 };
 

@@ -6,9 +6,13 @@
 #include "ui/shell/kit.h"
 #include "ui/shell/line_list.h"
 #include "ui/visit/draft_pages.h"
+#include "ui/visit/subject_name.h"
+#include "ui/visit/wanted.h"
 #include "ui/words/document_words.h"
 
 #include <QHBoxLayout>
+
+#include <algorithm>
 
 namespace hearth::ui::visit {
 
@@ -16,15 +20,9 @@ using shell::KeyButton;
 using shell::Line;
 using shell::LineList;
 
-namespace {
-
-constexpr auto kKind = record::RecordKind::TightnessAndPurge;
-
-}  // namespace
-
 RecordsPart::RecordsPart(const SheetContext& context, QWidget* parent)
     : PartView(context, {PartKind::Records}, parent) {
-    setSubtitle(words().recordKind(kKind));
+    addKinds();
     addIssue();
     m_recordsHeading = shell::headingText(tr("Issued"), this);
     addWidget(m_recordsHeading);
@@ -40,6 +38,60 @@ RecordsPart::RecordsPart(const SheetContext& context, QWidget* parent)
     addWidget(m_draft);
 }
 
+void RecordsPart::addKinds() {
+    m_kinds = new LineList(tr("Records that this visit owes"), {}, this);
+    m_kinds->setGrowing(true);
+    addWidget(m_kinds);
+    connect(m_kinds, &LineList::moved, this, [this](int) {
+        refuse({});
+        refresh();
+    });
+    connect(m_kinds, &LineList::opened, this, [this](int) {
+        refresh();
+        if (m_missing->isHidden()) {
+            m_issue->setFocus(Qt::OtherFocusReason);
+        } else {
+            m_missing->setFocus(Qt::OtherFocusReason);
+        }
+    });
+}
+
+std::optional<record::RecordKind> RecordsPart::kind() const {
+    return record::kindFromCode(m_kinds->currentKey().toStdString());
+}
+
+const std::vector<record::Missing>& RecordsPart::missing() const {
+    static const std::vector<record::Missing> none;
+    const auto& owed = model().owed();
+    const auto at = std::find_if(owed.begin(), owed.end(),
+                                 [&](const VisitSheetModel::Owed& one) { return one.kind == kind(); });
+    return at == owed.end() ? none : at->missing;
+}
+
+void RecordsPart::showKinds() {
+    std::vector<Line> lines;
+    for (const VisitSheetModel::Owed& owed : model().owed()) {
+        const auto* issued = model().currentRecord(owed.kind);
+        const int count = static_cast<int>(owed.missing.size());
+        lines.push_back({shell::coded(record::kindCode(owed.kind)),
+                         words().recordKind(owed.kind),
+                         {},
+                         issued != nullptr
+                             ? tr("issued as %1").arg(QString::fromStdString(issued->header.record))
+                         : count > 0 ? tr("missing: %1").arg(count)
+                                     : tr("nothing is missing")});
+    }
+    const bool several = lines.size() > 1;
+    setSubtitle(several         ? tr("Up and Down choose the record, Enter goes to what it lacks.")
+                : lines.empty() ? tr("This visit owes no record: its kind is asked in the first part.")
+                                : lines.front().title);
+    m_kinds->setLines(std::move(lines));
+    if (m_kinds->currentRow() < 0 && m_kinds->count() > 0) {
+        m_kinds->setCurrentRow(0);
+    }
+    m_kinds->setVisible(several);
+}
+
 void RecordsPart::addIssue() {
     m_state = shell::bodyText({}, this);
     addWidget(m_state);
@@ -47,8 +99,8 @@ void RecordsPart::addIssue() {
     m_missing->setGrowing(true);
     addWidget(m_missing);
     connect(m_missing, &LineList::opened, this, [this](int row) {
-        const record::Missing missing = model().missing()[static_cast<std::size_t>(row)];
-        Q_EMIT missingChosen(missing);
+        const record::Missing chosen = missing()[static_cast<std::size_t>(row)];
+        Q_EMIT missingChosen(chosen);
     });
     m_issue = new KeyButton(tr("Issue the record"), QKeySequence(Qt::CTRL | Qt::Key_I),
                             shell::ButtonKind::Primary, this);
@@ -67,7 +119,7 @@ void RecordsPart::addIssue() {
     line->addStretch();
     addWidget(row);
     addWidget(m_refused);
-    connect(m_issue, &QPushButton::clicked, this, &RecordsPart::issue);
+    connect(m_issue, &QPushButton::clicked, this, [this] { issue(); });
     connect(m_draftButton, &QPushButton::clicked, this, &RecordsPart::toggleDraft);
 }
 
@@ -112,34 +164,42 @@ void RecordsPart::refuse(const QString& sentence) {
     m_refused->setVisible(!sentence.isEmpty());
 }
 
-std::optional<QString> RecordsPart::reasonForRevision() {
-    const auto* current = model().currentRecord();
+std::optional<QString> RecordsPart::reasonForRevision(const store::RecordLine& current) {
     return context().window.dialogs.askText(
-        this, tr("A revision of %1").arg(QString::fromStdString(current->header.record)),
+        this, tr("A revision of %1").arg(QString::fromStdString(current.header.record)),
         tr("Why is it issued again?"));
 }
 
+void RecordsPart::issue(record::RecordKind kind) {
+    refresh();
+    if (m_kinds->setCurrentKey(shell::coded(record::kindCode(kind)))) {
+        refresh();
+        issue();
+    }
+}
+
 void RecordsPart::issue() {
-    if (model().store().isReadOnly()) {
+    const auto kind = this->kind();
+    if (model().store().isReadOnly() || !kind) {
         return;
     }
-    if (!model().missing().empty()) {
+    if (!missing().empty()) {
         refuse(tr("Something is still missing: Enter on a line goes there."));
         m_missing->setFocus(Qt::OtherFocusReason);
         return;
     }
-    const auto* current = model().currentRecord();
+    const auto* current = model().currentRecord(*kind);
     QString reason;
     std::optional<store::RecordId> supersedes;
     if (current != nullptr) {
-        const auto said = reasonForRevision();
+        const auto said = reasonForRevision(*current);
         if (!said || said->trimmed().isEmpty()) {
             return;
         }
         reason = *said;
         supersedes = current->id;
     }
-    const auto issued = context().window.issue(model().file().visit.id, supersedes, reason);
+    const auto issued = context().window.issue(model().file().visit.id, supersedes, reason, kind);
     if (!issued) {
         refuse(words().error(issued.error()));
         return;
@@ -151,24 +211,30 @@ void RecordsPart::issue() {
     }
     m_records->setCurrentRow(0);
     m_records->setFocus(Qt::OtherFocusReason);
-    if (const auto* now = model().currentRecord()) {
+    if (const auto* now = model().currentRecord(*kind)) {
         context().window.navigator.say(tr("Issued as %1.").arg(QString::fromStdString(now->header.record)));
     }
 }
 
 void RecordsPart::showMissing() {
     std::vector<Line> lines;
-    for (const record::Missing& missing : model().missing()) {
+    for (const record::Missing& one : missing()) {
+        // Of which appliance, room or situation; and where it is kept, where that is not on the sheet.
+        const QString of = subjectContext(context(), one.subject);
         lines.push_back({QString::number(lines.size()),
-                         words().missing(missing),
+                         (of.isEmpty() ? QString() : of + QStringLiteral(" \u00B7 ")) + words().missing(one),
                          {},
-                         tr("wanted by %1").arg(QString::fromStdString(missing.source))});
+                         tr("wanted by %1").arg(QString::fromStdString(one.source)),
+                         isKeptAtPremises(one)  ? tr("kept at the premises")
+                         : isKeptElsewhere(one) ? tr("kept under Firm")
+                                                : QString()});
     }
     const int count = static_cast<int>(lines.size());
     m_missing->setVisible(count > 0);
     m_missing->setLines(std::move(lines));
-    m_state->setText(count > 0 ? tr("Missing before it can be issued: %1").arg(count)
-                               : tr("Nothing is missing."));
+    m_state->setText(!kind()     ? QString()
+                     : count > 0 ? tr("Missing before it can be issued: %1").arg(count)
+                                 : tr("Nothing is missing."));
 }
 
 void RecordsPart::showRecords() {
@@ -213,8 +279,9 @@ void RecordsPart::showDraft() {
     const auto today = context().window.clock.today();
     // A draft is shown without a logo that can't be read; issuing says why.
     const auto logo = store::logoOf(model().store(), file.firm).value_or(std::optional<record::Logo>());
-    record::Document document =
-        words::documentFor({kKind, file, model().findings(), model().volume(), today, logo}, inRecord);
+    record::Document document = words::documentFor({kind().value_or(record::RecordKind::TightnessAndPurge),
+                                                    file, model().findings(), model().volume(), today, logo},
+                                                   inRecord);
     if (document.banner.empty()) {
         document.banner = tr("Draft").toStdString();
     }
@@ -223,24 +290,27 @@ void RecordsPart::showDraft() {
 
 void RecordsPart::refresh() {
     PartView::refresh();
+    showKinds();
     showMissing();
     showRecords();
     showDraft();
-    const auto* current = model().currentRecord();
+    const auto* current = kind() ? model().currentRecord(*kind()) : nullptr;
     const QString wanted = current == nullptr ? tr("Issue the record") : tr("Issue a revision");
     if (m_issue->accessibleName() != wanted) {
         m_issue->setWords(wanted);
     }
-    m_issue->setEnabled(!model().isReadOnly());
+    m_issue->setEnabled(!model().isReadOnly() && kind().has_value());
     m_close->setWords(model().file().visit.closed ? tr("Open this visit again") : tr("Close this visit"));
     m_close->setEnabled(!model().store().isReadOnly());
-    if (model().missing().empty()) {
+    if (missing().empty()) {
         refuse({});
     }
 }
 
 void RecordsPart::takeFocus() {
-    if (!m_missing->isHidden()) {
+    if (!m_kinds->isHidden()) {
+        m_kinds->setFocus(Qt::OtherFocusReason);
+    } else if (!m_missing->isHidden()) {
         m_missing->setFocus(Qt::OtherFocusReason);
     } else {
         m_issue->setFocus(Qt::OtherFocusReason);

@@ -13,8 +13,8 @@ namespace hearth::ui::visit {
 
 class DraftPages;
 
-/// Records to issue: what is missing, each line a way to its field; the issue itself; what was issued; how
-/// the page looks.
+/// Records to issue: which kinds this visit owes, and of the one under the cursor what is missing, each line
+/// a way to its field; the issue itself; what was issued; how the page looks.
 class RecordsPart : public PartView {
     Q_OBJECT
   public:
@@ -22,9 +22,14 @@ class RecordsPart : public PartView {
 
     void refresh() override;
     void takeFocus() override;
-    /// Ctrl+I: issues the record, or a revision where one was issued; says what is missing where something
-    /// is.
+    /// Ctrl+I: issues the record of the kind under the cursor, or a revision where one was issued; says what
+    /// is missing where something is.
     void issue();
+    /// The same of a kind that the visit owes.
+    void issue(record::RecordKind kind);
+    /// The kind under the cursor; nothing where the visit owes none.
+    [[nodiscard]] std::optional<record::RecordKind> kind() const;
+    [[nodiscard]] shell::LineList* kindList() const { return m_kinds; }
     [[nodiscard]] shell::LineList* missingList() const { return m_missing; }
     [[nodiscard]] shell::LineList* recordList() const { return m_records; }
 
@@ -33,7 +38,10 @@ class RecordsPart : public PartView {
     void missingChosen(const hearth::record::Missing& missing);
 
   private:
+    void addKinds();
     void addIssue();
+    void showKinds();
+    [[nodiscard]] const std::vector<record::Missing>& missing() const;
     void addVisitButtons();
     void showMissing();
     void showRecords();
@@ -41,8 +49,9 @@ class RecordsPart : public PartView {
     void toggleDraft();
     void closeVisit();
     void refuse(const QString& sentence);
-    [[nodiscard]] std::optional<QString> reasonForRevision();
+    [[nodiscard]] std::optional<QString> reasonForRevision(const store::RecordLine& current);
 
+    shell::LineList* m_kinds = nullptr;
     shell::Text* m_state = nullptr;
     shell::LineList* m_missing = nullptr;
     shell::KeyButton* m_issue = nullptr;

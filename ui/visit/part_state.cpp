@@ -15,7 +15,7 @@ int countOf(const PartRef& part, const SheetFacts& facts, Outcome outcome) {
     return static_cast<int>(
         std::count_if(facts.findings.begin(), facts.findings.end(), [&](const judging::Judged& judged) {
             return judged.finding.outcome == outcome && isWorthShowing(judged, facts.file) &&
-                   partAt(partOf(judged.finding.kind), judged.subject, facts.file) == part;
+                   partOf(judged, facts.file) == part;
         }));
 }
 
@@ -35,10 +35,23 @@ bool isStarted(const PartRef& part, const reg::VisitFile& file) {
     if (part.kind == PartKind::WhoAndWhere) {
         return true;  // a visit always has its premises and its day
     }
+    if (part.kind == PartKind::Situation) {
+        return true;  // somebody said that it is unsafe
+    }
     if (part.kind == PartKind::Pipework && (!file.installation.meterCode.empty() || !file.pipes.empty())) {
         return true;
     }
     return hasEntries(part, file);
+}
+
+/// A list says how many there are; what is to do stands in the parts of its own.
+PartState stateOfList(const PartRef& part, const SheetFacts& facts) {
+    const auto there =
+        part.kind == PartKind::Situations ? facts.file.situations.size() : facts.file.appliances.size();
+    if (const int missing = missingIn(part, facts)) {
+        return {PartWord::ToFill, missing};
+    }
+    return {there == 0 ? PartWord::NoneThere : PartWord::Listed, static_cast<int>(there)};
 }
 
 PartState stateOfRecords(const SheetFacts& facts) {
@@ -69,7 +82,10 @@ PartState stateOf(const PartRef& part, const SheetFacts& facts) {
     if (part.kind == PartKind::Records) {
         return stateOfRecords(facts);
     }
-    if (part.kind == PartKind::Tightness && facts.running == part.test) {
+    if (part.kind == PartKind::Appliances || part.kind == PartKind::Situations) {
+        return stateOfList(part, facts);
+    }
+    if (part.kind == PartKind::Tightness && facts.running == part.index) {
         return {PartWord::Running};
     }
     if (const int fails = countOf(part, facts, Outcome::Fail)) {

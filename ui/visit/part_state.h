@@ -11,11 +11,23 @@
 namespace hearth::ui::visit {
 
 /// What the spine says of a part, in a word.
-enum class PartWord { NotStarted, Running, Fails, LookAgain, ToFill, NoVerdict, Done, ReadyToIssue, Issued };
+enum class PartWord {
+    NotStarted,
+    Running,
+    Fails,
+    LookAgain,
+    ToFill,
+    NoVerdict,
+    Done,
+    NoneThere,  // of appliances or situations
+    Listed,
+    ReadyToIssue,
+    Issued,
+};
 
 struct PartState {
     PartWord word = PartWord::NotStarted;
-    int count = 0;  // of failing findings, of those to look at, of what is to fill in
+    int count = 0;  // of failing findings, of those to look at, of what is to fill in, of what is listed
     bool operator==(const PartState&) const = default;
 };
 

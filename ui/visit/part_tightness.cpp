@@ -19,7 +19,7 @@ using words::Words;
 TightnessPart::TightnessPart(const SheetContext& context, const PartRef& ref, QWidget* parent)
     : PartView(context, ref, parent) {
     addWhatIsTested();
-    m_clock = new TestClock(context, ref.test, this);
+    m_clock = new TestClock(context, ref.index, this);
     addWidget(m_clock);
     addReadings();
     m_whatFirst = new WhatFirst(this);
@@ -78,7 +78,7 @@ void TightnessPart::goToReading(Item item) {
 
 QString TightnessPart::subtitle() const {
     const reg::VisitFile& file = model().file();
-    const reg::Test& test = file.tests[ref().test];
+    const reg::Test& test = file.tests[ref().index];
     const auto chosen = [&](Item item) {
         const auto code = file.choiceOf(subject(), item);
         return code.empty() ? QString() : words().choice(item, std::string(code)).remove(u'&');

@@ -3,6 +3,7 @@
 
 #include "ui/look/look.h"
 #include "ui/shell/kit.h"
+#include "ui/visit/subject_name.h"
 #include "ui/visit/wanted.h"
 
 #include <QCoreApplication>
@@ -20,7 +21,11 @@ constexpr int kPartGap = 4 * look::kGap;
 }  // namespace
 
 PartView::PartView(const SheetContext& context, const PartRef& ref, QWidget* parent)
-    : QWidget(parent), m_context(context), m_ref(ref), m_lines(new QVBoxLayout(this)) {
+    : QWidget(parent),
+      m_context(context),
+      m_ref(ref),
+      m_subject(visit::subjectOf(ref, context.model.file())),
+      m_lines(new QVBoxLayout(this)) {
     m_lines->setContentsMargins(0, 0, 0, kPartGap);
     m_lines->setSpacing(look::kGap);
     m_title = shell::titleText({}, this);
@@ -30,7 +35,7 @@ PartView::PartView(const SheetContext& context, const PartRef& ref, QWidget* par
     m_lines->addWidget(m_title);
     m_lines->addWidget(m_subtitle);
     m_lines->addItem(m_room);
-    setTitle(partTitle(ref, context.model.file()));
+    setTitle(partTitle(ref, context.model.file(), context.window.words));
 }
 
 SheetField* PartView::find(const FieldKey& key) const {
@@ -68,11 +73,21 @@ void PartView::refresh() {
         if (!key.item) {
             continue;
         }
-        const bool wanted = isWanted(*key.item, key.subject, model().file(), model().findings());
+        const bool wanted = isShown(key);
         if (field->editor()->isHidden() == wanted) {
             field->editor()->setVisible(wanted);
         }
     }
+}
+
+bool PartView::isShown(const FieldKey& key) const {
+    return isWanted(*key.item, key.subject, model().file(), model().findings());
+}
+
+void PartView::drop(const reg::SubjectRef& subject) {
+    m_fields.erase(std::remove_if(m_fields.begin(), m_fields.end(),
+                                  [&](const SheetField* field) { return field->key().subject == subject; }),
+                   m_fields.end());
 }
 
 void PartView::takeFocus() {
@@ -97,13 +112,6 @@ void PartView::setRoomForNotes(int height) {
         m_room->changeSize(0, wanted, QSizePolicy::Minimum, QSizePolicy::Fixed);
         m_lines->invalidate();
     }
-}
-
-reg::SubjectRef PartView::subject() const {
-    const reg::VisitFile& file = model().file();
-    const bool isOfTest = m_ref.kind == PartKind::Tightness || m_ref.kind == PartKind::Restore;
-    return isOfTest && m_ref.test < file.tests.size() ? reg::subject(file.tests[m_ref.test].id)
-                                                      : reg::subject(file.visit.id);
 }
 
 reg::SubjectRef PartView::subjectOf(reg::Item item) const {
@@ -157,7 +165,7 @@ SheetField* PartView::addItem(shell::Fields* fields, reg::Item item, int span) {
 SheetField* PartView::addItemOf(shell::Fields* fields, const reg::SubjectRef& subject, reg::Item item,
                                 int span) {
     input::Editor* editor = makeItemEditor(fields, item, m_context);
-    editor->setLabel(words().item(item), testContext(m_context, subject));
+    editor->setLabel(words().item(item), subjectContext(m_context, subject));
     editor->setToolTip(words().itemHelp(item));
     fields->add(editor, span);
     return adopt(
@@ -167,7 +175,7 @@ SheetField* PartView::addItemOf(shell::Fields* fields, const reg::SubjectRef& su
 SheetField* PartView::makeBareItem(QWidget* parent, reg::Item item) {
     const reg::SubjectRef subject = subjectOf(item);
     input::Editor* editor = makeItemEditor(parent, item, m_context);
-    QStringList name{testContext(m_context, subject), words().item(item)};
+    QStringList name{subjectContext(m_context, subject), words().item(item)};
     name.removeAll(QString());
     editor->setLabel({}, name.join(QStringLiteral(", ")));
     return adopt(
@@ -187,35 +195,53 @@ SheetField* PartView::adopt(SheetField* field) {
     return field;
 }
 
-QString partTitle(const PartRef& ref, const reg::VisitFile& file) {
-    const auto say = [](const char* text) {
-        return QCoreApplication::translate("hearth::ui::visit::PartView", text);
-    };
-    QString title;
-    switch (ref.kind) {
+namespace {
+
+const char* titleOf(PartKind kind) {
+    switch (kind) {
         case PartKind::WhoAndWhere:
-            return say(QT_TRANSLATE_NOOP("hearth::ui::visit::PartView", "Who and where"));
+            return QT_TRANSLATE_NOOP("hearth::ui::visit::PartView", "Who and where");
         case PartKind::BeforeYouStart:
-            return say(QT_TRANSLATE_NOOP("hearth::ui::visit::PartView", "Before you start"));
+            return QT_TRANSLATE_NOOP("hearth::ui::visit::PartView", "Before you start");
+        case PartKind::Rooms:
+            return QT_TRANSLATE_NOOP("hearth::ui::visit::PartView", "Rooms and alarms");
+        case PartKind::Investigation:
+            return QT_TRANSLATE_NOOP("hearth::ui::visit::PartView", "CO or fumes in a room");
         case PartKind::Pipework:
-            return say(QT_TRANSLATE_NOOP("hearth::ui::visit::PartView", "Meter and pipework"));
-        case PartKind::HandOver:
-            return say(QT_TRANSLATE_NOOP("hearth::ui::visit::PartView", "Hand-over"));
-        case PartKind::Records:
-            return say(QT_TRANSLATE_NOOP("hearth::ui::visit::PartView", "Records to issue"));
+            return QT_TRANSLATE_NOOP("hearth::ui::visit::PartView", "Meter and pipework");
         case PartKind::Tightness:
-            title = say(QT_TRANSLATE_NOOP("hearth::ui::visit::PartView", "Let-by and tightness"));
-            break;
+            return QT_TRANSLATE_NOOP("hearth::ui::visit::PartView", "Let-by and tightness");
         case PartKind::Restore:
-            title = say(QT_TRANSLATE_NOOP("hearth::ui::visit::PartView", "Purge and restore"));
+            return QT_TRANSLATE_NOOP("hearth::ui::visit::PartView", "Purge and restore");
+        case PartKind::Larger:
+            return QT_TRANSLATE_NOOP("hearth::ui::visit::PartView", "Larger pipework");
+        case PartKind::Appliances:
+            return QT_TRANSLATE_NOOP("hearth::ui::visit::PartView", "Appliances");
+        case PartKind::Appliance:
+            return QT_TRANSLATE_NOOP("hearth::ui::visit::PartView", "Appliance");
+        case PartKind::Situations:
+            return QT_TRANSLATE_NOOP("hearth::ui::visit::PartView", "Unsafe situations");
+        case PartKind::Situation:
+            return QT_TRANSLATE_NOOP("hearth::ui::visit::PartView", "Unsafe situation");
+        case PartKind::HandOver:
+            return QT_TRANSLATE_NOOP("hearth::ui::visit::PartView", "Hand-over");
+        case PartKind::Records:
             break;
     }
-    if (file.tests.size() > 1 && ref.test < file.tests.size()) {
-        const std::string& label = file.tests[ref.test].label;
-        title += QStringLiteral(" \u00B7 ") +
-                 (label.empty() ? QString::number(ref.test + 1) : QString::fromStdString(label));
+    return QT_TRANSLATE_NOOP("hearth::ui::visit::PartView", "Records to issue");
+}
+
+}  // namespace
+
+QString partTitle(const PartRef& ref, const reg::VisitFile& file, const words::Words& words) {
+    const QString title = QCoreApplication::translate("hearth::ui::visit::PartView", titleOf(ref.kind));
+    const auto subject = subjectOf(ref, file);
+    if (ref.kind == PartKind::Appliance) {
+        return subjectName(subject, file, words);
     }
-    return title;
+    const bool isOneOfSeveral =
+        ref.kind == PartKind::Situation || (subject.kind == reg::SubjectKind::Test && file.tests.size() > 1);
+    return isOneOfSeveral ? title + QStringLiteral(" \u00B7 ") + subjectName(subject, file, words) : title;
 }
 
 }  // namespace hearth::ui::visit

@@ -38,6 +38,12 @@ class PartView : public QWidget {
     virtual void refill();
     /// Shows what follows from the findings: which fields are asked for, live figures, what to do first.
     virtual void refresh();
+    /// False when what it was made for has changed so that it has to be made anew.
+    [[nodiscard]] virtual bool isUpToDate() const {
+        return visit::subjectOf(m_ref, model().file()) == m_subject;
+    }
+    /// Shows everything that can be entered here, or again only what is asked.
+    virtual void toggleMore() {}
     /// Where the keyboard goes when the part is opened.
     virtual void takeFocus();
     virtual void setReadOnly(bool readOnly);
@@ -55,8 +61,10 @@ class PartView : public QWidget {
     [[nodiscard]] const SheetContext& context() const { return m_context; }
     [[nodiscard]] VisitSheetModel& model() const { return m_context.model; }
     [[nodiscard]] const words::Words& words() const { return m_context.window.words; }
-    /// The subject of this part's items: its test, or the visit.
-    [[nodiscard]] reg::SubjectRef subject() const;
+    /// The subject of this part's items: its test, its appliance, its situation, or the visit.
+    [[nodiscard]] reg::SubjectRef subject() const { return m_subject; }
+    /// Whether a field of an item is in view.
+    [[nodiscard]] virtual bool isShown(const FieldKey& key) const;
     [[nodiscard]] reg::SubjectRef subjectOf(reg::Item item) const;
     [[nodiscard]] const judging::Judged* finding(rulebook::FindingKind kind) const;
 
@@ -72,10 +80,13 @@ class PartView : public QWidget {
     SheetField* makeBareItem(QWidget* parent, reg::Item item);
     SheetField* addField(shell::Fields* fields, SheetField* field, const QString& label, int span);
     SheetField* adopt(SheetField* field);
+    /// Forgets the fields of a subject that is gone; their editors are the caller's to delete.
+    void drop(const reg::SubjectRef& subject);
 
   private:
     SheetContext m_context;
     PartRef m_ref;
+    reg::SubjectRef m_subject;
     std::vector<SheetField*> m_fields;
     QVBoxLayout* m_lines;
     shell::Text* m_title;
@@ -84,6 +95,6 @@ class PartView : public QWidget {
 };
 
 /// The title that a part has on the sheet and in the spine.
-[[nodiscard]] QString partTitle(const PartRef& ref, const reg::VisitFile& file);
+[[nodiscard]] QString partTitle(const PartRef& ref, const reg::VisitFile& file, const words::Words& words);
 
 }  // namespace hearth::ui::visit

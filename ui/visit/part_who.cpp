@@ -5,9 +5,12 @@
 #include "ui/visit/joined.h"
 #include "ui/visit/parts.h"
 #include "ui/visit/register_fields.h"
+#include "ui/visit/wanted.h"
 
 #include <QCoreApplication>
 #include <QPushButton>
+
+#include <algorithm>
 
 namespace hearth::ui::visit {
 
@@ -22,8 +25,13 @@ class WhoPart : public PartView {
   public:
     WhoPart(const SheetContext& context, QWidget* parent);
     void refresh() override;
+    [[nodiscard]] input::Editor* editorFor(const FieldKey& key) const override;
+
+  protected:
+    [[nodiscard]] bool isShown(const FieldKey& key) const override;
 
   private:
+    void addKinds();
     void addPremises();
     void addPeople();
     void addRegister(shell::Fields* fields, Field field, const QString& label, FieldBinding binding,
@@ -39,10 +47,39 @@ class WhoPart : public PartView {
 WhoPart::WhoPart(const SheetContext& context, QWidget* parent)
     : PartView(context, {PartKind::WhoAndWhere}, parent) {
     addPremises();
+    addKinds();
     addPeople();
     addHeading(tr("Instruments"));
     m_instruments = shell::bodyText({}, this);
     addWidget(m_instruments);
+    auto* used = addFields();
+    addItem(used, Item::VisitAnalyser, 3);
+    addItem(used, Item::VisitGauge, 3);
+}
+
+/// What the visit is for: what the sheet asks and what it can issue follow from it.
+void WhoPart::addKinds() {
+    auto* fields = addFields();
+    auto* kinds = input::makeSeveralEditor(fields, kindChoices(words()));
+    kinds->setToolTip(tr("A letter chooses a kind or takes it away; a visit may be of several."));
+    const FieldKey key{std::nullopt, std::nullopt, reg::subject(model().file().visit.id)};
+    addField(fields, new SheetField(kinds, key, visitKinds(model()), words()), tr("Kind of visit"), 6);
+}
+
+/// Instruments are chosen before anything is read with them.
+bool WhoPart::isShown(const FieldKey& key) const {
+    const bool isInstrument = key.item == Item::VisitAnalyser || key.item == Item::VisitGauge;
+    if (!isInstrument) {
+        return PartView::isShown(key);
+    }
+    const auto asked = itemsAskedOf(reg::SubjectKind::Visit, model().file());
+    return std::binary_search(asked.begin(), asked.end(), *key.item);
+}
+
+input::Editor* WhoPart::editorFor(const FieldKey& key) const {
+    // The customer is the owner where nobody else is.
+    const FieldKey customer{std::nullopt, Field::CustomerName, key.subject};
+    return PartView::editorFor(key.field == Field::OwnerName ? customer : key);
 }
 
 void WhoPart::addPremises() {

@@ -11,6 +11,10 @@ namespace hearth::ui::visit {
 
 [[nodiscard]] PartView* makeWhoPart(const SheetContext& context, QWidget* parent);
 [[nodiscard]] PartView* makeBeforePart(const SheetContext& context, QWidget* parent);
+[[nodiscard]] PartView* makeRoomsPart(const SheetContext& context, QWidget* parent);
+[[nodiscard]] PartView* makeInvestigationPart(const SheetContext& context, QWidget* parent);
+[[nodiscard]] PartView* makeLargerPart(const SheetContext& context, QWidget* parent);
+[[nodiscard]] PartView* makeAppliancePart(const SheetContext& context, const PartRef& ref, QWidget* parent);
 [[nodiscard]] PartView* makePipeworkPart(const SheetContext& context, QWidget* parent);
 [[nodiscard]] PartView* makeRestorePart(const SheetContext& context, const PartRef& ref, QWidget* parent);
 [[nodiscard]] PartView* makeHandOverPart(const SheetContext& context, QWidget* parent);

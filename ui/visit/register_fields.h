@@ -18,6 +18,24 @@ namespace hearth::ui::visit {
 [[nodiscard]] FieldBinding visitDate(VisitSheetModel& model, const Clock& clock);
 /// The engineer by id; an empty text is nobody.
 [[nodiscard]] FieldBinding visitEngineer(VisitSheetModel& model);
+/// Fields of an appliance and of an unsafe situation; a choice by its code, "not said" is an empty text.
+[[nodiscard]] FieldBinding applianceText(VisitSheetModel& model, reg::ApplianceId id,
+                                         std::string reg::Appliance::*column);
+[[nodiscard]] FieldBinding applianceFlue(VisitSheetModel& model, reg::ApplianceId id);
+[[nodiscard]] FieldBinding applianceOwner(VisitSheetModel& model, reg::ApplianceId id);
+[[nodiscard]] FieldBinding situationText(VisitSheetModel& model, reg::SituationId id,
+                                         std::string reg::Situation::*column);
+[[nodiscard]] FieldBinding situationDanger(VisitSheetModel& model, reg::SituationId id);
+[[nodiscard]] FieldBinding situationAppliance(VisitSheetModel& model, reg::SituationId id);
+/// The kinds of visit: the codes of those of its items that are answered with yes, with spaces between.
+[[nodiscard]] FieldBinding visitKinds(VisitSheetModel& model);
+
+[[nodiscard]] std::vector<input::ChoiceItem> kindChoices(const words::Words& words);
+[[nodiscard]] std::vector<input::ChoiceItem> flueChoices(const words::Words& words);
+[[nodiscard]] std::vector<input::ChoiceItem> ownerChoices(const words::Words& words);
+[[nodiscard]] std::vector<input::ChoiceItem> dangerChoices(const words::Words& words);
+[[nodiscard]] std::vector<input::ChoiceItem> applianceChoices(const reg::VisitFile& file,
+                                                              const words::Words& words);
 [[nodiscard]] FieldBinding customerName(VisitSheetModel& model);
 
 [[nodiscard]] std::vector<input::ChoiceItem> engineerChoices(const reg::VisitFile& file);

@@ -3,13 +3,16 @@
 
 #include "ui/look/look.h"
 #include "ui/shell/kit.h"
+#include "ui/visit/part_lists.h"
 #include "ui/visit/part_records.h"
+#include "ui/visit/part_situation.h"
 #include "ui/visit/part_state.h"
 #include "ui/visit/part_tightness.h"
 #include "ui/visit/spine.h"
 #include "ui/visit/tab_order.h"
 #include "ui/visit/test_clock.h"
 #include "ui/visit/volume_text.h"
+#include "ui/visit/wanted.h"
 
 #include <QApplication>
 #include <QHBoxLayout>
@@ -82,8 +85,9 @@ void VisitSheet::addSide() {
     m_day = shell::softText({}, side);
     m_spine = new Spine(side);
     m_spine->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Maximum);
-    auto* keys = shell::softText(
-        tr("Enter next field\nPage Up, Page Down parts\nCtrl+K go to a part\nF1 why, Ctrl+M margin"), side);
+    auto* keys = shell::softText(tr("Enter next field\nPage Up, Page Down parts\nCtrl+K go to a part\nCtrl+U "
+                                    "unsafe, Ctrl+E more\nF1 why, Ctrl+M margin"),
+                                 side);
     lines->addWidget(m_address);
     lines->addWidget(m_day);
     lines->addSpacing(look::kGap);
@@ -103,7 +107,6 @@ void VisitSheet::addSide() {
 void VisitSheet::rebuild() {
     const reg::VisitFile& file = m_context.model.file();
     m_builtFor = file.visit.id;
-    m_builtParts = partsOf(file);
     if (m_paper != nullptr) {
         m_paper->hide();
         m_scroll->takeWidget();
@@ -117,8 +120,7 @@ void VisitSheet::rebuild() {
         [this](const rulebook::RuleKey& key) { m_context.window.navigator.openRule(key); },
         Qt::QueuedConnection);
     connect(m_paper, &SheetPaper::noteChosen, this, [this](const judging::Judged& judged) {
-        PartView* part =
-            m_paper->part(partAt(partOf(judged.finding.kind), judged.subject, m_context.model.file()));
+        PartView* part = m_paper->part(partOf(judged, m_context.model.file()));
         QWidget* anchor = m_paper->anchorOf(judged);
         if (auto* editor = qobject_cast<input::Editor*>(anchor)) {
             shell::focusOn(editor);
@@ -127,39 +129,68 @@ void VisitSheet::rebuild() {
         }
     });
     for (PartView* part : m_paper->parts()) {
-        connect(part, &PartView::stopsChanged, this, &VisitSheet::orderTabs);
-        connect(part, &PartView::urgent, this, [this](QWidget* what) {
-            QMetaObject::invokeMethod(
-                this,
-                [this, what = QPointer<QWidget>(what)] {
-                    if (what != nullptr) {
-                        m_scroll->ensureWidgetVisible(what, 0, kAround);
-                    }
-                },
-                Qt::QueuedConnection);
-        });
+        listenTo(part);
     }
-    for (TightnessPart* part : tightnessParts()) {
-        const PartRef restore{PartKind::Restore, part->ref().test};
-        connect(part->clock(), &TestClock::restoreWanted, this, [this, restore] { goTo(restore); });
-        connect(part->clock(), &TestClock::runningChanged, this, &VisitSheet::showSpine);
-    }
-    connect(recordsPart(), &RecordsPart::missingChosen, this,
-            [this](const record::Missing& missing) { goTo(missing); });
     orderTabs();
+}
+
+void VisitSheet::listenTo(PartView* part) {
+    connect(part, &PartView::stopsChanged, this, &VisitSheet::orderTabs);
+    connect(part, &PartView::urgent, this, [this](QWidget* what) {
+        QMetaObject::invokeMethod(
+            this,
+            [this, what = QPointer<QWidget>(what)] {
+                if (what != nullptr) {
+                    m_scroll->ensureWidgetVisible(what, 0, kAround);
+                }
+            },
+            Qt::QueuedConnection);
+    });
+    if (auto* tightness = qobject_cast<TightnessPart*>(part)) {
+        const PartRef restore{PartKind::Restore, part->ref().index};
+        connect(tightness->clock(), &TestClock::restoreWanted, this, [this, restore] { goTo(restore); });
+        connect(tightness->clock(), &TestClock::runningChanged, this, &VisitSheet::showSpine);
+    } else if (auto* list = qobject_cast<ListPart*>(part)) {
+        connect(list, &ListPart::chosen, this, [this](const reg::SubjectRef& subject) {
+            const PartKind kind =
+                subject.kind == reg::SubjectKind::Appliance ? PartKind::Appliance : PartKind::Situation;
+            goTo(partAt(kind, subject, m_context.model.file()));
+        });
+    } else if (auto* situation = qobject_cast<SituationPart*>(part)) {
+        connect(situation, &SituationPart::noticeWanted, this, [this] {
+            recordsPart()->issue(record::RecordKind::WarningNotice);
+            m_scroll->ensureWidgetVisible(recordsPart(), 0, kAround);
+        });
+    } else if (auto* records = qobject_cast<RecordsPart*>(part)) {
+        connect(records, &RecordsPart::missingChosen, this,
+                [this](const record::Missing& missing) { goTo(missing); });
+    }
+}
+
+/// Parts come and go with the kinds of visit and with what is entered.
+void VisitSheet::bringPartsUpToDate() {
+    const auto before = m_paper->parts();
+    for (PartView* part : m_paper->bringUpToDate()) {
+        listenTo(part);
+    }
+    if (before != m_paper->parts()) {
+        orderTabs();
+    }
 }
 
 void VisitSheet::fileRead() {
     const reg::VisitFile& file = m_context.model.file();
-    if (m_paper == nullptr || m_builtFor != file.visit.id || m_builtParts != partsOf(file)) {
+    if (m_paper == nullptr || m_builtFor != file.visit.id) {
         rebuild();
         return;
     }
+    bringPartsUpToDate();
     m_paper->setReadOnly(m_context.model.isReadOnly());
     m_paper->refill();
 }
 
 void VisitSheet::judgedAgain() {
+    bringPartsUpToDate();
     m_paper->refresh();
     showSpine();
     showHead();
@@ -177,21 +208,30 @@ void VisitSheet::showHead() {
 
 void VisitSheet::showSpine() {
     const VisitSheetModel& model = m_context.model;
-    SheetFacts facts{
-        model.file(), model.findings(), model.missing(), static_cast<int>(model.records().size()), {}};
+    const auto& owed = model.owed();
+    const bool allIssued =
+        !owed.empty() && std::all_of(owed.begin(), owed.end(), [&](const VisitSheetModel::Owed& one) {
+            return model.currentRecord(one.kind) != nullptr;
+        });
+    SheetFacts facts{model.file(),
+                     model.findings(),
+                     model.missing(),
+                     allIssued ? static_cast<int>(model.records().size()) : 0,
+                     {}};
     for (const TightnessPart* part : tightnessParts()) {
         if (part->clock()->running()) {
-            facts.running = part->ref().test;
+            facts.running = part->ref().index;
         }
     }
     std::vector<SpineLine> lines;
-    for (const PartRef& ref : m_builtParts) {
+    for (const PartView* part : m_paper->parts()) {
+        const PartRef& ref = part->ref();
         const PartState state = stateOf(ref, facts);
         QString word = wordOf(state);
         if (ref.kind == PartKind::Pipework && state.word == PartWord::Done && model.volume().total) {
             word = volumeText(*model.volume().total, m_context.window.words);
         }
-        lines.push_back({ref, partTitle(ref, model.file()), word, state.word});
+        lines.push_back({ref, partTitle(ref, model.file(), m_context.window.words), word, state.word});
     }
     m_spine->setLines(lines);
 }
@@ -267,99 +307,6 @@ SheetField* VisitSheet::fieldOfFocus() const {
     return at == part->fields().end() ? nullptr : *at;
 }
 
-void VisitSheet::takeFocus() {
-    for (const record::Missing& missing : m_context.model.missing()) {
-        PartView* part = m_paper->part(partOf(missing, m_context.model.file()));
-        if (part != nullptr && part->editorFor({missing.item, missing.field, missing.subject}) != nullptr) {
-            goTo(missing);
-            return;
-        }
-    }
-    goTo(PartRef{PartKind::Records});
-}
-
-void VisitSheet::commit() {
-    for (QWidget* at = QApplication::focusWidget(); at != nullptr; at = at->parentWidget()) {
-        if (auto* editor = qobject_cast<input::Editor*>(at); editor != nullptr && isAncestorOf(editor)) {
-            editor->commit();
-            return;
-        }
-    }
-}
-
-void VisitSheet::bringToTop(QWidget* widget) {
-    // The notes make room for themselves when the layout is asked for, and that moves the parts: three
-    // rounds, from the fields to the parts to the paper.
-    constexpr int kRounds = 3;
-    for (int round = 0; round < kRounds; ++round) {
-        QCoreApplication::sendPostedEvents(nullptr, QEvent::LayoutRequest);
-    }
-    const int y = widget->mapTo(m_paper, QPoint(0, 0)).y();
-    m_scroll->verticalScrollBar()->setValue(y - 2 * look::kGap);
-}
-
-void VisitSheet::goTo(const PartRef& ref) {
-    PartView* part = m_paper->part(ref);
-    if (part != nullptr) {
-        part->takeFocus();
-        m_spine->setCurrent(ref);
-        bringToTop(part);
-    }
-}
-
-void VisitSheet::goTo(const record::Missing& missing) {
-    using record::Field;
-    PartView* part = m_paper->part(partOf(missing, m_context.model.file()));
-    input::Editor* editor =
-        part == nullptr ? nullptr : part->editorFor({missing.item, missing.field, missing.subject});
-    if (editor != nullptr) {
-        shell::focusOn(editor);
-        m_scroll->ensureWidgetVisible(editor, 0, kAround);
-        return;
-    }
-    const bool atPremises =
-        missing.field == Field::PremisesAddress || missing.field == Field::PremisesPostcode;
-    if (atPremises) {
-        m_context.window.navigator.openPremises(m_context.model.file().premises.id);
-        return;
-    }
-    if (missing.field) {
-        const reg::VisitFile& file = m_context.model.file();
-        const bool ofGauge =
-            missing.field == Field::InstrumentSerial || missing.field == Field::InstrumentCalibration;
-        const reg::Instrument* gauge = ofGauge ? file.gaugeOf(reg::TestId{missing.subject.id}) : nullptr;
-        const auto& engineer = file.visit.engineer;
-        m_context.window.navigator.openFirm(*missing.field, gauge != nullptr ? gauge->id.text()
-                                                            : engineer       ? engineer->text()
-                                                                             : std::string());
-    }
-}
-
-void VisitSheet::step(int by) {
-    const PartView* now = partOfFocus();
-    const auto& parts = m_paper->parts();
-    const auto at = std::find(parts.begin(), parts.end(), now);
-    const auto from = at == parts.end() ? (by > 0 ? -1 : 0) : at - parts.begin();
-    const auto to = std::clamp<std::ptrdiff_t>(from + by, 0, static_cast<std::ptrdiff_t>(parts.size()) - 1);
-    goTo(parts[static_cast<std::size_t>(to)]->ref());
-}
-
-void VisitSheet::follow(QWidget* focus) {
-    if (focus == nullptr || m_paper == nullptr || !m_paper->isAncestorOf(focus)) {
-        return;
-    }
-    QWidget* shown = focus;
-    for (QWidget* at = focus; at != m_paper; at = at->parentWidget()) {
-        if (qobject_cast<input::Editor*>(at) != nullptr) {
-            shown = at;  // with its label and what is said below it
-        }
-    }
-    m_scroll->ensureWidgetVisible(shown, 0, kAround);
-    if (const PartView* part = partOfFocus()) {
-        m_spine->setCurrent(part->ref());
-    }
-}
-
 std::vector<input::FindingNote*> VisitSheet::notesOfFocus() const {
     const SheetField* field = fieldOfFocus();
     return field == nullptr ? std::vector<input::FindingNote*>() : m_paper->notesAbout(field->key());
@@ -428,6 +375,16 @@ bool VisitSheet::answerKey(QKeyEvent* event) {
             m_before = control ? QApplication::focusWidget() : m_before.data();
             if (control) {
                 m_spine->setFocus(Qt::ShortcutFocusReason);
+            }
+            return control;
+        case Qt::Key_U:
+            if (control) {
+                addSituation();
+            }
+            return control;
+        case Qt::Key_E:
+            if (PartView* part = partOfFocus(); control && part != nullptr) {
+                part->toggleMore();
             }
             return control;
         case Qt::Key_M:

@@ -57,6 +57,10 @@ class VisitSheet : public QWidget {
   private:
     void addSide();
     void rebuild();
+    void bringPartsUpToDate();
+    void listenTo(PartView* part);
+    void goToFirm(const record::Missing& missing);
+    void addSituation();
     void fileRead();
     void judgedAgain();
     void showSpine();
@@ -83,7 +87,6 @@ class VisitSheet : public QWidget {
     QScrollArea* m_scroll;
     SheetPaper* m_paper = nullptr;
     reg::VisitId m_builtFor;
-    std::vector<PartRef> m_builtParts;
     QPointer<QWidget> m_before;  // the field that Ctrl+K and Ctrl+M left
 };
 

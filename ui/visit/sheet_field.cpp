@@ -12,17 +12,21 @@ using reg::Item;
 
 namespace {
 
-/// The firm's pressure gauges; another instrument only where it was chosen before.
-std::vector<ChoiceItem> gaugeChoices(const reg::VisitFile& file) {
+bool suits(Item item, reg::InstrumentKind kind) {
+    return item == Item::VisitAnalyser
+               ? kind == reg::InstrumentKind::CombustionAnalyser
+               : kind == reg::InstrumentKind::ElectronicGauge || kind == reg::InstrumentKind::WaterGauge;
+}
+
+/// The firm's instruments of the kind that an item asks for; another only where it was chosen before.
+std::vector<ChoiceItem> instrumentChoices(Item item, const reg::VisitFile& file) {
     std::vector<ChoiceItem> choices;
     for (const reg::Instrument& instrument : file.instruments) {
-        const bool isGauge = instrument.kind == reg::InstrumentKind::ElectronicGauge ||
-                             instrument.kind == reg::InstrumentKind::WaterGauge;
         const std::string id = instrument.id.text();
-        const bool isChosen = std::any_of(
-            file.entries.begin(), file.entries.end(),
-            [&](const reg::Entry& entry) { return entry.item == Item::TestGauge && entry.text == id; });
-        if (isGauge || isChosen) {
+        const bool isChosen =
+            std::any_of(file.entries.begin(), file.entries.end(),
+                        [&](const reg::Entry& entry) { return entry.item == item && entry.text == id; });
+        if (suits(item, instrument.kind) || isChosen) {
             choices.push_back({QString::fromStdString(id), QString::fromStdString(instrument.name)});
         }
     }
@@ -77,22 +81,9 @@ FieldBinding itemBinding(VisitSheetModel& model, const reg::SubjectRef& subject,
 
 input::Editor* makeItemEditor(QWidget* parent, Item item, const SheetContext& context) {
     if (reg::infoOf(item).kind == reg::ItemKind::Instrument) {
-        return input::makeListEditor(parent, gaugeChoices(context.model.file()));
+        return input::makeListEditor(parent, instrumentChoices(item, context.model.file()));
     }
     return input::makeItemEditor(parent, item, context.window.words, context.window.clock);
-}
-
-QString testContext(const SheetContext& context, const reg::SubjectRef& subject) {
-    const auto& tests = context.model.file().tests;
-    if (tests.size() < 2 || subject.kind != reg::SubjectKind::Test) {
-        return {};
-    }
-    const auto at = std::find_if(tests.begin(), tests.end(),
-                                 [&](const reg::Test& test) { return reg::subject(test.id) == subject; });
-    if (at == tests.end()) {
-        return {};
-    }
-    return at->label.empty() ? QString::number(at - tests.begin() + 1) : QString::fromStdString(at->label);
 }
 
 }  // namespace hearth::ui::visit

@@ -68,8 +68,4 @@ class SheetField : public QObject {
 /// The editor that an item's kind, units and choices call for: a few choices are buttons, more a list.
 [[nodiscard]] input::Editor* makeItemEditor(QWidget* parent, reg::Item item, const SheetContext& context);
 
-/// What tells the fields of one test from those of another in their names, where a visit has several tests;
-/// else empty.
-[[nodiscard]] QString testContext(const SheetContext& context, const reg::SubjectRef& subject);
-
 }  // namespace hearth::ui::visit

@@ -23,6 +23,9 @@ Result<void> VisitSheetModel::open(reg::VisitId id) {
     if (!records) {
         return tl::unexpected(records.error());
     }
+    if (!(m_file.visit.id == id)) {
+        m_taken.clear();
+    }
     m_file = std::move(*file);
     m_book = std::move(*book);
     m_records = std::move(*records);
@@ -39,6 +42,13 @@ Result<void> VisitSheetModel::reload() {
 const store::RecordLine* VisitSheetModel::currentRecord() const {
     const auto found = std::find_if(m_records.begin(), m_records.end(),
                                     [](const store::RecordLine& line) { return !line.supersededBy; });
+    return found == m_records.end() ? nullptr : &*found;
+}
+
+const store::RecordLine* VisitSheetModel::currentRecord(record::RecordKind kind) const {
+    const auto found = std::find_if(m_records.begin(), m_records.end(), [&](const store::RecordLine& line) {
+        return !line.supersededBy && line.header.kind == record::kindCode(kind);
+    });
     return found == m_records.end() ? nullptr : &*found;
 }
 
@@ -170,6 +180,68 @@ Result<void> VisitSheetModel::nameCustomer(const QString& name) {
     return {};
 }
 
+Result<void> VisitSheetModel::save(const reg::Appliance& appliance) {
+    auto saved = m_store.save(appliance);
+    const auto at = std::find_if(m_file.appliances.begin(), m_file.appliances.end(),
+                                 [&](const reg::Appliance& one) { return one.id == appliance.id; });
+    if (saved && at != m_file.appliances.end()) {
+        *at = appliance;
+        judgeAgain();
+    }
+    return saved;
+}
+
+void VisitSheetModel::take(reg::ApplianceId id) {
+    if (std::find(m_taken.begin(), m_taken.end(), id) == m_taken.end()) {
+        m_taken.push_back(id);
+        judgeAgain();
+    }
+}
+
+Result<reg::ApplianceId> VisitSheetModel::addAppliance() {
+    reg::Appliance appliance;
+    appliance.id = {m_store.newId()};
+    appliance.installation = m_file.installation.id;
+    appliance.gas = m_file.installation.gas;
+    if (auto saved = m_store.save(appliance); !saved) {
+        return tl::unexpected(saved.error());
+    }
+    m_taken.push_back(appliance.id);
+    if (auto read = reload(); !read) {
+        return tl::unexpected(read.error());
+    }
+    return appliance.id;
+}
+
+Result<void> VisitSheetModel::save(const reg::Situation& situation) {
+    auto saved = m_store.save(situation);
+    const auto at = std::find_if(m_file.situations.begin(), m_file.situations.end(),
+                                 [&](const reg::Situation& one) { return one.id == situation.id; });
+    if (saved && at != m_file.situations.end()) {
+        *at = situation;
+        judgeAgain();
+    }
+    return saved;
+}
+
+Result<reg::SituationId> VisitSheetModel::addSituation(std::optional<reg::ApplianceId> appliance,
+                                                       Instant foundAt) {
+    reg::Situation situation;
+    situation.id = {m_store.newId()};
+    situation.premises = m_file.premises.id;
+    situation.installation = m_file.installation.id;
+    situation.appliance = appliance;
+    situation.visit = m_file.visit.id;
+    situation.foundAt = foundAt;
+    if (auto saved = m_store.save(situation); !saved) {
+        return tl::unexpected(saved.error());
+    }
+    if (auto read = reload(); !read) {
+        return tl::unexpected(read.error());
+    }
+    return situation.id;
+}
+
 Result<void> VisitSheetModel::addTest(const QString& label) {
     const auto added = m_store.addTest(m_file.visit.id, label.toStdString());
     return added ? reload() : Result<void>(tl::unexpected(added.error()));
@@ -178,7 +250,20 @@ Result<void> VisitSheetModel::addTest(const QString& label) {
 void VisitSheetModel::judgeAgain() {
     m_findings = judging::judge(m_file, m_book);
     m_volume = judging::volumeOf(m_file, m_book);
-    m_missing = record::missingFor(record::RecordKind::TightnessAndPurge, m_file, m_findings);
+    m_owed.clear();
+    m_missing.clear();
+    for (const record::RecordKind kind : record::kindsOf(m_file)) {
+        m_owed.push_back({kind, record::missingFor(kind, m_file, m_findings)});
+        for (const record::Missing& one : m_owed.back().missing) {
+            const bool known =
+                std::any_of(m_missing.begin(), m_missing.end(), [&](const record::Missing& other) {
+                    return other.item == one.item && other.field == one.field && other.subject == one.subject;
+                });
+            if (!known) {
+                m_missing.push_back(one);
+            }
+        }
+    }
     Q_EMIT judged();
 }
 

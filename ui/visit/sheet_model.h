@@ -8,6 +8,7 @@
 #include <QObject>
 #include <QString>
 
+#include <optional>
 #include <vector>
 
 namespace hearth::ui::visit {
@@ -33,12 +34,20 @@ class VisitSheetModel : public QObject {
     [[nodiscard]] const rulebook::RuleBook& book() const { return m_book; }
     [[nodiscard]] const std::vector<judging::Judged>& findings() const { return m_findings; }
     [[nodiscard]] const pipework::VolumeReport& volume() const { return m_volume; }
-    /// What the record of this visit still lacks, in the order of the sheet.
+    /// A kind of record that the visit can issue, and what it still lacks, in the order of its table.
+    struct Owed {
+        record::RecordKind kind = record::RecordKind::TightnessAndPurge;
+        std::vector<record::Missing> missing;
+    };
+    [[nodiscard]] const std::vector<Owed>& owed() const { return m_owed; }
+    /// What any of them lacks, each once.
     [[nodiscard]] const std::vector<record::Missing>& missing() const { return m_missing; }
     /// Records issued of this visit, newest first.
     [[nodiscard]] const std::vector<store::RecordLine>& records() const { return m_records; }
     /// The record that counts: the newest that nothing supersedes.
     [[nodiscard]] const store::RecordLine* currentRecord() const;
+    /// The same of one kind.
+    [[nodiscard]] const store::RecordLine* currentRecord(record::RecordKind kind) const;
 
     /// True when nothing may be changed: the store is read-only, or the visit was closed.
     [[nodiscard]] bool isReadOnly() const { return m_store.isReadOnly() || m_file.visit.closed; }
@@ -58,6 +67,17 @@ class VisitSheetModel : public QObject {
     [[nodiscard]] Result<void> save(const std::vector<reg::PipeSection>& pipes);
     /// Renames the customer, or makes one where the premises have none.
     [[nodiscard]] Result<void> nameCustomer(const QString& name);
+    /// An appliance as it is known; a new one goes to the end of the installation's list.
+    [[nodiscard]] Result<void> save(const reg::Appliance& appliance);
+    /// Another appliance of the installation, of which nothing is known yet; it is taken up.
+    [[nodiscard]] Result<reg::ApplianceId> addAppliance();
+    /// Appliances that are to be worked on though nothing was entered of them yet.
+    [[nodiscard]] const std::vector<reg::ApplianceId>& taken() const { return m_taken; }
+    void take(reg::ApplianceId id);
+    [[nodiscard]] Result<void> save(const reg::Situation& situation);
+    /// An unsafe situation found now, at an appliance or elsewhere: how dangerous it is nobody has said yet.
+    [[nodiscard]] Result<reg::SituationId> addSituation(std::optional<reg::ApplianceId> appliance,
+                                                        Instant foundAt);
     /// Another test of this visit ("after the work"); the file is read again.
     [[nodiscard]] Result<void> addTest(const QString& label);
 
@@ -82,7 +102,9 @@ class VisitSheetModel : public QObject {
     rulebook::RuleBook m_book;
     std::vector<judging::Judged> m_findings;
     pipework::VolumeReport m_volume;
+    std::vector<Owed> m_owed;
     std::vector<record::Missing> m_missing;
+    std::vector<reg::ApplianceId> m_taken;
     std::vector<store::RecordLine> m_records;
 };
 

@@ -7,7 +7,7 @@
 #include "ui/visit/parts.h"
 #include "ui/visit/wanted.h"
 
-#include <QCoreApplication>
+#include <QApplication>
 #include <QEvent>
 #include <QPainter>
 #include <QVBoxLayout>
@@ -37,12 +37,45 @@ SheetPaper::SheetPaper(const SheetContext& context, QWidget* parent)
     m_issued->setInk(look::Role::Key);
     m_issued->setContentsMargins(0, 0, 0, 2 * look::kGap);
     m_lines->addWidget(m_issued);
-    for (const PartRef& ref : partsOf(context.model.file())) {
-        PartView* part = makePart(context, ref, this);
-        m_lines->addWidget(part);
-        m_parts.push_back(part);
-    }
     m_lines->addStretch();
+    bringUpToDate();
+}
+
+std::vector<PartView*> SheetPaper::bringUpToDate() {
+    const QWidget* focus = QApplication::focusWidget();
+    const auto hasFocus = [&](const PartView* part) { return focus != nullptr && part->isAncestorOf(focus); };
+    const auto wanted = partsOf(m_context.model.file(), m_context.model.taken());
+    std::vector<PartView*> parts;
+    std::vector<PartView*> made;
+    std::vector<PartView*> before = std::move(m_parts);
+    for (const PartRef& ref : wanted) {
+        const auto at = std::find_if(before.begin(), before.end(), [&](const PartView* part) {
+            return part->ref() == ref && (part->isUpToDate() || hasFocus(part));
+        });
+        if (at != before.end()) {
+            parts.push_back(*at);
+            before.erase(at);
+            continue;
+        }
+        made.push_back(makePart(m_context, ref, this));
+        parts.push_back(made.back());
+    }
+    for (PartView* gone : before) {
+        gone->hide();
+        m_lines->removeWidget(gone);
+        gone->deleteLater();  // what was pressed may stand on it
+    }
+    m_parts = std::move(parts);
+    if (!made.empty()) {
+        // Children in the order of the parts: the Tab key goes by it.
+        for (std::size_t index = 0; index < m_parts.size(); ++index) {
+            m_lines->removeWidget(m_parts[index]);
+            m_lines->insertWidget(static_cast<int>(index) + 1, m_parts[index]);
+            m_parts[index]->raise();
+            m_parts[index]->show();
+        }
+    }
+    return made;
 }
 
 PartView* SheetPaper::part(const PartRef& ref) const {
@@ -52,7 +85,7 @@ PartView* SheetPaper::part(const PartRef& ref) const {
 }
 
 PartView* SheetPaper::partOf(const Judged& judged) const {
-    return part(partAt(visit::partOf(judged.finding.kind), judged.subject, m_context.model.file()));
+    return part(visit::partOf(judged, m_context.model.file()));
 }
 
 QWidget* SheetPaper::anchorOf(const Judged& judged) const {
@@ -140,7 +173,7 @@ void SheetPaper::showNotes() {
     std::vector<FindingNote*> before = std::move(m_notes);
     m_notes.clear();
     for (const Judged& judged : m_context.model.findings()) {
-        if (!isWorthShowing(judged, m_context.model.file())) {
+        if (!isWorthShowing(judged, m_context.model.file()) || partOf(judged) == nullptr) {
             continue;
         }
         FindingNote* note = takeNote(before, judged);

@@ -25,6 +25,9 @@ class SheetPaper : public QWidget {
 
     [[nodiscard]] const std::vector<PartView*>& parts() const { return m_parts; }
     [[nodiscard]] PartView* part(const PartRef& ref) const;
+    /// Makes the parts that the visit needs now and lets the others go, but never the one with the keyboard.
+    /// Gives those that are new.
+    std::vector<PartView*> bringUpToDate();
     /// Notes in the order in which they stand in the margin.
     [[nodiscard]] const std::vector<input::FindingNote*>& notes() const { return m_notes; }
     /// The notes that stand beside a field; where none does, those that look at it too.

@@ -39,6 +39,10 @@ QString wordOf(const PartState& state) {
             return count(QT_TRANSLATE_NOOP("hearth::ui::visit::Spine", "%n to fill in"), state.count);
         case PartWord::NoVerdict:
             return count(QT_TRANSLATE_NOOP("hearth::ui::visit::Spine", "%n without a verdict"), state.count);
+        case PartWord::NoneThere:
+            return count(QT_TRANSLATE_NOOP("hearth::ui::visit::Spine", "none"), -1);
+        case PartWord::Listed:
+            return count(QT_TRANSLATE_NOOP("hearth::ui::visit::Spine", "%n listed"), state.count);
         case PartWord::ReadyToIssue:
             return count(QT_TRANSLATE_NOOP("hearth::ui::visit::Spine", "ready to issue"), -1);
         case PartWord::Issued:

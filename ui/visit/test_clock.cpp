@@ -6,6 +6,7 @@
 #include "ui/shell/kit.h"
 #include "ui/visit/clock_face.h"
 #include "ui/visit/joined.h"
+#include "ui/visit/subject_name.h"
 #include "ui/visit/wanted.h"
 
 #include <QApplication>
@@ -46,7 +47,7 @@ TestClock::TestClock(const SheetContext& context, std::size_t test, QWidget* par
         QApplication::beep();
         QApplication::alert(window());
     };
-    if (const QString own = testContext(context, reg::subject(this->test().id)); !own.isEmpty()) {
+    if (const QString own = subjectContext(context, reg::subject(this->test().id)); !own.isEmpty()) {
         m_strip->setAccessibleName(own + QStringLiteral(", ") + m_strip->accessibleName());
     }
     m_face = new ClockFace(ClockFace::Size::Big, this);
@@ -387,7 +388,7 @@ void TestClock::showButton() {
                                                      : tr("Stopped");
     text += QStringLiteral("   Ctrl+Enter");
     if (text != m_button->text()) {
-        const QString context = testContext(m_context, reg::subject(test().id));
+        const QString context = subjectContext(m_context, reg::subject(test().id));
         m_button->setWords(text);
         m_button->setAccessibleName(context.isEmpty() ? text : context + QStringLiteral(", ") + text);
     }

@@ -9,6 +9,7 @@
 namespace hearth::ui::visit {
 
 using judging::Judged;
+using record::RecordKind;
 using reg::Item;
 using rulebook::FindingKind;
 using rulebook::Say;
@@ -33,7 +34,130 @@ bool isRetest(Item item) {
     return item >= Item::RetestStart && item <= Item::RetestEndedAt;
 }
 
+/// What makes a commissioning or a service record speak of an appliance: asked first, the rest follows.
+bool opensWork(Item item) {
+    return item == Item::NewOrReplacement || item == Item::ServiceKind;
+}
+
+bool speaksOf(RecordKind kind, const reg::SubjectRef& appliance, const reg::VisitFile& file) {
+    const auto all = record::appliancesFor(kind, file);
+    return std::any_of(all.begin(), all.end(),
+                       [&](const reg::Appliance& one) { return reg::subject(one.id) == appliance; });
+}
+
+/// Which readings of an inspected appliance are offered before anybody asks for more: those that most
+/// appliances give. A flueless one has no flue gas to read.
+bool isOfferedFirst(Item item, const reg::SubjectRef& subject, const reg::VisitFile& file) {
+    if (subject.kind != reg::SubjectKind::Appliance ||
+        file.choiceOf(subject, Item::ApplianceInspected) != reg::choice::kInspected) {
+        return false;
+    }
+    const auto isFlueless = [&] {
+        return std::any_of(file.appliances.begin(), file.appliances.end(), [&](const reg::Appliance& one) {
+            return reg::subject(one.id) == subject && one.flue == reg::FlueType::Flueless;
+        });
+    };
+    switch (item) {
+        case Item::ExaminedPressure:
+        case Item::ExaminedHeatInput:
+        case Item::BurnerPressure:
+            return true;
+        case Item::HeatInputBasis:
+            return file.find(subject, Item::HeatInputRead) != nullptr;
+        case Item::FlueCoHigh:
+        case Item::FlueRatioPrinted:
+            return !isFlueless();
+        default:
+            return false;
+    }
+}
+
+/// Beyond the tightness test everything follows from the records that the visit can issue.
+bool followsKinds(Item item) {
+    const auto subject = reg::infoOf(item).subject;
+    const bool isOfTest = subject == reg::SubjectKind::Test;
+    const bool isBefore = item >= Item::SmellOnArrival && item <= Item::VisualInspection;
+    return !isOfTest && (isBefore || item > Item::ReceivedBy);
+}
+
+/// The questions before a test belong to it, whatever record it is for.
+bool isBeforeTest(Item item, const reg::VisitFile& file) {
+    const bool asked = item == Item::OpenEnds || item == Item::SafeToTouch || item == Item::VisualInspection;
+    return asked && std::any_of(file.tests.begin(), file.tests.end(),
+                                [&](const reg::Test& test) { return !record::isEmptyTest(file, test.id); });
+}
+
 }  // namespace
+
+Asking askingOf(Item item, const reg::SubjectRef& subject, const reg::VisitFile& file,
+                const std::vector<Judged>& findings) {
+    Asking asking = Asking::Not;
+    for (const RecordKind kind : record::kindsOf(file)) {
+        for (const record::Requirement& wanted : record::requirementsOf(kind)) {
+            const bool isMeant =
+                wanted.item == item && (subject.kind != reg::SubjectKind::Appliance || opensWork(item) ||
+                                        item == Item::ApplianceInspected || speaksOf(kind, subject, file));
+            if (isMeant && record::isAsked(wanted, subject, file, findings)) {
+                return Asking::Asked;
+            }
+            if (isMeant && wanted.when == record::When::WhenTyped) {
+                asking = Asking::MayBeLeftOut;
+            }
+        }
+    }
+    return asking;
+}
+
+std::vector<Item> itemsAskedOf(reg::SubjectKind kind, const reg::VisitFile& file) {
+    std::vector<Item> items;
+    const auto put = [&](Item item) {
+        if (reg::infoOf(item).subject == kind) {
+            items.push_back(item);
+        }
+    };
+    for (const RecordKind record : record::kindsOf(file)) {
+        for (const record::Requirement& wanted : record::requirementsOf(record)) {
+            if (wanted.item) {
+                put(*wanted.item);
+            }
+        }
+    }
+    for (const reg::Entry& entry : file.entries) {
+        put(entry.item);
+    }
+    std::sort(items.begin(), items.end());
+    items.erase(std::unique(items.begin(), items.end()), items.end());
+    return items;
+}
+
+bool isKeptAtPremises(const record::Missing& missing) {
+    using record::Field;
+    return missing.field == Field::PremisesAddress || missing.field == Field::PremisesPostcode ||
+           missing.field == Field::LandlordName || missing.field == Field::LandlordAddress ||
+           missing.field == Field::RecipientAddress;
+}
+
+bool isKeptElsewhere(const record::Missing& missing) {
+    using record::Field;
+    if (!missing.field || isKeptAtPremises(missing)) {
+        return missing.field.has_value();
+    }
+    switch (*missing.field) {
+        case Field::FirmName:
+        case Field::FirmAddress:
+        case Field::FirmRegistration:
+        case Field::EngineerCard:
+        case Field::InstrumentSerial:
+        case Field::InstrumentCalibration:
+        case Field::AnalyserSerial:
+        case Field::AnalyserCalibration:
+        case Field::InstrumentSerials:
+        case Field::InstrumentDates:
+            return true;
+        default:
+            return false;
+    }
+}
 
 bool isRetestWanted(const reg::SubjectRef& test, const reg::VisitFile& file,
                     const std::vector<Judged>& findings) {
@@ -56,6 +180,11 @@ bool isWanted(Item item, const reg::SubjectRef& subject, const reg::VisitFile& f
     }
     if (file.find(subject, item) != nullptr) {
         return true;
+    }
+    if (followsKinds(item)) {
+        const auto asking = askingOf(item, subject, file, findings);
+        return asking == Asking::Asked || isBeforeTest(item, file) ||
+               (asking == Asking::MayBeLeftOut && isOfferedFirst(item, subject, file));
     }
     if (isRetest(item)) {
         return isRetestWanted(subject, file, findings);

@@ -2,11 +2,24 @@
 #pragma once
 
 #include "core/judging/judge.h"
+#include "core/record/kind.h"
 #include "core/register/visit_file.h"
 
 #include <vector>
 
 namespace hearth::ui::visit {
+
+/// What the records that the visit can issue ask of an item.
+enum class Asking { Not, MayBeLeftOut, Asked };
+[[nodiscard]] Asking askingOf(reg::Item item, const reg::SubjectRef& subject, const reg::VisitFile& file,
+                              const std::vector<judging::Judged>& findings);
+
+/// The items of a kind of subject that those records ask about at all, or of which something was entered.
+[[nodiscard]] std::vector<reg::Item> itemsAskedOf(reg::SubjectKind kind, const reg::VisitFile& file);
+
+/// Whether what a record misses is kept away from the sheet: at the premises, or under Firm.
+[[nodiscard]] bool isKeptAtPremises(const record::Missing& missing);
+[[nodiscard]] bool isKeptElsewhere(const record::Missing& missing);
 
 /// Whether the sheet shows an item's field: most always, some only when the work calls for them (which
 /// edition where only one is allowed, the reason for a low pressure, the repeat with appliances isolated). A

@@ -95,8 +95,9 @@ class FirmBench {
     /// Issues the visit as it stands, complete or not: what a place does with records is tested here, not
     /// what one needs.
     [[nodiscard]] ui::shell::Issue issue() {
-        return [this](reg::VisitId visit, std::optional<store::RecordId> supersedes,
-                      const QString& reason) -> Result<store::RecordId> {
+        return ui::shell::Issue([this](reg::VisitId visit, std::optional<store::RecordId> supersedes,
+                                       const QString& reason,
+                                       std::optional<record::RecordKind> kind) -> Result<store::RecordId> {
             const auto file = store->visitFile(visit);
             const auto book = store->ruleBook();
             if (!file || !book) {
@@ -105,11 +106,12 @@ class FirmBench {
             const auto findings = judging::judge(*file, *book);
             const auto volume = judging::volumeOf(*file, *book);
             store::IssueRequest request;
+            request.kind = kind.value_or(request.kind);
             request.snapshot.document = ui::words::documentFor(
                 {request.kind, *file, findings, volume, clock.today("Europe/London")}, words);
             request.snapshot.file = *file;
             request.snapshot.findings = findings;
-            request.outcome = judging::overall(findings);
+            request.outcome = record::outcomeOf(request.kind, *file, findings);
             request.supersedes = supersedes;
             request.reason = reason.toStdString();
             return store->issue(
@@ -123,7 +125,7 @@ class FirmBench {
                     }
                     return pdf->toStdString();
                 });
-        };
+        });
     }
 
     [[nodiscard]] ui::shell::Context context() {

@@ -248,7 +248,7 @@ TEST(SheetFields, AnotherTestHasItsOwnPartsAndNames) {
     bench.firm.dialogs.texts.push_back(QStringLiteral("after the work"));
     bench.sheet().findChild<QPushButton*>(QStringLiteral("addTestButton"))->click();
     SheetBench::settle();
-    EXPECT_EQ(bench.sheet().spine()->lines().size(), 9U);
+    EXPECT_EQ(bench.sheet().spine()->lines().size(), 10U);
     testing::expectUniqueNames(bench.place.get());
     testing::expectEveryStopOnce(bench.place.get());
 }

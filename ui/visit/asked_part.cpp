@@ -1,0 +1,123 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/visit/asked_part.h"
+
+#include "ui/look/look.h"
+#include "ui/shell/kit.h"
+#include "ui/visit/subject_name.h"
+#include "ui/visit/wanted.h"
+
+#include <algorithm>
+
+namespace hearth::ui::visit {
+
+using reg::Item;
+using reg::ItemKind;
+
+namespace {
+
+constexpr std::size_t kShortChoices = 2;
+
+/// Of six columns.
+int spanOf(Item item) {
+    const reg::ItemInfo& info = reg::infoOf(item);
+    switch (info.kind) {
+        case ItemKind::Number:
+            return 2;
+        case ItemKind::Date:
+        case ItemKind::Time:
+        case ItemKind::Instrument:
+        case ItemKind::Text:
+            return 3;
+        case ItemKind::Choice:
+        case ItemKind::YesNo:
+            return info.choices.size() <= kShortChoices ? 3 : 6;
+        case ItemKind::LongText:
+            break;
+    }
+    return 6;
+}
+
+}  // namespace
+
+AskedPart::AskedPart(const SheetContext& context, const PartRef& ref, QWidget* parent)
+    : PartView(context, ref, parent), m_asked(itemsAskedOf(subject().kind, context.model.file())) {}
+
+bool AskedPart::isUpToDate() const {
+    const auto now = itemsAskedOf(subject().kind, model().file());
+    return PartView::isUpToDate() && std::includes(m_asked.begin(), m_asked.end(), now.begin(), now.end());
+}
+
+void AskedPart::addGroups(std::span<const ItemGroup> groups) {
+    for (const ItemGroup& group : groups) {
+        const bool any = std::any_of(group.items.begin(), group.items.end(), [&](Item item) {
+            return std::binary_search(m_asked.begin(), m_asked.end(), item);
+        });
+        if (any) {
+            addSection(group);
+        }
+    }
+}
+
+void AskedPart::addSection(const ItemGroup& group) {
+    Section section;
+    if (*group.heading != '\0') {
+        auto* heading = shell::headingText(tr(group.heading), this);
+        heading->setContentsMargins(0, look::kGap, 0, 0);
+        addWidget(heading);
+        section.heading = heading;
+    }
+    shell::Fields* fields = addFields();
+    for (const Item item : group.items) {
+        if (std::binary_search(m_asked.begin(), m_asked.end(), item)) {
+            section.fields.push_back(addItemOf(fields, subject(), item, spanOf(item)));
+        }
+    }
+    m_sections.push_back(std::move(section));
+}
+
+void AskedPart::addMore() {
+    m_more = new shell::KeyButton({}, shell::ButtonKind::Quiet, this);
+    m_more->setObjectName(QStringLiteral("moreButton"));
+    addWidget(m_more);
+    connect(m_more, &QPushButton::clicked, this, &AskedPart::toggleMore);
+}
+
+bool AskedPart::isShown(const FieldKey& key) const {
+    return PartView::isShown(key) ||
+           (m_all && askingOf(*key.item, key.subject, model().file(), model().findings()) != Asking::Not);
+}
+
+void AskedPart::toggleMore() {
+    if (m_more == nullptr || m_more->isHidden()) {
+        return;
+    }
+    m_all = !m_all;
+    refresh();
+    Q_EMIT stopsChanged();
+}
+
+void AskedPart::refresh() {
+    PartView::refresh();
+    for (const Section& section : m_sections) {
+        if (section.heading != nullptr) {
+            section.heading->setVisible(
+                std::any_of(section.fields.begin(), section.fields.end(),
+                            [](const SheetField* field) { return !field->editor()->isHidden(); }));
+        }
+    }
+    const bool leftOut = std::any_of(fields().begin(), fields().end(), [&](const SheetField* field) {
+        const FieldKey& key = field->key();
+        return key.item && field->editor()->isHidden() &&
+               askingOf(*key.item, key.subject, model().file(), model().findings()) == Asking::MayBeLeftOut;
+    });
+    if (m_more != nullptr) {
+        const QString name = subjectName(subject(), model().file(), words());
+        m_more->setWords(m_all ? tr("Only what is asked") : tr("More to enter"));
+        m_more->showKey(QKeySequence(Qt::CTRL | Qt::Key_E).toString(QKeySequence::NativeText));
+        m_more->setAccessibleName(name.isEmpty() ? m_more->accessibleName()
+                                                 : name + QStringLiteral(", ") + m_more->accessibleName());
+        m_more->setVisible(m_all || leftOut);
+    }
+}
+
+}  // namespace hearth::ui::visit

@@ -1,0 +1,160 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/input/item_editor.h"
+#include "ui/look/look.h"
+#include "ui/shell/kit.h"
+#include "ui/visit/asked_part.h"
+#include "ui/visit/parts.h"
+#include "ui/visit/register_fields.h"
+#include "ui/visit/subject_name.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+
+namespace hearth::ui::visit {
+
+namespace {
+
+using record::Field;
+using reg::Item;
+using rulebook::Outcome;
+
+/// One appliance: what is not known of it yet is asked first, then what was seen and read, in the order of
+/// the work. Whether it is safe to use is asked of the engineer, last, and never filled in.
+class AppliancePart : public AskedPart {
+    Q_DECLARE_TR_FUNCTIONS(hearth::ui::visit::AppliancePart)
+  public:
+    AppliancePart(const SheetContext& context, const PartRef& ref, QWidget* parent);
+    [[nodiscard]] bool isUpToDate() const override;
+    void refresh() override;
+
+  private:
+    void addKnown();
+    void addKnownField(shell::Fields* fields, Field field, input::Editor* editor, const QString& label,
+                       FieldBinding binding, int span);
+    void showKnown();
+    [[nodiscard]] QString regulation26() const;
+    [[nodiscard]] QString aboutIt() const;
+    [[nodiscard]] reg::ApplianceId id() const { return {subject().id}; }
+
+    QString m_builtName;                         // as it stands in the fields' names
+    std::vector<const SheetField*> m_askedOfIt;  // not known when the part was made
+    shell::Text* m_regulation26 = nullptr;
+};
+
+AppliancePart::AppliancePart(const SheetContext& context, const PartRef& ref, QWidget* parent)
+    : AskedPart(context, ref, parent),
+      m_builtName(subjectName(subject(), context.model.file(), context.window.words)) {
+    addKnown();
+    addGroups(applianceGroups());
+    m_regulation26 = shell::bodyText({}, this);
+    addWidget(m_regulation26);
+    addMore();
+}
+
+void AppliancePart::addKnown() {
+    shell::Fields* fields = addFields();
+    addKnownField(fields, Field::ApplianceKind,
+                  input::makeListEditor(fields, input::choicesOf(Item::ApplianceKind, words())),
+                  words().item(Item::ApplianceKind), applianceText(model(), id(), &reg::Appliance::kind), 3);
+    addKnownField(fields, Field::AppliancePlace, input::makeTextEditor(fields), tr("Where it stands"),
+                  applianceText(model(), id(), &reg::Appliance::place), 3);
+    addKnownField(fields, Field::ApplianceMake, input::makeTextEditor(fields), tr("Make"),
+                  applianceText(model(), id(), &reg::Appliance::make), 2);
+    addKnownField(fields, Field::ApplianceModel, input::makeTextEditor(fields), tr("Model"),
+                  applianceText(model(), id(), &reg::Appliance::model), 2);
+    addKnownField(fields, Field::ApplianceSerial, input::makeTextEditor(fields), tr("Serial number"),
+                  applianceText(model(), id(), &reg::Appliance::serial), 2);
+    addKnownField(fields, Field::ApplianceFlue, input::makeChoiceEditor(fields, flueChoices(words())),
+                  tr("Flue"), applianceFlue(model(), id()), 6);
+    auto* owner = input::makeChoiceEditor(fields, ownerChoices(words()));
+    owner->setLabel(tr("Whose it is"), m_builtName);
+    fields->add(owner, 6);
+    const SheetField* field = adopt(new SheetField(owner, {std::nullopt, std::nullopt, subject()},
+                                                   applianceOwner(model(), id()), words()));
+    if (owner->text().isEmpty()) {
+        m_askedOfIt.push_back(field);
+    }
+}
+
+void AppliancePart::addKnownField(shell::Fields* fields, Field field, input::Editor* editor,
+                                  const QString& label, FieldBinding binding, int span) {
+    editor->setLabel(label, m_builtName);
+    fields->add(editor, span);
+    const SheetField* added =
+        adopt(new SheetField(editor, {std::nullopt, field, subject()}, std::move(binding), words()));
+    if (editor->text().isEmpty()) {
+        m_askedOfIt.push_back(added);
+    }
+}
+
+bool AppliancePart::isUpToDate() const {
+    return AskedPart::isUpToDate() && m_builtName == subjectName(subject(), model().file(), words());
+}
+
+/// What is known of it stands in one line; what was not is asked, and all of it with "more".
+void AppliancePart::showKnown() {
+    for (const SheetField* field : fields()) {
+        if (!field->key().item) {
+            const bool asked = std::find(m_askedOfIt.begin(), m_askedOfIt.end(), field) != m_askedOfIt.end();
+            field->editor()->setVisible(asked || showsAll());
+        }
+    }
+    setTitle(subjectName(subject(), model().file(), words()));
+    setSubtitle(aboutIt());
+}
+
+QString AppliancePart::aboutIt() const {
+    const auto& all = model().file().appliances;
+    const auto at =
+        std::find_if(all.begin(), all.end(), [&](const reg::Appliance& one) { return one.id == id(); });
+    if (at == all.end()) {
+        return {};
+    }
+    const auto choice = [](const std::vector<input::ChoiceItem>& choices, std::string_view code) {
+        for (const input::ChoiceItem& one : choices) {
+            if (one.code == shell::coded(code)) {
+                return one.label;
+            }
+        }
+        return QString();
+    };
+    QStringList parts{QString::fromStdString(at->make), QString::fromStdString(at->model),
+                      QString::fromStdString(at->serial), choice(flueChoices(words()), reg::codeOf(at->flue)),
+                      choice(ownerChoices(words()), reg::codeOf(at->owner))};
+    parts.removeAll(QString());
+    return parts.join(QStringLiteral(" \u00B7 "));
+}
+
+QString AppliancePart::regulation26() const {
+    const judging::Judged* judged = finding(rulebook::FindingKind::Regulation26);
+    if (judged == nullptr) {
+        return {};
+    }
+    switch (judged->finding.outcome) {
+        case Outcome::Pass:
+            return tr("Regulation 26(9): satisfied");
+        case Outcome::Fail:
+            return tr("Regulation 26(9): not satisfied");
+        case Outcome::LookAgain:
+            return tr("Regulation 26(9): to be looked at again");
+        case Outcome::NoVerdict:
+            break;
+    }
+    return tr("Regulation 26(9): not yet satisfied");
+}
+
+void AppliancePart::refresh() {
+    AskedPart::refresh();
+    showKnown();
+    m_regulation26->setText(regulation26());
+    m_regulation26->setVisible(!m_regulation26->text().isEmpty());
+}
+
+}  // namespace
+
+PartView* makeAppliancePart(const SheetContext& context, const PartRef& ref, QWidget* parent) {
+    return new AppliancePart(context, ref, parent);
+}
+
+}  // namespace hearth::ui::visit

@@ -1,0 +1,141 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Where the keyboard goes on the sheet.
+#include "ui/look/look.h"
+#include "ui/shell/kit.h"
+#include "ui/visit/part_view.h"
+#include "ui/visit/sheet.h"
+#include "ui/visit/spine.h"
+#include "ui/visit/wanted.h"
+
+#include <QApplication>
+#include <QScrollArea>
+#include <QScrollBar>
+
+#include <algorithm>
+
+namespace hearth::ui::visit {
+
+namespace {
+
+constexpr int kAroundGoal = 6 * look::kGap;
+
+}  // namespace
+
+void VisitSheet::takeFocus() {
+    for (const record::Missing& missing : m_context.model.missing()) {
+        PartView* part = m_paper->part(partOf(missing, m_context.model.file()));
+        if (part != nullptr && part->editorFor({missing.item, missing.field, missing.subject}) != nullptr) {
+            goTo(missing);
+            return;
+        }
+    }
+    goTo(PartRef{PartKind::Records});
+}
+
+void VisitSheet::commit() {
+    for (QWidget* at = QApplication::focusWidget(); at != nullptr; at = at->parentWidget()) {
+        if (auto* editor = qobject_cast<input::Editor*>(at); editor != nullptr && isAncestorOf(editor)) {
+            editor->commit();
+            return;
+        }
+    }
+}
+
+void VisitSheet::bringToTop(QWidget* widget) {
+    // The notes make room for themselves when the layout is asked for, and that moves the parts: three
+    // rounds, from the fields to the parts to the paper.
+    constexpr int kRounds = 3;
+    for (int round = 0; round < kRounds; ++round) {
+        QCoreApplication::sendPostedEvents(nullptr, QEvent::LayoutRequest);
+    }
+    const int y = widget->mapTo(m_paper, QPoint(0, 0)).y();
+    m_scroll->verticalScrollBar()->setValue(y - 2 * look::kGap);
+}
+
+void VisitSheet::goTo(const PartRef& ref) {
+    PartView* part = m_paper->part(ref);
+    if (part != nullptr) {
+        part->takeFocus();
+        m_spine->setCurrent(ref);
+        bringToTop(part);
+    }
+}
+
+void VisitSheet::goTo(const record::Missing& missing) {
+    PartView* part = m_paper->part(partOf(missing, m_context.model.file()));
+    input::Editor* editor =
+        part == nullptr ? nullptr : part->editorFor({missing.item, missing.field, missing.subject});
+    if (editor != nullptr) {
+        shell::focusOn(editor);
+        m_scroll->ensureWidgetVisible(editor, 0, kAroundGoal);
+        return;
+    }
+    if (part != nullptr && !isKeptElsewhere(missing)) {
+        goTo(part->ref());
+    } else if (isKeptAtPremises(missing)) {
+        m_context.window.navigator.openPremises(m_context.model.file().premises.id);
+    } else if (missing.field) {
+        goToFirm(missing);
+    }
+}
+
+void VisitSheet::goToFirm(const record::Missing& missing) {
+    using record::Field;
+    const reg::VisitFile& file = m_context.model.file();
+    const reg::Instrument* instrument = nullptr;
+    if (missing.field == Field::InstrumentSerial || missing.field == Field::InstrumentCalibration) {
+        instrument = file.gaugeOf(reg::TestId{missing.subject.id});
+    } else if (missing.field == Field::AnalyserSerial || missing.field == Field::AnalyserCalibration) {
+        instrument = file.instrumentOf(reg::subject(file.visit.id), reg::Item::VisitAnalyser);
+    }
+    const auto& engineer = file.visit.engineer;
+    m_context.window.navigator.openFirm(*missing.field, instrument != nullptr ? instrument->id.text()
+                                                        : engineer            ? engineer->text()
+                                                                              : std::string());
+}
+
+/// Another unsafe situation, at the appliance whose part has the keyboard.
+void VisitSheet::addSituation() {
+    if (m_context.model.isReadOnly()) {
+        return;
+    }
+    commit();
+    const PartView* part = partOfFocus();
+    std::optional<reg::ApplianceId> appliance;
+    if (part != nullptr && part->ref().kind == PartKind::Appliance) {
+        appliance = reg::ApplianceId{subjectOf(part->ref(), m_context.model.file()).id};
+    }
+    const auto made = m_context.model.addSituation(appliance, m_context.window.clock.now());
+    if (made) {
+        goTo(partAt(PartKind::Situation, reg::subject(*made), m_context.model.file()));
+    } else {
+        m_context.window.navigator.say(m_context.window.words.error(made.error()));
+    }
+}
+
+void VisitSheet::step(int by) {
+    const PartView* now = partOfFocus();
+    const auto& parts = m_paper->parts();
+    const auto at = std::find(parts.begin(), parts.end(), now);
+    const auto from = at == parts.end() ? (by > 0 ? -1 : 0) : at - parts.begin();
+    const auto to = std::clamp<std::ptrdiff_t>(from + by, 0, static_cast<std::ptrdiff_t>(parts.size()) - 1);
+    goTo(parts[static_cast<std::size_t>(to)]->ref());
+}
+
+void VisitSheet::follow(QWidget* focus) {
+    if (focus == nullptr || m_paper == nullptr || !m_paper->isAncestorOf(focus)) {
+        return;
+    }
+    QWidget* shown = focus;
+    for (QWidget* at = focus; at != m_paper; at = at->parentWidget()) {
+        if (qobject_cast<input::Editor*>(at) != nullptr) {
+            shown = at;  // with its label and what is said below it
+        }
+    }
+    m_scroll->ensureWidgetVisible(shown, 0, kAroundGoal);
+    if (const PartView* part = partOfFocus()) {
+        m_spine->setCurrent(part->ref());
+    }
+}
+
+}  // namespace hearth::ui::visit
