@@ -3,7 +3,6 @@
 
 #include "ui/look/look.h"
 #include "ui/shell/kit.h"
-#include "ui/visit/subject_name.h"
 #include "ui/visit/wanted.h"
 
 #include <algorithm>
@@ -111,11 +110,10 @@ void AskedPart::refresh() {
                askingOf(*key.item, key.subject, model().file(), model().findings()) == Asking::MayBeLeftOut;
     });
     if (m_more != nullptr) {
-        const QString name = subjectName(subject(), model().file(), words());
         m_more->setWords(m_all ? tr("Only what is asked") : tr("More to enter"));
         m_more->showKey(QKeySequence(Qt::CTRL | Qt::Key_E).toString(QKeySequence::NativeText));
-        m_more->setAccessibleName(name.isEmpty() ? m_more->accessibleName()
-                                                 : name + QStringLiteral(", ") + m_more->accessibleName());
+        m_more->setAccessibleName(partTitle(ref(), model().file(), words()) + QStringLiteral(", ") +
+                                  m_more->accessibleName());
         m_more->setVisible(m_all || leftOut);
     }
 }

@@ -65,7 +65,7 @@ void VisitSheet::goTo(const record::Missing& missing) {
     PartView* part = m_paper->part(partOf(missing, m_context.model.file()));
     input::Editor* editor =
         part == nullptr ? nullptr : part->editorFor({missing.item, missing.field, missing.subject});
-    if (editor != nullptr) {
+    if (editor != nullptr && !editor->isHidden()) {
         shell::focusOn(editor);
         m_scroll->ensureWidgetVisible(editor, 0, kAroundGoal);
         return;

@@ -115,7 +115,12 @@ std::vector<Item> itemsAskedOf(reg::SubjectKind kind, const reg::VisitFile& file
             items.push_back(item);
         }
     };
-    for (const RecordKind record : record::kindsOf(file)) {
+    // What is answered of an unsafe situation decides which of its records are owed.
+    const auto owed = record::kindsOf(file);
+    const auto every = record::allKinds();
+    const auto kinds =
+        kind == reg::SubjectKind::Situation ? std::vector<RecordKind>(every.begin(), every.end()) : owed;
+    for (const RecordKind record : kinds) {
         for (const record::Requirement& wanted : record::requirementsOf(record)) {
             if (wanted.item) {
                 put(*wanted.item);
