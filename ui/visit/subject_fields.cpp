@@ -115,13 +115,13 @@ FieldBinding situationAppliance(VisitSheetModel& model, reg::SituationId id) {
 FieldBinding visitKinds(VisitSheetModel& model) {
     return {[&model] {
                 const auto visit = reg::subject(model.file().visit.id);
-                std::string codes;
+                QStringList codes;
                 for (const Item item : kKindItems) {
                     if (model.file().choiceOf(visit, item) == reg::choice::kYes) {
-                        codes += (codes.empty() ? "" : " ") + std::string(reg::infoOf(item).code);
+                        codes << shell::coded(reg::infoOf(item).code);
                     }
                 }
-                return asTyped(codes);
+                return asTyped(codes.join(u' ').toStdString());
             },
             [&model](const QString& text, quantity::UnitCode) -> Result<void> {
                 const auto visit = reg::subject(model.file().visit.id);
