@@ -39,6 +39,9 @@ void addFirmShots(std::vector<Shot>& shots, const std::optional<reg::VisitId>& o
 /// found in them.
 [[nodiscard]] Result<std::vector<Shot>> shotsOf(const store::Store& store);
 
+/// The visit sheet beyond the tightness test (visit_shots.cpp).
+[[nodiscard]] Result<std::vector<Shot>> visitShotsOf(const store::Store& store);
+
 /// Where pictures go, and how they are made.
 struct Album {
     QString folder;

@@ -83,10 +83,12 @@ Result<int> takeScreens(store::Store& store, FixedClock& clock, const Album& alb
     ui::shell::NoDialogs dialogs;
     NoPrinting printing;
     const Surroundings surroundings{clock, words, dialogs, printing, album.scheme, nullptr};
-    const auto shots = shotsOf(store);
-    if (!shots) {
-        return tl::unexpected(shots.error());
+    auto shots = shotsOf(store);
+    const auto ofVisits = visitShotsOf(store);
+    if (!shots || !ofVisits) {
+        return tl::unexpected(shots ? ofVisits.error() : shots.error());
     }
+    shots->insert(shots->end(), ofVisits->begin(), ofVisits->end());
     for (const auto& shot : *shots) {
         // a window of its own for each, so that no picture depends on the one before
         const auto window = makeMainWindow(store, surroundings);

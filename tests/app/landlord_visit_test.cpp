@@ -62,9 +62,9 @@ Answers inspectedAnswers() {
 Answers hobAnswers() {
     Answers answers = inspectedAnswers();
     for (const Item none : {Item::FlueSeen, Item::TerminalSeen, Item::FlueFlowTest, Item::SpillageTest}) {
-        answers[none] = QStringLiteral("o");  // not applicable
+        answers[none] = QStringLiteral("d");  // does not apply
     }
-    answers[Item::FlueHidden] = QStringLiteral("not app");
+    answers[Item::FlueHidden] = QStringLiteral("does");
     answers[Item::ExaminedFlue] = QStringLiteral("x");  // examined: there is none
     return answers;
 }
@@ -252,6 +252,9 @@ TEST_F(LandlordVisit, IsFilledInAndIssuedByKeysAlone) {
     for (const auto& missing : place()->model()->missing()) {
         ADD_FAILURE() << firm.words.missing(missing).toStdString();
     }
+    const auto& of = file().appliances;
+    EXPECT_EQ(file().choiceOf(reg::subject(of[1].id), Item::FlueSeen), reg::choice::kNotApplicable);
+    EXPECT_EQ(file().choiceOf(reg::subject(of[3].id), Item::ApplianceInspected), reg::choice::kVisualOnly);
     press(Qt::Key_I, Qt::ControlModifier);
     const auto& records = place()->model()->records();
     ASSERT_EQ(records.size(), 1U);

@@ -43,10 +43,21 @@ AskedPart::AskedPart(const SheetContext& context, const PartRef& ref, QWidget* p
 
 bool AskedPart::isUpToDate() const {
     const auto now = itemsAskedOf(subject().kind, model().file());
-    return PartView::isUpToDate() && std::includes(m_asked.begin(), m_asked.end(), now.begin(), now.end());
+    const bool hasAll = std::all_of(now.begin(), now.end(), [&](Item item) {
+        return std::binary_search(m_asked.begin(), m_asked.end(), item) ||
+               find({item, std::nullopt, subject()}) != nullptr || !isInGroups(item);
+    });
+    return PartView::isUpToDate() && hasAll;
+}
+
+bool AskedPart::isInGroups(Item item) const {
+    return std::any_of(m_groups.begin(), m_groups.end(), [&](const ItemGroup& group) {
+        return std::find(group.items.begin(), group.items.end(), item) != group.items.end();
+    });
 }
 
 void AskedPart::addGroups(std::span<const ItemGroup> groups) {
+    m_groups.insert(m_groups.end(), groups.begin(), groups.end());
     for (const ItemGroup& group : groups) {
         const bool any = std::any_of(group.items.begin(), group.items.end(), [&](Item item) {
             return std::binary_search(m_asked.begin(), m_asked.end(), item);
@@ -74,7 +85,45 @@ void AskedPart::addSection(const ItemGroup& group) {
     m_sections.push_back(std::move(section));
 }
 
+bool AskedPart::isLacking(Item item) const {
+    const auto& findings = model().findings();
+    return std::any_of(findings.begin(), findings.end(), [&](const judging::Judged& judged) {
+        return judged.subject == subject() && isWorthShowing(judged, model().file()) &&
+               std::find(judged.lacking.begin(), judged.lacking.end(), item) != judged.lacking.end();
+    });
+}
+
+/// Fields come as they are needed: the part is not made anew under the cursor.
+void AskedPart::addRest() {
+    std::vector<Item> wanted;
+    for (const judging::Judged& judged : model().findings()) {
+        wanted.insert(wanted.end(), judged.lacking.begin(), judged.lacking.end());
+    }
+    for (const reg::Entry& entry : model().file().entries) {
+        if (entry.subject == subject()) {
+            wanted.push_back(entry.item);
+        }
+    }
+    bool added = false;
+    for (const Item item : wanted) {
+        const bool isOwn = reg::infoOf(item).subject == subject().kind && partOf(item) == ref().kind;
+        const bool isThere = find({item, std::nullopt, subject()}) != nullptr;
+        if (isOwn && !isThere && (isLacking(item) || model().file().find(subject(), item) != nullptr)) {
+            m_sections.back().fields.push_back(addItemOf(m_rest, subject(), item, spanOf(item)));
+            added = true;
+        }
+    }
+    if (added) {
+        Q_EMIT stopsChanged();
+    }
+}
+
 void AskedPart::addMore() {
+    auto* heading = shell::headingText(tr("For the findings"), this);
+    heading->setContentsMargins(0, look::kGap, 0, 0);
+    addWidget(heading);
+    m_rest = addFields();
+    m_sections.push_back({heading, {}});
     m_more = new shell::KeyButton({}, shell::ButtonKind::Quiet, this);
     m_more->setObjectName(QStringLiteral("moreButton"));
     addWidget(m_more);
@@ -82,7 +131,7 @@ void AskedPart::addMore() {
 }
 
 bool AskedPart::isShown(const FieldKey& key) const {
-    return PartView::isShown(key) ||
+    return PartView::isShown(key) || (key.subject == subject() && isLacking(*key.item)) ||
            (m_all && askingOf(*key.item, key.subject, model().file(), model().findings()) != Asking::Not);
 }
 
@@ -96,6 +145,9 @@ void AskedPart::toggleMore() {
 }
 
 void AskedPart::refresh() {
+    if (m_rest != nullptr) {
+        addRest();
+    }
     PartView::refresh();
     for (const Section& section : m_sections) {
         if (section.heading != nullptr) {

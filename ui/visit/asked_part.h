@@ -39,7 +39,8 @@ class AskedPart : public PartView {
   protected:
     /// Those items of the groups that are asked for.
     void addGroups(std::span<const ItemGroup> groups);
-    /// The button for what may be left out.
+    /// Room for what no group has: what was entered all the same, and what a finding on the part's subject
+    /// lacks; and the button for what may be left out.
     void addMore();
     [[nodiscard]] bool isShown(const FieldKey& key) const override;
     [[nodiscard]] bool showsAll() const { return m_all; }
@@ -50,9 +51,15 @@ class AskedPart : public PartView {
         std::vector<SheetField*> fields;
     };
     void addSection(const ItemGroup& group);
+    void addRest();
+    [[nodiscard]] bool isLacking(reg::Item item) const;
+
+    [[nodiscard]] bool isInGroups(reg::Item item) const;
 
     std::vector<reg::Item> m_asked;  // of the part's kind of subject, when it was made
+    std::vector<ItemGroup> m_groups;
     std::vector<Section> m_sections;
+    shell::Fields* m_rest = nullptr;
     shell::KeyButton* m_more = nullptr;
     bool m_all = false;
 };

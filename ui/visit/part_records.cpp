@@ -6,6 +6,7 @@
 #include "ui/shell/kit.h"
 #include "ui/shell/line_list.h"
 #include "ui/visit/draft_pages.h"
+#include "ui/visit/joined.h"
 #include "ui/visit/subject_name.h"
 #include "ui/visit/wanted.h"
 #include "ui/words/document_words.h"
@@ -237,6 +238,12 @@ void RecordsPart::showMissing() {
                                  : tr("Nothing is missing."));
 }
 
+/// Which record it is, where the visit issues several.
+QString RecordsPart::kindName(const store::RecordLine& record) const {
+    const auto kind = record::kindFromCode(record.header.kind);
+    return kind && m_kinds->count() > 1 ? words().recordKind(*kind) : QString();
+}
+
 void RecordsPart::showRecords() {
     std::vector<Line> lines;
     for (const store::RecordLine& record : model().records()) {
@@ -252,7 +259,7 @@ void RecordsPart::showRecords() {
                          tr("%1 · revision %2")
                              .arg(QString::fromStdString(record.header.record))
                              .arg(record.header.revision),
-                         record.supersededBy ? tr("superseded") : reason, when,
+                         joined({kindName(record), record.supersededBy ? tr("superseded") : reason}), when,
                          record.supersededBy ? QString() : tr("Enter opens it"), outcome});
     }
     const bool any = !lines.empty();

@@ -41,6 +41,7 @@ class RecordsPart : public PartView {
     void addKinds();
     void addIssue();
     void showKinds();
+    [[nodiscard]] QString kindName(const store::RecordLine& record) const;
     [[nodiscard]] const std::vector<record::Missing>& missing() const;
     void addVisitButtons();
     void showMissing();

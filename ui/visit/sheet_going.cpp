@@ -117,9 +117,13 @@ void VisitSheet::step(int by) {
     const PartView* now = partOfFocus();
     const auto& parts = m_paper->parts();
     const auto at = std::find(parts.begin(), parts.end(), now);
-    const auto from = at == parts.end() ? (by > 0 ? -1 : 0) : at - parts.begin();
-    const auto to = std::clamp<std::ptrdiff_t>(from + by, 0, static_cast<std::ptrdiff_t>(parts.size()) - 1);
-    goTo(parts[static_cast<std::size_t>(to)]->ref());
+    const auto last = static_cast<std::ptrdiff_t>(parts.size()) - 1;
+    auto to = at == parts.end() ? (by > 0 ? -1 : 0) : at - parts.begin();
+    // Past a part that asks nothing now: the keyboard finds no place in it.
+    do {
+        to = std::clamp<std::ptrdiff_t>(to + by, 0, last);
+        goTo(parts[static_cast<std::size_t>(to)]->ref());
+    } while (partOfFocus() == now && to > 0 && to < last);
 }
 
 void VisitSheet::follow(QWidget* focus) {

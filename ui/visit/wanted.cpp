@@ -186,6 +186,9 @@ bool isWanted(Item item, const reg::SubjectRef& subject, const reg::VisitFile& f
     if (file.find(subject, item) != nullptr) {
         return true;
     }
+    if (item == Item::SmellOnArrival) {
+        return true;  // nose first, whatever the visit is for
+    }
     if (followsKinds(item)) {
         const auto asking = askingOf(item, subject, file, findings);
         return asking == Asking::Asked || isBeforeTest(item, file) ||

@@ -247,6 +247,38 @@ TEST(Kinds, MoreIsEnteredWithOneKeyAndOtherwiseNotAsked) {
     EXPECT_FALSE(bench.isInView(boiler, Item::FlueCoLow));
 }
 
+/// What a finding lacks can be entered beside it, though no record asks for it.
+TEST(Kinds, WhatAFindingLacksComesIntoView) {
+    KindsBench bench;
+    bench.be({Item::VisitLandlordCheck});
+    const auto boiler = reg::subject(bench.boiler);
+    bench.say(boiler, Item::ApplianceInspected, reg::choice::kInspected);
+    bench.say(boiler, Item::InletPressure, "19.5");
+    int lacking = 0;
+    for (const auto& judged : bench.model().findings()) {
+        if (!(judged.subject == boiler) || !isWorthShowing(judged, bench.file())) {
+            continue;
+        }
+        for (const Item item : judged.lacking) {
+            lacking += 1;
+            EXPECT_TRUE(bench.isInView(boiler, item)) << reg::infoOf(item).code;
+        }
+    }
+    EXPECT_GT(lacking, 0);
+}
+
+/// A part that asks nothing now does not hold the keyboard up; smell is asked on every visit.
+TEST(Kinds, PageDownComesThroughEveryPart) {
+    KindsBench bench;
+    bench.be({Item::VisitRoomCo});
+    EXPECT_TRUE(bench.isInView(reg::subject(bench.visit), Item::SmellOnArrival));
+    bench.sheet().goTo(PartRef{PartKind::WhoAndWhere});
+    for (std::size_t step = 0; step < bench.sheet().paper()->parts().size(); ++step) {
+        SheetBench::press(Qt::Key_PageDown);
+    }
+    EXPECT_TRUE(bench.part(PartKind::Records)->isAncestorOf(QApplication::focusWidget()));
+}
+
 TEST(Kinds, AServiceSpeaksOfTheApplianceThatIsTakenUp) {
     KindsBench bench;
     bench.be({Item::VisitService});

@@ -1,0 +1,69 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Pictures of the visit sheet beyond the tightness test.
+#include "app/gallery/shots.h"
+#include "app/issue.h"
+#include "ui/visit/sheet.h"
+#include "ui/visit/visits_place.h"
+
+#include <algorithm>
+#include <array>
+
+namespace hearth::app::gallery {
+namespace {
+
+using record::RecordKind;
+using ui::visit::PartKind;
+using ui::visit::PartRef;
+
+/// Which part of which kind of visit: the demonstration's first visit that owes such a record.
+struct Picture {
+    const char* name;
+    RecordKind of;
+    PartRef part;
+};
+constexpr std::array kPictures{
+    Picture{"visit-landlord-who", RecordKind::LandlordSafety, {PartKind::WhoAndWhere}},
+    Picture{"visit-landlord-rooms", RecordKind::LandlordSafety, {PartKind::Rooms}},
+    Picture{"visit-landlord-appliances", RecordKind::LandlordSafety, {PartKind::Appliances}},
+    Picture{"visit-landlord-appliance", RecordKind::LandlordSafety, {PartKind::Appliance, 0}},
+    Picture{"visit-commissioning-appliance", RecordKind::Commissioning, {PartKind::Appliance, 0}},
+    Picture{"visit-commissioning-hand-over", RecordKind::Commissioning, {PartKind::HandOver}},
+    Picture{"visit-investigation", RecordKind::RoomInvestigation, {PartKind::Investigation}},
+    Picture{"visit-unsafe-situation", RecordKind::WarningNotice, {PartKind::Situation, 0}},
+    Picture{"visit-records-of-several-kinds", RecordKind::WarningNotice, {PartKind::Records}},
+};
+
+}  // namespace
+
+Result<std::vector<Shot>> visitShotsOf(const store::Store& store) {
+    const auto visits = store.visits({});
+    if (!visits) {
+        return tl::unexpected(visits.error());
+    }
+    std::vector<Shot> shots;
+    for (const Picture& picture : kPictures) {
+        for (const auto& line : *visits) {
+            const auto file = store.visitFile(line.visit.id);
+            if (!file) {
+                return tl::unexpected(file.error());
+            }
+            const auto kinds = record::kindsOf(*file);
+            if (std::find(kinds.begin(), kinds.end(), picture.of) == kinds.end()) {
+                continue;
+            }
+            shots.push_back({QString::fromLatin1(picture.name),
+                             [visit = line.visit.id, part = picture.part](Scene& scene) {
+                                 scene.window.openVisit(visit);
+                                 auto* place =
+                                     dynamic_cast<ui::visit::VisitsPlace*>(scene.window.placeInView());
+                                 if (place != nullptr && place->sheet() != nullptr) {
+                                     place->sheet()->goTo(part);
+                                 }
+                             }});
+            break;
+        }
+    }
+    return shots;
+}
+
+}  // namespace hearth::app::gallery
