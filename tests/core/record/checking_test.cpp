@@ -252,6 +252,17 @@ TEST_F(LandlordRecord, AsksForTheNineThingsInTheOrderOfTheRegulation) {
                                                "(viii)", "(ix)"}));
 }
 
+// What a requirement depends on, said by itself; common practice, no source.
+TEST_F(LandlordRecord, ARequirementIsAskedWhereWhatItDependsOnHolds) {
+    const Requirement ofInspected{Item::FlueSeen, std::nullopt, "", When::Inspected};
+    const Requirement leftOut{Item::GasRateRead, std::nullopt, "", When::WhenTyped};
+    testing::enter(file, boiler, Item::ApplianceInspected, "inspected");
+    EXPECT_TRUE(isAsked(ofInspected, boiler, file, none));
+    EXPECT_FALSE(isAsked(leftOut, boiler, file, none));
+    testing::enter(file, boiler, Item::ApplianceInspected, "visual_only");
+    EXPECT_FALSE(isAsked(ofInspected, boiler, file, none));
+}
+
 TEST_F(LandlordRecord, ATenantsApplianceThatWasOnlyLookedAtForcesNoAnswer) {
     testing::enter(file, boiler, Item::ApplianceInspected, "visual_only");
     for (const auto item : {Item::CheckCovered, Item::ExaminedFlue, Item::ExaminedAir,

@@ -139,6 +139,30 @@ TEST(ChoiceEditor, tellsAScreenReaderWhatIsChosenAndHow) {
     EXPECT_TRUE(accessible->text(QAccessible::Description).contains(QStringLiteral("W another way")));
 }
 
+/// Several may be chosen: a letter or Space takes one or gives it back, arrows only move.
+TEST(SeveralEditor, lettersAndSpaceChooseAndTakeAway) {
+    Bed bed;
+    auto* editor = bed.add(makeSeveralEditor(nullptr, {{QStringLiteral("a"), QStringLiteral("apples")},
+                                                       {QStringLiteral("b"), QStringLiteral("beans")},
+                                                       {QStringLiteral("c"), QStringLiteral("cress")}}),
+                           QStringLiteral("Rows"));
+    bed.show();
+    bed.focus(editor);
+    Bed::type(QStringLiteral("ca"));
+    EXPECT_EQ(editor->text(), QStringLiteral("a c"));  // in the order of the choices
+    Bed::press(Qt::Key_Right);
+    EXPECT_EQ(editor->text(), QStringLiteral("a c"));
+    Bed::type(QStringLiteral(" "));
+    EXPECT_EQ(editor->text(), QStringLiteral("a b c"));
+    Bed::type(QStringLiteral("a"));
+    EXPECT_EQ(editor->text(), QStringLiteral("b c"));
+    EXPECT_EQ(bed.committed.size(), 4);
+    EXPECT_EQ(bed.committed.back(), QStringLiteral("b c"));
+    const auto* interface = QAccessible::queryAccessibleInterface(editor->focusTarget());
+    ASSERT_NE(interface, nullptr);
+    EXPECT_EQ(interface->text(QAccessible::Value), QStringLiteral("beans, cress"));
+}
+
 TEST(ListEditor, choosesByKeysAndCommitsWhenLeft) {
     Bed bed;
     Editor* editor = bed.add(makeListEditor(nullptr, answers()), QStringLiteral("Appliances"));
