@@ -140,7 +140,7 @@ class Reader {
             return m_line.to ? faulty(UsageFault::OptionNotHere, QStringLiteral("--into"))
                              : faulty(UsageFault::WordsMissing, QStringLiteral("--to FILE"));
         }
-        if (m_line.verb == Verb::Demonstration && !m_line.into) {
+        if ((m_line.verb == Verb::Demonstration || m_line.verb == Verb::Blank) && !m_line.into) {
             return faulty(UsageFault::WordsMissing, QStringLiteral("--into FOLDER"));
         }
         return m_line;

@@ -33,6 +33,7 @@ enum class Verb {
     Import,
     Export,
     MakeFrom,
+    Blank,
     Help,
     Version
 };
@@ -52,6 +53,7 @@ struct CommandLine {
     std::optional<QString> until;       ///< --until DATE
     std::optional<QString> of;          ///< --of PERSON
     bool all = false;                   ///< --all: superseded and void records too
+    int copies = 1;                     ///< --copies N: of a blank, each with its own number
     int revision = 0;                   ///< --revision N: 0 is the newest
     bool demonstration = false;         ///< --demonstration: the demonstration firm's store
     bool unconfirmed = false;           ///< --unconfirmed: only rules that wait for the firm's own copy

@@ -67,6 +67,13 @@ bool keepRevision(CommandLine& line, const QString& value) {
 
 namespace {
 
+bool keepCopies(CommandLine& line, const QString& value) {
+    constexpr int kMost = 200;
+    bool isNumber = false;
+    line.copies = value.toInt(&isNumber);
+    return isNumber && line.copies > 0 && line.copies <= kMost;
+}
+
 std::vector<Option> usualOptions() {
     return {
         {QLatin1String("store"), QLatin1String("FILE"),
@@ -89,6 +96,9 @@ std::vector<Option> usualOptions() {
         {QLatin1String("revision"), QLatin1String("N"),
          QT_TRANSLATE_NOOP("CommandLine", "an older revision of the record; without it the newest"),
          keepRevision},
+        {QLatin1String("copies"), QLatin1String("N"),
+         QT_TRANSLATE_NOOP("CommandLine", "so many blanks, each with a number of its own (200 at most)"),
+         keepCopies},
         {QLatin1String("look"),
          {},
          QT_TRANSLATE_NOOP("CommandLine", "only look inside: change nothing"),
@@ -196,6 +206,15 @@ std::vector<Command> recordCommands() {
          1,
          {store, demonstration, QLatin1String("to"), QLatin1String("replace"), QLatin1String("revision")},
          QT_TRANSLATE_NOOP("CommandLine", "writes a record's PDF, byte for byte as it was issued")},
+        {Verb::Blank,
+         QLatin1String("blank"),
+         QLatin1String("KIND --into FOLDER"),
+         1,
+         1,
+         {store, demonstration, QLatin1String("into"), QLatin1String("copies")},
+         QT_TRANSLATE_NOOP("CommandLine",
+                           "writes numbered blanks to print and fill in by pen: warning_notice, "
+                           "landlord_safety and so on; an unknown KIND lists them all")},
         {Verb::Collect,
          QLatin1String("collect"),
          QLatin1String("[WORD...]"),

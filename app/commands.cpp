@@ -2,6 +2,7 @@
 #include "app/commands.h"
 
 #include "app/backup_commands.h"
+#include "app/blank_command.h"
 #include "app/collect_command.h"
 #include "app/demo.h"
 #include "app/exchange_commands.h"
@@ -301,6 +302,11 @@ Exit runExportFrom(const CommandLine& line, const Desk& desk) {
     return store ? runExport(line, **store, desk) : complain(store.error(), desk);
 }
 
+Exit runBlankFrom(const CommandLine& line, const Desk& desk) {
+    const auto store = openFor(line, Access::Write, desk);
+    return store ? runBlank(line, **store, desk) : complain(store.error(), desk);
+}
+
 Exit runDemonstration(const CommandLine& line, const Desk& desk) {
     const auto path = demonstrationStoreIn(pathFrom(*line.into));
     const auto made = makeDemonstration(path);
@@ -352,6 +358,8 @@ Exit runCommand(const CommandLine& line, const Desk& desk) {
             return runNewKey(line, desk);
         case Verb::Sign:
             return runSign(line, desk);
+        case Verb::Blank:
+            return runBlankFrom(line, desk);
         case Verb::Visits:
             return runVisits(line, desk);
         case Verb::Records:

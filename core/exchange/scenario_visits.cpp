@@ -133,6 +133,9 @@ void ScenarioReader::readSubjects(const JsonNode& node, PlannedVisit& planned) {
             planned.subjectEntries.push_back(readEntry(code, entry, planned.visit, on));
         }
     };
+    if (const auto pipework = node.find("pipework")) {
+        take(*pipework, reg::subject(planned.visit.installation));
+    }
     for (const auto& appliance : node.list("appliances")) {
         appliance.allowOnly({"appliance", "entries"});
         const reg::ApplianceId id{known("appliance", appliance.at("appliance"))};
@@ -166,7 +169,7 @@ void ScenarioReader::readSituation(const JsonNode& node, PlannedVisit& planned) 
 
 void ScenarioReader::readVisit(const JsonNode& node) {
     node.allowOnly({"about", "installation", "date", "started", "engineer", "entries", "tests", "expect",
-                    "expect_overall", "issue", "records", "appliances", "rooms", "situations"});
+                    "expect_overall", "issue", "records", "appliances", "rooms", "situations", "pipework"});
     PlannedVisit planned;
     planned.about = node.at("about").text();
     const reg::InstallationId installation{known("installation", node.at("installation"))};

@@ -24,8 +24,8 @@ struct CheckDates {
 
 /// A check of an appliance that belongs to the landlord. What is a tenant's own, and what was only looked at,
 /// starts no twelve months.
-/// Source: as calendar::deadlineAfter() and tenantCopyBy(); that the duty does not reach what a tenant may take
-/// along, from memory. Checked: tests/core/record/check_dates_test.cpp.
+/// Source: as calendar::deadlineAfter() and tenantCopyBy(); that the duty does not reach what a tenant may
+/// take along, from memory. Checked: tests/core/record/check_dates_test.cpp.
 [[nodiscard]] CheckDates checkDatesOf(const reg::VisitFile& file, const reg::Appliance& appliance);
 
 /// The law of the premises' country.

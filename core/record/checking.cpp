@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/base/blanks.h"
 #include "core/record/kind.h"
+#include "core/record/recipient.h"
 
 #include <algorithm>
 #include <array>
@@ -339,8 +340,8 @@ bool Check::hasField(Field field, const reg::SubjectRef& on) const {
             return this->named(file.holder(reg::RoleKind::HomeOwner)) ||
                    this->named(file.holder(reg::RoleKind::Customer));
         case Field::RecipientAddress:
-            return std::any_of(file.people.begin(), file.people.end(),
-                               [&](const VisitFile::Holder& h) { return addressed(&h.party); });
+            return recipientOf(RecordKind::ReminderLetter, file)
+                .has_value();  // somebody, whatever the letter
         case Field::ApplianceChecked:
             return std::any_of(file.appliances.begin(), file.appliances.end(), [&](const reg::Appliance& a) {
                 return appliesToAppliance(When::Seen, reg::subject(a.id));

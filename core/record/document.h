@@ -50,6 +50,7 @@ struct Table {
     std::vector<std::vector<std::string>> rows;
     std::vector<std::string> total;  // the last row, strong; empty: none
     std::string note;                // small print below
+    int toWrite = 0;                 // empty rows below them, to be filled by pen
     bool operator==(const Table&) const = default;
 };
 
@@ -89,9 +90,9 @@ struct Signatures {
 /// What a person declares or answers, in ink of full size: "Safety defects: none found".
 struct Statement {
     std::string caption;
-    std::string text;                 // the answer
-    std::optional<rulebook::Outcome> outcome; // with its shape; none: no verdict is meant
-    std::vector<std::string> details; // below it
+    std::string text;                          // the answer
+    std::optional<rulebook::Outcome> outcome;  // with its shape; none: no verdict is meant
+    std::vector<std::string> details;          // below it
     bool operator==(const Statement&) const = default;
 };
 struct Statements {
@@ -100,7 +101,41 @@ struct Statements {
     bool operator==(const Statements&) const = default;
 };
 
-using Block = std::variant<Headline, FieldGrid, Table, FindingList, Paragraph, Signatures, Statements>;
+/// A warning that must be read from across a room, in a frame: "DANGER – DO NOT USE".
+struct Alert {
+    rulebook::Outcome outcome = rulebook::Outcome::Fail;
+    std::string word;
+    std::string grade;                // "Immediately Dangerous"
+    std::string meaning;              // what that says, in a sentence
+    std::vector<std::string> toTick;  // on a blank: grades to tick one of, instead of `grade`
+    bool operator==(const Alert&) const = default;
+};
+
+/// Of a letter, instead of a record's title: who writes, to whom (where an envelope's window shows it), when
+/// and about what.
+struct LetterHead {
+    std::vector<std::string> sender;  // the name first
+    std::vector<std::string> recipient;
+    std::string date;
+    std::string subject;
+    bool operator==(const LetterHead&) const = default;
+};
+
+/// A place to write on by pen: captioned lines, and answers to tick.
+struct WriteField {
+    std::string caption;
+    std::vector<std::string> ticks;
+    int lines = 1;  // over the whole width where more than one; none: only to tick
+    bool operator==(const WriteField&) const = default;
+};
+struct WriteIn {
+    std::string title;
+    std::vector<WriteField> fields;
+    bool operator==(const WriteIn&) const = default;
+};
+
+using Block = std::variant<Headline, FieldGrid, Table, FindingList, Paragraph, Signatures, Statements, Alert,
+                           LetterHead, WriteIn>;
 
 /// The firm's picture at the head of the first page. A snapshot holds its digest and type; the bytes lie once
 /// in the store, which puts them in when it reads a record. Without its bytes the page is the same without

@@ -126,6 +126,14 @@ Statement statementOf(const Json& json) {
             outcome.is_null() ? std::nullopt : std::optional(outcomeOf(outcome)), json.at("details")};
 }
 
+Json jsonOf(const WriteField& field) {
+    return {{"caption", field.caption}, {"ticks", field.ticks}, {"lines", std::to_string(field.lines)}};
+}
+
+WriteField writeFieldOf(const Json& json) {
+    return {json.at("caption"), json.at("ticks"), integerOf(json.at("lines"))};
+}
+
 constexpr auto kToJson = [](const auto& part) { return jsonOf(part); };
 
 /// One overload for each kind of block; the key "block" says which.
@@ -143,8 +151,14 @@ struct BlockToJson {
                 {"fields", listOf(block.fields, kToJson)}};
     }
     Json operator()(const Table& block) const {
-        return {{"block", "table"},   {"title", block.title}, {"columns", listOf(block.columns, kToJson)},
-                {"rows", block.rows}, {"total", block.total}, {"note", block.note}};
+        Json json = {
+            {"block", "table"},   {"title", block.title}, {"columns", listOf(block.columns, kToJson)},
+            {"rows", block.rows}, {"total", block.total}, {"note", block.note}};
+        // Only on a blank, so that a record's table is the same to the byte as before there were blanks.
+        if (block.toWrite > 0) {
+            json["to_write"] = std::to_string(block.toWrite);
+        }
+        return json;
     }
     Json operator()(const FindingList& block) const {
         return {{"block", "findings"}, {"title", block.title}, {"findings", listOf(block.findings, kToJson)}};
@@ -161,6 +175,21 @@ struct BlockToJson {
                 {"title", block.title},
                 {"statements", listOf(block.statements, kToJson)}};
     }
+    Json operator()(const Alert& block) const {
+        return {{"block", "alert"},         {"outcome", rulebook::outcomeText(block.outcome)},
+                {"word", block.word},       {"grade", block.grade},
+                {"meaning", block.meaning}, {"to_tick", block.toTick}};
+    }
+    Json operator()(const LetterHead& block) const {
+        return {{"block", "letter_head"},
+                {"sender", block.sender},
+                {"recipient", block.recipient},
+                {"date", block.date},
+                {"subject", block.subject}};
+    }
+    Json operator()(const WriteIn& block) const {
+        return {{"block", "write_in"}, {"title", block.title}, {"fields", listOf(block.fields, kToJson)}};
+    }
 };
 
 Block headlineOf(const Json& json) {
@@ -172,8 +201,10 @@ Block fieldGridOf(const Json& json) {
 }
 
 Block tableOf(const Json& json) {
-    return Table{json.at("title"), valuesOf(json.at("columns"), columnOf), json.at("rows"), json.at("total"),
-                 json.at("note")};
+    const auto toWrite = json.find("to_write");
+    return Table{json.at("title"), valuesOf(json.at("columns"), columnOf),
+                 json.at("rows"),  json.at("total"),
+                 json.at("note"),  toWrite == json.end() ? 0 : integerOf(*toWrite)};
 }
 
 Block findingListOf(const Json& json) {
@@ -192,9 +223,22 @@ Block statementsOf(const Json& json) {
     return Statements{json.at("title"), valuesOf(json.at("statements"), statementOf)};
 }
 
+Block alertOf(const Json& json) {
+    return Alert{outcomeOf(json.at("outcome")), json.at("word"), json.at("grade"), json.at("meaning"),
+                 json.at("to_tick")};
+}
+
+Block letterHeadOf(const Json& json) {
+    return LetterHead{json.at("sender"), json.at("recipient"), json.at("date"), json.at("subject")};
+}
+
+Block writeInOf(const Json& json) {
+    return WriteIn{json.at("title"), valuesOf(json.at("fields"), writeFieldOf)};
+}
+
 Block blockOf(const Json& json) {
     using Reader = Block (*)(const Json&);
-    constexpr std::array<std::pair<std::string_view, Reader>, 7> kReaders{{
+    constexpr std::array<std::pair<std::string_view, Reader>, 10> kReaders{{
         {"headline", headlineOf},
         {"fields", fieldGridOf},
         {"table", tableOf},
@@ -202,6 +246,9 @@ Block blockOf(const Json& json) {
         {"paragraph", paragraphOf},
         {"signatures", signaturesOf},
         {"statements", statementsOf},
+        {"alert", alertOf},
+        {"letter_head", letterHeadOf},
+        {"write_in", writeInOf},
     }};
     const auto name = json.at("block").get<std::string>();
     for (const auto& [known, read] : kReaders) {

@@ -31,6 +31,10 @@ enum class RecordKind {
 };
 
 [[nodiscard]] std::span<const RecordKind> allKinds();
+[[nodiscard]] constexpr bool isLetter(RecordKind kind) {
+    return kind == RecordKind::ReminderLetter || kind == RecordKind::NoAccessLetter ||
+           kind == RecordKind::CoveringLetter;
+}
 [[nodiscard]] std::string_view kindCode(RecordKind kind);
 [[nodiscard]] std::optional<RecordKind> kindFromCode(std::string_view code);
 

@@ -22,6 +22,7 @@ constexpr double kCodeGap = 5;     // more than the four modules of quiet zone t
 constexpr double kProofText = 38;  // width of number and digest beside the code
 constexpr double kProofWidth = kProofText + kCodeGap + kCodeSide + 5;
 constexpr double kProofHeight = 21.5;
+constexpr double kLetterMargin = 22;
 constexpr int kMostPages = 88;  // only for measuring how wide the page line may become
 
 /// 64 hexadecimal digits in groups of four, four to a line, so that two prints can be held against each
@@ -47,6 +48,20 @@ QStringList digestLines(const QString& digest) {
 Sheet sheetOf(PaperSize size) {
     // ISO 216 A4; ANSI/ASME Y14.1 A ("Letter"), 8.5 x 11 in.
     return {size == PaperSize::A4 ? QSizeF(210, 297) : QSizeF(215.9, 279.4)};
+}
+
+bool isLetter(const record::Document& document) {
+    return !document.blocks.empty() && std::holds_alternative<record::LetterHead>(document.blocks.front());
+}
+
+Sheet sheetFor(const record::Document& document, PaperSize size) {
+    Sheet sheet = sheetOf(size);
+    if (isLetter(document)) {
+        // The left one is where an envelope's window begins.
+        sheet.left = kLetterMargin;
+        sheet.right = kLetterMargin;
+    }
+    return sheet;
 }
 
 Furniture::Furniture(const record::Document& document, const PageOptions& options, const TypeSetter& type,
@@ -79,6 +94,18 @@ QString Furniture::pageText(int index, int count) const {
 QString Furniture::revisionText() const {
     return settable(m_document.revisionWord)
         .replace(QStringLiteral("%1"), QString::number(m_document.revision));
+}
+
+/// Number and revision; a blank has no revision.
+QStringList Furniture::numberParts() const {
+    QStringList parts;
+    if (!m_document.number.empty()) {
+        parts << settable(m_document.number);
+        if (!m_document.revisionWord.empty()) {
+            parts << revisionText();
+        }
+    }
+    return parts;
 }
 
 QString Furniture::stampText() const {
@@ -146,7 +173,40 @@ double Furniture::putBand(std::vector<Item>& items) const {
     return m_sheet.top + height + kBandGap;
 }
 
+/// Who writes: the name large, address and how to be reached below it. A letter's number and page are small
+/// print.
+double Furniture::putLetterHead(std::vector<Item>& items, double y, const QString& page) const {
+    const auto& letter = std::get<record::LetterHead>(m_document.blocks.front());
+    double x = m_sheet.left;
+    double logoBottom = y;
+    if (!m_logo.image.isNull()) {
+        items.emplace_back(PictureItem{QRectF({x, y}, m_logo.size), m_logo.image});
+        logoBottom = y + m_logo.size.height();
+        x += m_logo.size.width() + kLogoGap;
+    }
+    const double right = m_sheet.size.width() - m_sheet.right;
+    const QRectF left(x, y, right - x - kHeadRight - kHeadGap, 0);
+    double leftY = y;
+    bool isName = true;
+    for (const std::string& line : letter.sender) {
+        leftY = put(items, settable(line), isName ? styles::kTitle : styles::kDetail,
+                    QRectF(left.left(), leftY, left.width(), 0));
+        isName = false;
+    }
+    const QStringList which = numberParts();
+    const double down = styles::kTitle.baseline() - styles::kHeadNote.baseline();
+    QRectF column(right - kHeadRight, y + down, kHeadRight, 0);
+    column.moveTop(put(items, which.join(QStringLiteral(" · ")), styles::kHeadNote, column, Side::Right));
+    const double rightY = put(items, page, styles::kHeadNote, column, Side::Right);
+    const double ruleY = std::max({leftY, rightY, logoBottom}) + 1.6;
+    items.emplace_back(RuleItem{{m_sheet.left, ruleY}, m_sheet.width(), 0.45, look::Role::Ink});
+    return ruleY + kBelowHead;
+}
+
 double Furniture::putFirstHead(std::vector<Item>& items, double y, const QString& page) const {
+    if (isLetter(m_document)) {
+        return putLetterHead(items, y, page);
+    }
     const QRectF whole(m_sheet.left, y, m_sheet.width(), 0);
     double logoBottom = y;
     double beside = 0;  // what the logo takes from the text's column
@@ -190,10 +250,7 @@ double Furniture::putRunningHead(std::vector<Item>& items, double y, const QStri
     const QRectF whole(m_sheet.left, y, m_sheet.width(), 0);
     const QRectF left(whole.left(), y, whole.width() - kHeadRight - kHeadGap, 0);
     const QRectF right(whole.right() - kHeadRight, y, kHeadRight, 0);
-    QStringList which;
-    if (!m_document.number.empty()) {
-        which << settable(m_document.number) << revisionText();
-    }
+    const QStringList which = numberParts();
     const double leftY = put(items, settable(m_document.title), styles::kRunningTitle, left);
     const double down = styles::kRunningTitle.baseline() - styles::kHeadStrong.baseline();
     double rightY = put(items, which.join(QStringLiteral(" · ")), styles::kHeadStrong,

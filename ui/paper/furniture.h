@@ -25,6 +25,10 @@ struct Sheet {
 };
 
 [[nodiscard]] Sheet sheetOf(PaperSize size);
+/// One that begins with a letter's head.
+[[nodiscard]] bool isLetter(const record::Document& document);
+/// The same with a letter's wider margins, where the document is one.
+[[nodiscard]] Sheet sheetFor(const record::Document& document, PaperSize size);
 
 class Furniture {
   public:
@@ -51,9 +55,11 @@ class Furniture {
                Side side = Side::Left) const;
     double putBand(std::vector<Item>& items) const;
     double putFirstHead(std::vector<Item>& items, double y, const QString& page) const;
+    double putLetterHead(std::vector<Item>& items, double y, const QString& page) const;
     double putRunningHead(std::vector<Item>& items, double y, const QString& page) const;
     [[nodiscard]] QString pageText(int index, int count) const;
     [[nodiscard]] QString revisionText() const;
+    [[nodiscard]] QStringList numberParts() const;
     [[nodiscard]] QString stampText() const;
 
     const record::Document& m_document;

@@ -70,10 +70,11 @@ void appendBody(std::vector<Item>& to, const FlowPage& flowed, const QPointF& co
 
 LaidOut layOut(const record::Document& document, const PageOptions& options) {
     const TypeSetter type;
-    const Sheet sheet = sheetOf(options.size);
+    const Sheet sheet = sheetFor(document, options.size);
     const Furniture furniture(document, options, type, sheet);
     std::vector<Group> groups =
-        groupsOf(document, {type, sheet.width(), furniture.proofWidth(), furniture.proofHeight()});
+        groupsOf(document, {type, sheet.width(), furniture.proofWidth(), furniture.proofHeight(),
+                            furniture.bodyTop(true), isLetter(document) ? styles::kLetter : styles::kText});
     const bool besideSignatures = !document.blocks.empty() &&
                                   std::holds_alternative<record::Signatures>(document.blocks.back()) &&
                                   !groups.empty();

@@ -3,7 +3,6 @@
 
 #include <algorithm>
 #include <span>
-#include <type_traits>
 
 namespace hearth::ui::paper {
 
@@ -20,6 +19,8 @@ constexpr double kHeadlineIndent = 9.2;
 constexpr double kGridRowGap = 0.9;
 constexpr double kSignatureRoom = 8.5;
 constexpr int kMostSignatures = 3;
+/// Rows of a grid that is read at one glance, and stays together.
+constexpr std::size_t kMostShortGrid = 4;
 /// Lines of a paragraph that is not worth parting.
 constexpr std::size_t kMostShort = 6;
 
@@ -239,13 +240,16 @@ void addFieldGrid(std::vector<Group>& groups, const record::FieldGrid& block, co
         groups.push_back(std::move(row));
         isFirst = false;
     };
-    for (const std::vector<Spot>& row : rowsOf(block, setting)) {
+    const auto rows = rowsOf(block, setting);
+    for (const std::vector<Spot>& row : rows) {
         add(gridRow(row, setting));
+        groups.back().staysWithNext = rows.size() <= kMostShortGrid && &row != &rows.back();
     }
 }
 
 void addParagraph(std::vector<Group>& groups, const record::Paragraph& block, const Setting& setting) {
-    const TextStyle& style = block.strong ? styles::kTextStrong : styles::kText;
+    TextStyle style = setting.text;
+    style.isBold = block.strong;
     addSectionTitle(groups, block.title, setting);
     if (!block.title.empty() && putBesideTitle(groups.back(), block, style, setting)) {
         return;
@@ -298,28 +302,23 @@ void addSignatures(std::vector<Group>& groups, const record::Signatures& block, 
 }
 
 std::vector<Group> groupsOf(const record::Document& document, const Setting& setting) {
+    struct Adder {
+        std::vector<Group>& groups;
+        const Setting& setting;
+        void operator()(const record::Headline& block) { addHeadline(groups, block, setting); }
+        void operator()(const record::FieldGrid& block) { addFieldGrid(groups, block, setting); }
+        void operator()(const record::Table& block) { addTable(groups, block, setting); }
+        void operator()(const record::FindingList& block) { addFindings(groups, block, setting); }
+        void operator()(const record::Paragraph& block) { addParagraph(groups, block, setting); }
+        void operator()(const record::Signatures& block) { addSignatures(groups, block, setting); }
+        void operator()(const record::Statements& block) { addStatements(groups, block, setting); }
+        void operator()(const record::Alert& block) { addAlert(groups, block, setting); }
+        void operator()(const record::LetterHead& block) { addLetterHead(groups, block, setting); }
+        void operator()(const record::WriteIn& block) { addWriteIn(groups, block, setting); }
+    };
     std::vector<Group> groups;
     for (const record::Block& block : document.blocks) {
-        std::visit(
-            [&](const auto& one) {
-                using Kind = std::decay_t<decltype(one)>;
-                if constexpr (std::is_same_v<Kind, record::Headline>) {
-                    addHeadline(groups, one, setting);
-                } else if constexpr (std::is_same_v<Kind, record::FieldGrid>) {
-                    addFieldGrid(groups, one, setting);
-                } else if constexpr (std::is_same_v<Kind, record::Table>) {
-                    addTable(groups, one, setting);
-                } else if constexpr (std::is_same_v<Kind, record::FindingList>) {
-                    addFindings(groups, one, setting);
-                } else if constexpr (std::is_same_v<Kind, record::Paragraph>) {
-                    addParagraph(groups, one, setting);
-                } else if constexpr (std::is_same_v<Kind, record::Statements>) {
-                    addStatements(groups, one, setting);
-                } else {
-                    addSignatures(groups, one, setting);
-                }
-            },
-            block);
+        std::visit(Adder{groups, setting}, block);
     }
     return groups;
 }

@@ -16,6 +16,8 @@ struct Setting {
     double width = 0;       // of the text area, millimetres
     double proofWidth = 0;  // at its right end, beside the signatures; none where nothing is proved
     double proofHeight = 0;
+    double bodyTop = 0;              // of the first page
+    TextStyle text = styles::kText;  // of paragraphs
 };
 
 void addHeadline(std::vector<Group>& groups, const record::Headline& block, const Setting& setting);
@@ -25,6 +27,9 @@ void addFindings(std::vector<Group>& groups, const record::FindingList& block, c
 void addParagraph(std::vector<Group>& groups, const record::Paragraph& block, const Setting& setting);
 void addStatements(std::vector<Group>& groups, const record::Statements& block, const Setting& setting);
 void addSignatures(std::vector<Group>& groups, const record::Signatures& block, const Setting& setting);
+void addAlert(std::vector<Group>& groups, const record::Alert& block, const Setting& setting);
+void addLetterHead(std::vector<Group>& groups, const record::LetterHead& block, const Setting& setting);
+void addWriteIn(std::vector<Group>& groups, const record::WriteIn& block, const Setting& setting);
 
 [[nodiscard]] std::vector<Group> groupsOf(const record::Document& document, const Setting& setting);
 

@@ -29,23 +29,28 @@ Group groupOf(const record::Statement& statement, const Setting& setting) {
         line.box.translate(0, down);
     }
     Cell answer{setting.type.set(settable(statement.text), ink, setting.width - answerX), answerX};
+    std::vector<TextItem> details;
+    for (const std::string& detail : statement.details) {
+        append(details, setting.type.set(settable(detail), styles::kText, setting.width - answerX));
+    }
+    // Beside a caption of more lines than the answer they leave no hole.
+    auto next = details.begin();
+    for (; next != details.end() && answer.lines.size() < caption.lines.size(); ++next) {
+        answer.lines.push_back(std::move(*next));
+    }
+    details.erase(details.begin(), next);
     Group group;
     group.slices = sideBySide({std::move(caption), std::move(answer)}, ink.lineHeight());
     if (group.slices.empty()) {
         group.slices.push_back(gap(ink.lineHeight()));
     }
-    for (const std::string& detail : statement.details) {
-        auto lines = slicesOf(setting.type.set(settable(detail), styles::kText, setting.width - answerX),
-                              styles::kText, answerX);
-        for (Slice& slice : lines) {
-            for (Item& item : slice.items) {
-                if (auto* line = std::get_if<TextItem>(&item)) {
-                    line->column = 1;  // read after the answer, with it
-                }
-            }
+    auto below = slicesOf(std::move(details), styles::kText, answerX);
+    for (Slice& slice : below) {
+        for (Item& item : slice.items) {
+            std::get<TextItem>(item).column = 1;  // read after the answer, with it
         }
-        append(group.slices, std::move(lines));
     }
+    append(group.slices, std::move(below));
     if (statement.outcome) {
         const double middle = ink.lineHeight() / 2;
         group.slices.front().items.emplace_back(
@@ -58,6 +63,9 @@ Group groupOf(const record::Statement& statement, const Setting& setting) {
 
 void addStatements(std::vector<Group>& groups, const record::Statements& block, const Setting& setting) {
     addSectionTitle(groups, block.title, setting);
+    if (block.title.empty() && !groups.empty()) {
+        groups.back().staysWithNext = true;  // they answer to what stands above them
+    }
     bool isFirst = true;
     for (const record::Statement& statement : block.statements) {
         Group group = groupOf(statement, setting);

@@ -95,6 +95,20 @@ Group rowOf(const record::Table& table, const std::vector<std::string>& texts, c
     return row;
 }
 
+constexpr double kPenRow = 7.4;
+
+/// An empty row for a pen, its cells parted by fine lines.
+Group penRow(const Columns& columns, const Setting& setting) {
+    Slice slice{kPenRow, {RuleItem{{0, kPenRow - 0.12}, setting.width, 0.12, look::Role::SoftInk}}};
+    for (std::size_t i = 1; i < columns.x.size(); ++i) {
+        slice.items.emplace_back(
+            RuleItem{{columns.x[i] - kColumnGap / 2, 0}, 0.12, kPenRow, look::Role::Line});
+    }
+    Group row;
+    row.slices.push_back(std::move(slice));
+    return row;
+}
+
 /// The total's words may reach over the empty cells beside them.
 Columns reaching(Columns columns, const record::Table& table) {
     for (std::size_t i = 0; i + 1 < table.columns.size(); ++i) {
@@ -161,6 +175,10 @@ void addTable(std::vector<Group>& groups, const record::Table& block, const Sett
         groups.push_back(rowOf(block, texts, columns, setting));
         groups.back().head = head;
         groups.back().staysWithNext = isShort && rowsLeft-- > 1;
+    }
+    for (int i = 0; i < block.toWrite; ++i) {
+        groups.push_back(penRow(columns, setting));
+        groups.back().head = head;
     }
     if (!block.total.empty()) {
         groups.back().staysWithNext = true;

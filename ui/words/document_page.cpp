@@ -58,6 +58,19 @@ constexpr std::array kCaptions{
     Caption{Item::HandoverShown, QT_TRANSLATE_NOOP("Words", "Demonstrated")},
     Caption{Item::HandoverInstructions, QT_TRANSLATE_NOOP("Words", "Instructions left")},
     Caption{Item::ControlsInformation, QT_TRANSLATE_NOOP("Words", "Information handed over")},
+    // of a call to a room
+    Caption{Item::EmergencyReference, QT_TRANSLATE_NOOP("Words", "Emergency reference")},
+    Caption{Item::MedicalAdvice, QT_TRANSLATE_NOOP("Words", "Medical advice urged")},
+    Caption{Item::AlarmMake, QT_TRANSLATE_NOOP("Words", "Alarm, make and type")},
+    Caption{Item::AlarmPeak, QT_TRANSLATE_NOOP("Words", "Highest on the alarm")},
+    // of larger pipework, under its own title
+    Caption{Item::StrengthMedium, QT_TRANSLATE_NOOP("Words", "Tested with")},
+    Caption{Item::StrengthGauge, QT_TRANSLATE_NOOP("Words", "Gauge's kind")},
+    Caption{Item::StrengthPartsOff, QT_TRANSLATE_NOOP("Words", "Weaker parts taken off")},
+    Caption{Item::StrengthMostOperating, QT_TRANSLATE_NOOP("Words", "Most operating")},
+    Caption{Item::LargerIncidentalPressure, QT_TRANSLATE_NOOP("Words", "Most incidental")},
+    Caption{Item::LargerSupplyPressure, QT_TRANSLATE_NOOP("Words", "Most of the supply")},
+    Caption{Item::LargerVentilated, QT_TRANSLATE_NOOP("Words", "Well ventilated")},
     // of a test
     Caption{Item::TestGaugeZeroed, QT_TRANSLATE_NOOP("Words", "Gauge zeroed")},
     Caption{Item::TestSmell, QT_TRANSLATE_NOOP("Words", "Smell during test")},

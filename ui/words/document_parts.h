@@ -6,7 +6,7 @@
 #include <initializer_list>
 #include <span>
 
-/// The parts of records of appliances, and of kinds that are set as lists. Only documentFor() is for others.
+/// The parts of every other kind of record. Only documentFor() is for others.
 namespace hearth::ui::words {
 
 using Blocks = std::vector<record::Block>;
@@ -26,6 +26,9 @@ using Blocks = std::vector<record::Block>;
 void addGiven(const DocumentPage& page, const reg::SubjectRef& on, const std::string& title,
               std::span<const reg::Item> items, Blocks& blocks);
 
+// document_words.cpp
+/// Everything but number and body.
+void setFrame(const DocumentPage& page, record::Document& document);
 // document_appliances.cpp
 [[nodiscard]] record::Headline applianceHeadline(const DocumentPage& page);
 [[nodiscard]] record::Table applianceTable(const DocumentPage& page);
@@ -45,9 +48,28 @@ void addFindings(const DocumentPage& page, Blocks& blocks);
 void addCommissioningRecord(const DocumentPage& page, Blocks& blocks);
 void addServiceRecord(const DocumentPage& page, Blocks& blocks);
 // document_clocks.cpp
-/// The last days that the law sets for what the record is about; the words of a letter.
-void addClocks(const DocumentPage& page, Blocks& blocks);
-// document_listed.cpp
-void addListedRecord(const DocumentPage& page, Blocks& blocks);
+/// The last days that the law sets for building work, as values or as an entry's answers.
+[[nodiscard]] record::FieldGrid buildingClockGrid(const DocumentPage& page);
+[[nodiscard]] record::Statements buildingClocks(const DocumentPage& page);
+[[nodiscard]] record::Statement reportClock(const DocumentPage& page, const reg::Situation& situation);
+// document_notice.cpp
+[[nodiscard]] std::string dangerWord(const DocumentPage& page);
+[[nodiscard]] std::string dangerMeaning(const DocumentPage& page, reg::Danger grade);
+[[nodiscard]] record::Statements whatNotToDo(const DocumentPage& page);
+/// The appliance that the situation is on, in a line; no line where it is on none.
+[[nodiscard]] std::vector<std::string> fittingDetails(const DocumentPage& page,
+                                                      const reg::Situation& situation);
+void addWarningNotice(const DocumentPage& page, Blocks& blocks);
+// document_investigation.cpp
+void addInvestigation(const DocumentPage& page, Blocks& blocks);
+// document_larger.cpp
+void addLargerRecord(const DocumentPage& page, Blocks& blocks);
+// document_entries.cpp
+void addReportableEntry(const DocumentPage& page, Blocks& blocks);
+void addBuildingNotice(const DocumentPage& page, Blocks& blocks);
+void addCalibrationLog(const DocumentPage& page, Blocks& blocks);
+// document_letter.cpp
+[[nodiscard]] record::Signatures letterSignature(const DocumentPage& page);
+void addLetter(const DocumentPage& page, Blocks& blocks);
 
 }  // namespace hearth::ui::words

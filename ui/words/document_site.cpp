@@ -26,12 +26,28 @@ CaptionedValue premisesField(const DocumentPage& page) {
     return {page.text(QT_TRANSLATE_NOOP("Words", "Premises")), lines, absent};
 }
 
+/// Customer and owner in one stand once. A landlord or an agent has a place of their own in the law.
+bool isSamePerson(const reg::VisitFile::Holder& one, const reg::VisitFile::Holder& other) {
+    const auto stands = [](reg::RoleKind role) {
+        return role == reg::RoleKind::Landlord || role == reg::RoleKind::Agent;
+    };
+    return one.party == other.party && !stands(one.role) && !stands(other.role);
+}
+
 void addPeople(const DocumentPage& page, FieldGrid& grid) {
     if (page.file().people.empty()) {
         grid.fields.push_back(page.field(QT_TRANSLATE_NOOP("Words", "Customer"), {},
                                          QT_TRANSLATE_NOOP("Words", "not entered")));
     }
+    std::vector<const reg::VisitFile::Holder*> told;
     for (const auto& holder : page.file().people) {
+        const auto same = std::find_if(told.begin(), told.end(),
+                                       [&](const auto* one) { return isSamePerson(*one, holder); });
+        if (same != told.end()) {
+            const auto at = grid.fields.size() - told.size() + static_cast<std::size_t>(same - told.begin());
+            grid.fields[at].caption += ", " + utf8(page.words().role(holder.role).toLower());
+            continue;
+        }
         std::vector<std::string> lines{holder.party.name};
         const auto address = addressLines(holder.party.address);
         lines.insert(lines.end(), address.begin(), address.end());
@@ -39,6 +55,7 @@ void addPeople(const DocumentPage& page, FieldGrid& grid) {
             lines.push_back(holder.party.telephone);
         }
         grid.fields.push_back({utf8(page.words().role(holder.role)), lines, false});
+        told.push_back(&holder);
     }
 }
 

@@ -5,6 +5,8 @@
 
 #include <QStringList>
 
+#include <algorithm>
+
 namespace hearth::ui::words {
 
 namespace {
@@ -74,9 +76,20 @@ QString followed(const DocumentPage& page) {
             return page.say(QT_TRANSLATE_NOOP("Words", "Building Regulations 2010, regulations 20 and 40"));
         case record::RecordKind::LargerPipework:
             return page.say(QT_TRANSLATE_NOOP("Words", "IGE/UP/1, IGE/UP/1A"));
-        default:
+        case record::RecordKind::TightnessAndPurge:
             return editionsFollowed(page);
+        case record::RecordKind::CalibrationLog:
+        case record::RecordKind::ReminderLetter:
+        case record::RecordKind::NoAccessLetter:
+        case record::RecordKind::CoveringLetter:
+            break;
     }
+    return {};
+}
+
+/// An entry that the firm makes for itself: nobody receives it.
+bool isOwnEntry(record::RecordKind kind) {
+    return kind == record::RecordKind::ReportableEntry || kind == record::RecordKind::CalibrationLog;
 }
 
 record::Signature engineerSignature(const DocumentPage& page) {
@@ -122,6 +135,9 @@ record::Signature noticeReceipt(const DocumentPage& page) {
 }
 
 record::Signatures signatures(const DocumentPage& page) {
+    if (isOwnEntry(page.input().kind)) {
+        return {{engineerSignature(page)}};
+    }
     const bool notice = page.input().kind == record::RecordKind::WarningNotice;
     return {{engineerSignature(page), notice ? noticeReceipt(page) : receivedSignature(page)}};
 }
@@ -134,23 +150,11 @@ record::Paragraph remarks(const DocumentPage& page) {
             false};
 }
 
-void setFrame(const DocumentPage& page, Document& document) {
-    const DocumentInput& input = page.input();
-    document.kind = std::string(record::kindCode(input.kind));
-    document.language = utf8(page.words().language());
-    document.title = utf8(page.words().recordKind(input.kind));
-    document.subtitle = utf8(followed(page));
-    document.firm = utf8(firmLine(page));
-    document.logo = input.logo;
-    document.issued = utf8(page.words().date(input.issued));
-    if (input.file.firm.demonstration) {
-        document.banner = page.text(QT_TRANSLATE_NOOP("Words", "Demonstration: not a real record"));
-    }
-    document.caution = utf8(page.words().caution(input.file.installation.gas, input.file.premises.country,
-                                                 input.file.emergencyContacts));
-    document.pageWord = page.text(QT_TRANSLATE_NOOP("Words", "page %1 of %2"));
-    document.revisionWord = page.text(QT_TRANSLATE_NOOP("Words", "revision %1"));
-    document.digestWord = page.text(QT_TRANSLATE_NOOP("Words", "digest"));
+/// A notice and an entry of the firm's books have none of their own.
+bool asksForRemarks(record::RecordKind kind) {
+    const auto wanted = record::requirementsOf(kind);
+    return std::any_of(wanted.begin(), wanted.end(),
+                       [](const record::Requirement& one) { return one.item == Item::VisitRemarks; });
 }
 
 void addTightnessRecord(const DocumentPage& page, Blocks& blocks) {
@@ -183,19 +187,61 @@ void addBody(const DocumentPage& page, Blocks& blocks) {
             return addCommissioningRecord(page, blocks);
         case record::RecordKind::Service:
             return addServiceRecord(page, blocks);
-        default:
-            return addListedRecord(page, blocks);
+        case record::RecordKind::LargerPipework:
+            return addLargerRecord(page, blocks);
+        case record::RecordKind::WarningNotice:
+            return addWarningNotice(page, blocks);
+        case record::RecordKind::RoomInvestigation:
+            return addInvestigation(page, blocks);
+        case record::RecordKind::ReportableEntry:
+            return addReportableEntry(page, blocks);
+        case record::RecordKind::BuildingNotice:
+            return addBuildingNotice(page, blocks);
+        case record::RecordKind::CalibrationLog:
+            return addCalibrationLog(page, blocks);
+        case record::RecordKind::ReminderLetter:
+        case record::RecordKind::NoAccessLetter:
+        case record::RecordKind::CoveringLetter:
+            return addLetter(page, blocks);
     }
 }
 
 }  // namespace
+
+void setFrame(const DocumentPage& page, Document& document) {
+    const DocumentInput& input = page.input();
+    document.kind = std::string(record::kindCode(input.kind));
+    document.language = utf8(page.words().language());
+    document.title = utf8(page.words().recordKind(input.kind));
+    document.subtitle = utf8(followed(page));
+    document.firm = utf8(firmLine(page));
+    document.logo = input.logo;
+    document.issued = utf8(page.words().date(input.issued));
+    if (input.file.firm.demonstration) {
+        document.banner = page.text(QT_TRANSLATE_NOOP("Words", "Demonstration: not a real record"));
+    }
+    document.caution = utf8(page.words().caution(input.file.installation.gas, input.file.premises.country,
+                                                 input.file.emergencyContacts));
+    document.pageWord = page.text(QT_TRANSLATE_NOOP("Words", "page %1 of %2"));
+    document.revisionWord = page.text(QT_TRANSLATE_NOOP("Words", "revision %1"));
+    document.digestWord = page.text(QT_TRANSLATE_NOOP("Words", "digest"));
+}
 
 Document documentFor(const DocumentInput& input, const Words& words) {
     const DocumentPage page(input, words);
     Document document;
     setFrame(page, document);
     addBody(page, document.blocks);
-    document.blocks.emplace_back(remarks(page));
+    if (record::isLetter(input.kind)) {
+        document.blocks.emplace_back(letterSignature(page));
+        return document;
+    }
+    // What was remarked on a visit is nothing of the firm's instruments.
+    const bool remarked =
+        page.has(page.visit(), Item::VisitRemarks) && input.kind != record::RecordKind::CalibrationLog;
+    if (asksForRemarks(input.kind) || remarked) {
+        document.blocks.emplace_back(remarks(page));
+    }
     document.blocks.emplace_back(signatures(page));
     return document;
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/base/result.h"
 #include "core/calendar/civil_date.h"
 #include "core/judging/judge.h"
 #include "core/record/document.h"

@@ -133,7 +133,7 @@ void addCommissioningRecord(const DocumentPage& page, Blocks& blocks) {
     addFrameBefore(page, blocks);
     blocks.emplace_back(
         gridOf(page, page.visit(), page.text(QT_TRANSLATE_NOOP("Words", "Completion")), kCompleted));
-    addClocks(page, blocks);
+    blocks.emplace_back(buildingClockGrid(page));
     for (const auto& appliance : appliancesOf(page)) {
         addCommissioned(page, appliance, blocks);
     }

@@ -6,13 +6,16 @@
 #include "tests/ui/paper/sample_documents.h"
 #include "ui/paper/furniture.h"
 #include "ui/paper/paper.h"
+#include "ui/words/blank_words.h"
 #include "ui/words/document_words.h"
 
 #include <QFile>
 #include <QRegularExpression>
 #include <QTemporaryDir>
 
+#include <algorithm>
 #include <gtest/gtest.h>
+#include <optional>
 
 namespace hearth::ui::paper {
 namespace {
@@ -61,16 +64,11 @@ QString withoutBlanks(QString text) {
     return text.remove(kBlanks);
 }
 
-class KindOnPaper : public ::testing::TestWithParam<KindCase> {
-  protected:
-    record::Document document = longestOfKind(std::get<0>(GetParam()), std::get<1>(GetParam()));
-    PageOptions how{PaperSize::A4, Stamp::None, testing::sampleDigest()};
-};
-
-TEST_P(KindOnPaper, holdsEveryTextWholeWithinItsMargins) {
+/// Every text of the body stands whole within the margins.
+void expectWhole(const record::Document& document, const PageOptions& how) {
     const Layout layout(document, how);
     const TypeSetter type;
-    const Sheet sheet = sheetOf(how.size);
+    const Sheet sheet = sheetFor(document, how.size);
     const Furniture furniture(document, how, type, sheet);
     const QRectF allowed(sheet.left - 0.02, sheet.top - 0.02, sheet.width() + 0.04,
                          sheet.size.height() - sheet.top - sheet.bottom + 0.04);
@@ -90,7 +88,7 @@ TEST_P(KindOnPaper, holdsEveryTextWholeWithinItsMargins) {
     EXPECT_EQ(layout.missingLetters(), QString());
 }
 
-TEST_P(KindOnPaper, setsNoTextOnAnother) {
+void expectNothingOnAnother(const record::Document& document, const PageOptions& how) {
     constexpr double kTouching = 0.02;  // millimetres
     const Layout layout(document, how);
     for (int page = 0; page < layout.pageCount(); ++page) {
@@ -105,8 +103,8 @@ TEST_P(KindOnPaper, setsNoTextOnAnother) {
     }
 }
 
-// ISO 19005-1 level B, as Apache PDFBox Preflight reads it.
-TEST_P(KindOnPaper, isValidPdfA) {
+/// ISO 19005-1 level B, as Apache PDFBox Preflight reads it.
+void expectPdfA(const record::Document& document, const PageOptions& how) {
     const QTemporaryDir folder;
     QFile file(folder.filePath(QStringLiteral("record.pdf")));
     ASSERT_TRUE(file.open(QIODevice::WriteOnly));
@@ -116,6 +114,24 @@ TEST_P(KindOnPaper, isValidPdfA) {
     file.close();
     const QString said = testing::preflight(file.fileName());
     EXPECT_TRUE(said.contains(QStringLiteral("is a valid PDF/A-1b file"))) << said.toStdString();
+}
+
+class KindOnPaper : public ::testing::TestWithParam<KindCase> {
+  protected:
+    record::Document document = longestOfKind(std::get<0>(GetParam()), std::get<1>(GetParam()));
+    PageOptions how{PaperSize::A4, Stamp::None, testing::sampleDigest()};
+};
+
+TEST_P(KindOnPaper, holdsEveryTextWholeWithinItsMargins) {
+    expectWhole(document, how);
+}
+
+TEST_P(KindOnPaper, setsNoTextOnAnother) {
+    expectNothingOnAnother(document, how);
+}
+
+TEST_P(KindOnPaper, isValidPdfA) {
+    expectPdfA(document, how);
 }
 
 std::vector<KindCase> kindCases() {
@@ -131,6 +147,90 @@ std::vector<KindCase> kindCases() {
 INSTANTIATE_TEST_SUITE_P(Records, KindOnPaper, ::testing::ValuesIn(kindCases()), [](const auto& one) {
     return std::string(record::kindCode(std::get<0>(one.param))) + "_" + std::get<1>(one.param);
 });
+
+class BlankOnPaper : public ::testing::TestWithParam<record::RecordKind> {
+  protected:
+    static record::Document blank(const char* language) {
+        const auto firm = testing::sampleVisit().firm;
+        return words::blankFor({GetParam(), firm, "B-KTM-000012"}, words::Words(QString::fromUtf8(language)));
+    }
+};
+
+TEST_P(BlankOnPaper, isWholeInEveryLanguageAndOnEitherPaper) {
+    for (const char* language : {"en", "en_XA"}) {
+        for (const auto size : {PaperSize::A4, PaperSize::Letter}) {
+            PageOptions how;
+            how.size = size;
+            expectWhole(blank(language), how);
+            expectNothingOnAnother(blank(language), how);
+        }
+    }
+}
+
+TEST_P(BlankOnPaper, hasItsNumberOnEveryPageAndIsValidPdfA) {
+    const auto document = blank("en");
+    const Layout layout(document, {});
+    for (int page = 0; page < layout.pageCount(); ++page) {
+        const auto runs = layout.runs(page);
+        EXPECT_TRUE(std::any_of(runs.begin(), runs.end(), [](const Layout::Run& run) {
+            return run.text == QStringLiteral("B-KTM-000012");
+        })) << page;
+    }
+    expectPdfA(document, {});
+}
+
+const std::vector<record::RecordKind> kBlankKinds = words::blankKinds();
+INSTANTIATE_TEST_SUITE_P(Records, BlankOnPaper, ::testing::ValuesIn(kBlankKinds),
+                         [](const auto& one) { return std::string(record::kindCode(one.param)); });
+
+record::Document usualOfKind(record::RecordKind kind) {
+    const auto file = testing::visitOfKind(kind);
+    const auto book = rulebook::RuleBook::shipped();
+    const auto findings = judging::judge(file, book);
+    const auto volume = judging::volumeOf(file, book);
+    auto document = words::documentFor({kind, file, findings, volume, file.visit.date}, words::Words());
+    document.number = "QKD-000017";
+    return document;
+}
+
+std::optional<QRectF> firstPageBox(const Layout& layout, const QString& text) {
+    for (const Layout::Run& run : layout.runs(0)) {
+        if (run.text == text) {
+            return run.box;
+        }
+    }
+    return std::nullopt;
+}
+
+TEST(NoticeOnPaper, isOnePageWithTheDangerInTheLargestLetters) {
+    const Layout layout(usualOfKind(record::RecordKind::WarningNotice),
+                        {PaperSize::A4, Stamp::None, testing::sampleDigest()});
+    EXPECT_EQ(layout.pageCount(), 1);
+    const auto danger = firstPageBox(layout, QStringLiteral("DANGER \u2013 DO NOT USE"));
+    ASSERT_TRUE(danger.has_value());
+    for (const Layout::Run& run : layout.runs(0)) {
+        EXPECT_LE(run.box.height(), danger->height()) << run.text.toStdString();
+    }
+    EXPECT_LT(danger->top(), layout.pageSize().height() / 4);
+}
+
+// The window of an envelope of 110 mm by 220 mm for a sheet folded in three, slipping by up to 11 mm: common
+// practice, no source.
+TEST(LetterOnPaper, hasItsAddressWhereTheWindowIs) {
+    const auto document = usualOfKind(record::RecordKind::ReminderLetter);
+    const Layout layout(document, {PaperSize::A4, Stamp::None, testing::sampleDigest()});
+    const auto& head = std::get<record::LetterHead>(document.blocks.front());
+    ASSERT_EQ(head.recipient.size(), 3U);
+    for (const auto& line : head.recipient) {
+        const auto box = firstPageBox(layout, QString::fromStdString(line));
+        ASSERT_TRUE(box.has_value()) << line;
+        EXPECT_TRUE(QRectF(20, 49, 85, 35).contains(*box)) << line << ' ' << box->top();
+    }
+    const auto date = firstPageBox(layout, QString::fromStdString(head.date));
+    ASSERT_TRUE(date.has_value());
+    EXPECT_GT(date->top(), 83) << "nothing else shows in the window";
+    EXPECT_EQ(firstPageBox(layout, QString::fromStdString(document.title)), std::nullopt) << "no record's title";
+}
 
 }  // namespace
 }  // namespace hearth::ui::paper

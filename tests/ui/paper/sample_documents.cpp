@@ -219,6 +219,28 @@ void addTexts(QStringList& to, const Signatures& block) {
     }
 }
 
+void addTexts(QStringList& to, const Alert& block) {
+    add(to, block.word);
+    add(to, block.grade);
+    addAll(to, block.toTick);
+    add(to, block.meaning);
+}
+
+// The sender stands in the page's head, not in its body.
+void addTexts(QStringList& to, const LetterHead& block) {
+    addAll(to, block.recipient);
+    add(to, block.date);
+    add(to, block.subject);
+}
+
+void addTexts(QStringList& to, const WriteIn& block) {
+    add(to, block.title);
+    for (const WriteField& field : block.fields) {
+        add(to, field.caption);
+        addAll(to, field.ticks);
+    }
+}
+
 }  // namespace
 
 Document usualDocument() {

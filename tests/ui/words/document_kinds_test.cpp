@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/core/record/sample_kinds.h"
+#include "tests/ui/words/document_of_kind.h"
 #include "tests/ui/words/document_text.h"
 #include "tests/ui/words/languages.h"
-#include "ui/words/document_words.h"
 
 #include <algorithm>
 #include <gmock/gmock.h>
@@ -11,6 +11,7 @@ namespace hearth::ui::words {
 namespace {
 
 using hearth::testing::blocksOf;
+using hearth::testing::documentOfKind;
 using hearth::testing::enter;
 using hearth::testing::shows;
 using hearth::testing::takeOut;
@@ -22,14 +23,6 @@ using record::Statements;
 using record::Table;
 using reg::Item;
 using rulebook::Outcome;
-
-record::Document documentOfKind(RecordKind kind, const reg::VisitFile& file,
-                                const QString& language = QStringLiteral("en")) {
-    const auto book = rulebook::RuleBook::shipped();
-    const auto findings = judging::judge(file, book);
-    const auto volume = judging::volumeOf(file, book);
-    return documentFor({kind, file, findings, volume, file.visit.date}, Words(language));
-}
 
 class DocumentOfEachKind : public ::testing::TestWithParam<RecordKind> {
   protected:
@@ -236,109 +229,6 @@ TEST_F(LandlordDocument, WhatWasNotInspectedSaysWhyAndNothingElse) {
     enter(file, boiler, Item::NotInspectedWhy, "wardrobe before it");
     EXPECT_TRUE(shows(made(), "not inspected: wardrobe before it"));
     EXPECT_TRUE(blocksOf<Statements>(made()).empty());
-}
-
-std::string captionedIn(const record::Document& document, const std::string& caption) {
-    const auto field = hearth::testing::fieldOf(document, caption);
-    return field ? field->lines.front() : "(no such field)";
-}
-
-// Building Regulations 2010 regulations 20 and 40 (30 and 5 days after completion) and RIDDOR 2013 regulation
-// 11(2) (14 days): the worked dates of the facts (25 November to 25 December 2026; 20 November to 4 December
-// 2026).
-TEST(DocumentClocks, AreTheLastDaysThatTheLawSets) {
-    auto file = visitOfKind(RecordKind::BuildingNotice);
-    enter(file, reg::subject(file.visit.id), Item::WorkCompleted, "2026-11-25");
-    auto document = documentOfKind(RecordKind::BuildingNotice, file);
-    EXPECT_EQ(captionedIn(document, "Certificate to the occupier, notice to the council"),
-              "25 December 2026");
-    EXPECT_EQ(captionedIn(document, "Operating and maintaining information to the owner"),
-              "30 November 2026");
-    file.premises.country = reg::Country::Scotland;
-    document = documentOfKind(RecordKind::BuildingNotice, file);
-    EXPECT_EQ(captionedIn(document, "Certificate to the occupier, notice to the council"),
-              "no such day in this country’s law");
-
-    file = visitOfKind(RecordKind::ReportableEntry);
-    enter(file, reg::subject(file.situations[0].id), Item::SituationKnownOn, "2026-11-20");
-    EXPECT_EQ(captionedIn(documentOfKind(RecordKind::ReportableEntry, file), "Report to HSE"),
-              "4 December 2026");
-}
-
-TEST(DocumentLetters, SpeakInTheFirmsWords) {
-    auto file = visitOfKind(RecordKind::ReminderLetter);
-    EXPECT_TRUE(shows(documentOfKind(RecordKind::ReminderLetter, file), "2 Thistle Row"));
-    file.firm.reminderText = "Time for your check, as agreed.";
-    EXPECT_TRUE(shows(documentOfKind(RecordKind::ReminderLetter, file), file.firm.reminderText));
-    EXPECT_FALSE(shows(documentOfKind(RecordKind::NoAccessLetter, file), file.firm.reminderText));
-}
-
-TEST(DocumentLetters, AreFilledAndSayWhatIsNotKnown) {
-    const Words words;
-    auto file = visitOfKind(RecordKind::CoveringLetter);
-    file.firm.telephone = "01632 960055";
-    const std::vector<judging::Judged> none;
-    const pipework::VolumeReport volume;
-    const auto input = [&](RecordKind kind) {
-        return DocumentInput{kind, file, none, volume, *calendar::fromIso("2026-11-25")};
-    };
-    for (const auto kind :
-         {RecordKind::ReminderLetter, RecordKind::NoAccessLetter, RecordKind::CoveringLetter}) {
-        EXPECT_TRUE(letterFault(input(kind), words).has_value());
-        const auto document = documentFor(input(kind), words);
-        EXPECT_TRUE(shows(document, "ring us on 01632 960055"));
-        EXPECT_FALSE(shows(document, "{"));
-    }
-    file.firm.coverText = "From {email}, {today}";
-    file.firm.email.clear();
-    const auto fault = letterFault(input(RecordKind::CoveringLetter), words);
-    ASSERT_FALSE(fault.has_value());
-    EXPECT_EQ(fault.error(), (Error{ErrorCode::LetterLacks, {"email"}}));
-    EXPECT_FALSE(shows(documentFor(input(RecordKind::CoveringLetter), words), "{email}"));
-    file.firm.email = "office@pike.example";
-    EXPECT_TRUE(shows(documentFor(input(RecordKind::CoveringLetter), words),
-                      "From office@pike.example, 25 November 2026"));
-    EXPECT_TRUE(letterFault(input(RecordKind::TightnessAndPurge), words).has_value());
-}
-
-TEST(BuildingNotice, NamesTheApplianceInFull) {
-    const auto document = documentOfKind(RecordKind::BuildingNotice, visitOfKind(RecordKind::BuildingNotice));
-    for (const char* text : {"Emberline Quiet 24", "EQ-000123", "kitchen cupboard"}) {
-        EXPECT_TRUE(shows(document, text)) << text;
-    }
-    EXPECT_TRUE(blocksOf<record::Headline>(document).empty()) << "an entry of the books has no outcome";
-}
-
-TEST(CalibrationLog, ListsEveryInstrument) {
-    const auto file = visitOfKind(RecordKind::CalibrationLog);
-    const auto document = documentOfKind(RecordKind::CalibrationLog, file);
-    for (const auto& instrument : file.instruments) {
-        EXPECT_TRUE(shows(document, instrument.name)) << instrument.name;
-    }
-}
-
-TEST(WarningNotice, IsSignedForOrSaysWhereTheCopyLies) {
-    auto file = visitOfKind(RecordKind::WarningNotice);
-    const auto on = reg::subject(file.situations[0].id);
-    enter(file, on, Item::SituationReceivedBy, "E. Tenant");
-    const auto receipt = [&] {
-        return blocksOf<record::Signatures>(documentOfKind(RecordKind::WarningNotice, file))[0].signatures[1];
-    };
-    EXPECT_EQ(receipt().name, "E. Tenant");
-    takeOut(file, on, Item::SituationReceivedBy);
-    enter(file, on, Item::SituationCopyLeft, "on the table");
-    EXPECT_EQ(receipt().name, "—");
-    EXPECT_EQ(receipt().detail, "not present, copy left: on the table");
-}
-
-TEST(WarningNotice, SaysFirstWhatNotToDo) {
-    auto file = visitOfKind(RecordKind::WarningNotice);
-    auto head = blocksOf<record::Headline>(documentOfKind(RecordKind::WarningNotice, file))[0];
-    EXPECT_EQ(head.outcome, Outcome::Fail);
-    EXPECT_EQ(head.sentence, "DANGER – DO NOT USE. At risk.");
-    file.situations[0].danger = reg::Danger::ImmediatelyDangerous;
-    head = blocksOf<record::Headline>(documentOfKind(RecordKind::WarningNotice, file))[0];
-    EXPECT_EQ(head.sentence, "DANGER – DO NOT USE. Immediately dangerous.");
 }
 
 }  // namespace

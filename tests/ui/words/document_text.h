@@ -75,6 +75,25 @@ class TextCollector {
             add(signature.detail);
         }
     }
+    void operator()(const record::Alert& block) {
+        add(block.word);
+        add(block.grade);
+        add(block.toTick);
+        add(block.meaning);
+    }
+    void operator()(const record::LetterHead& block) {
+        add(block.sender);
+        add(block.recipient);
+        add(block.date);
+        add(block.subject);
+    }
+    void operator()(const record::WriteIn& block) {
+        add(block.title);
+        for (const auto& field : block.fields) {
+            add(field.caption);
+            add(field.ticks);
+        }
+    }
 
     std::vector<std::string> texts;
 };
