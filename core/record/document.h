@@ -125,7 +125,8 @@ struct LetterHead {
 struct WriteField {
     std::string caption;
     std::vector<std::string> ticks;
-    int lines = 1;  // over the whole width where more than one; none: only to tick
+    int lines = 1;      // over the whole width where more than one; none: only to tick
+    bool wide = false;  // half the width at least
     bool operator==(const WriteField&) const = default;
 };
 struct WriteIn {

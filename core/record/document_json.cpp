@@ -127,11 +127,14 @@ Statement statementOf(const Json& json) {
 }
 
 Json jsonOf(const WriteField& field) {
-    return {{"caption", field.caption}, {"ticks", field.ticks}, {"lines", std::to_string(field.lines)}};
+    return {{"caption", field.caption},
+            {"ticks", field.ticks},
+            {"lines", std::to_string(field.lines)},
+            {"wide", field.wide}};
 }
 
 WriteField writeFieldOf(const Json& json) {
-    return {json.at("caption"), json.at("ticks"), integerOf(json.at("lines"))};
+    return {json.at("caption"), json.at("ticks"), integerOf(json.at("lines")), json.at("wide")};
 }
 
 constexpr auto kToJson = [](const auto& part) { return jsonOf(part); };

@@ -277,6 +277,49 @@ TEST_F(CommandsTest, ReadingChangesNoByteOfAStore) {
     EXPECT_EQ(readFile(m_store), before);
 }
 
+std::string blankNumber(const std::string& path) {
+    const auto at = path.rfind(" B-");
+    return at == std::string::npos ? std::string() : path.substr(at + 1, std::string("B-KTM-000001").size());
+}
+
+TEST_F(CommandsTest, BlanksHaveNumbersOfTheirOwnRun) {
+    const std::string into = " --into " + m_program.home().path().string();
+    const auto three = linesOf(run("blank warning_notice --copies 3" + into).out);
+    ASSERT_EQ(three.size(), 3U);
+    const auto letters = blankNumber(three[0]).substr(0, 6);
+    EXPECT_EQ(blankNumber(three[0]), letters + "000001");
+    EXPECT_EQ(blankNumber(three[2]), letters + "000003");
+    EXPECT_EQ(readFile(three[2]).substr(0, 5), "%PDF-");
+    const auto other = linesOf(run("blank landlord_safety" + into).out);
+    ASSERT_EQ(other.size(), 1U);
+    EXPECT_EQ(blankNumber(other[0]), letters + "000004") << "one run for all kinds";
+    const auto records = run("records").out;
+    EXPECT_EQ(
+        records,
+        s_original->run("records --store " + (s_original->home() / "demonstration.hearth").string()).out)
+        << "a blank is no record and takes no number of theirs";
+}
+
+TEST_F(CommandsTest, ACopyOfTheStoreElsewhereBeginsARunOfItsOwn) {
+    const std::string into = " --into " + m_program.home().path().string();
+    const auto here = linesOf(run("blank warning_notice --copies 2" + into).out);
+    ASSERT_EQ(here.size(), 2U);
+    const auto elsewhere = m_program.home() / "copy.hearth";
+    std::filesystem::copy_file(m_store, elsewhere);
+    const auto there =
+        linesOf(m_program.run("blank owner_safety" + into + " --store " + elsewhere.string()).out);
+    ASSERT_EQ(there.size(), 1U);
+    EXPECT_EQ(blankNumber(there[0]).substr(6), "000001") << "it does not go on from the other's last";
+}
+
+TEST_F(CommandsTest, ABlankThatThereIsNotIsToldWhichThereAre) {
+    const auto unknown = run("blank reminder_letter --into " + m_program.home().path().string());
+    EXPECT_EQ(unknown.exitCode, 1);
+    EXPECT_THAT(unknown.error, HasSubstr("warning_notice"));
+    EXPECT_EQ(run("blank warning_notice --copies 0 --into x").exitCode, 2);
+    EXPECT_EQ(run("blank warning_notice").exitCode, 2) << "it needs a folder";
+}
+
 TEST_F(CommandsTest, TheDemonstrationIsMadeOnce) {
     const auto folder = m_program.home() / "demo folder";
     const QStringList command{QStringLiteral("demonstration"), QStringLiteral("--into"),

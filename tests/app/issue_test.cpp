@@ -104,9 +104,10 @@ reg::VisitId visitFor(const store::Store& store, record::RecordKind kind) {
 
 TEST_F(IssueTest, EachKindOfTheDemonstrationIsIssuedAsItself) {
     using record::RecordKind;
-    for (const auto kind : {RecordKind::LandlordSafety, RecordKind::OwnerSafety, RecordKind::Commissioning,
-                            RecordKind::Service, RecordKind::WarningNotice, RecordKind::RoomInvestigation,
-                            RecordKind::ReportableEntry, RecordKind::BuildingNotice}) {
+    for (const auto kind :
+         {RecordKind::LandlordSafety, RecordKind::OwnerSafety, RecordKind::Commissioning, RecordKind::Service,
+          RecordKind::WarningNotice, RecordKind::RoomInvestigation, RecordKind::ReportableEntry,
+          RecordKind::BuildingNotice, RecordKind::LargerPipework}) {
         const auto visit = visitFor(*m_store, kind);
         ASSERT_FALSE(visit.isNull()) << record::kindCode(kind);
         const auto id = issueRecord(*m_store, m_clock, kind, visit, std::nullopt, {});
@@ -120,6 +121,23 @@ TEST_F(IssueTest, EachKindOfTheDemonstrationIsIssuedAsItself) {
         EXPECT_EQ(m_store->record(*revised)->line.header.kind, record::kindCode(kind));
     }
     EXPECT_TRUE(m_store->verify());
+}
+
+TEST_F(IssueTest, ALetterIsIssuedAsALetterAndNoneWithAHole) {
+    using record::RecordKind;
+    const auto visit = visitFor(*m_store, RecordKind::OwnerSafety);
+    const auto letter = issueRecord(*m_store, m_clock, RecordKind::CoveringLetter, visit, std::nullopt, {});
+    ASSERT_TRUE(letter);
+    const auto document = m_store->record(*letter)->document;
+    ASSERT_TRUE(std::holds_alternative<record::LetterHead>(document.blocks.at(0)));
+    auto firm = m_store->firm().value();
+    firm.coverText = "Ring {email}";
+    firm.email.clear();
+    ASSERT_TRUE(m_store->save(firm));
+    const auto refused = issueRecord(*m_store, m_clock, RecordKind::CoveringLetter, visit, std::nullopt, {});
+    ASSERT_FALSE(refused);
+    EXPECT_EQ(refused.error().code, ErrorCode::LetterLacks);
+    EXPECT_EQ(refused.error().details, std::vector<std::string>{"email"});
 }
 
 TEST_F(IssueTest, ALandlordsRecordWithoutADeclarationIsRefusedByName) {

@@ -14,14 +14,34 @@ constexpr double kBelowFrame = 1.4;
 constexpr double kTickBox = 4.2;
 constexpr double kTickGap = 6.4;
 
-/// A box to cross, with what it stands for.
-std::vector<Slice> gradeToTick(const std::string& grade, const Setting& setting, double width) {
-    auto slices = slicesOf(setting.type.set(settable(grade), styles::kAlertGrade, width - kTickGap),
-                           styles::kAlertGrade, kAlertText + kTickGap);
-    if (!slices.empty()) {
-        const double middle = styles::kAlertGrade.lineHeight() / 2;
-        slices.front().items.emplace_back(
-            FrameItem{QRectF(kAlertText, middle - kTickBox / 2, kTickBox, kTickBox), 0.35, look::Role::Ink});
+/// Boxes to cross, with what they stand for: beside each other where there is room.
+std::vector<Slice> gradesToTick(const std::vector<std::string>& grades, const Setting& setting,
+                                double width) {
+    const TextStyle& style = styles::kAlertGrade;
+    std::vector<Slice> slices;
+    double x = 0;
+    int column = 0;
+    for (const std::string& grade : grades) {
+        const double wide = kTickGap + setting.type.widthOf(settable(grade), style);
+        auto lines = slicesOf(setting.type.set(settable(grade), style, width - kTickGap), style);
+        if (slices.empty() || lines.size() > 1 || x + wide > width) {
+            append(slices, std::vector<Slice>(lines.size(), gap(style.lineHeight())));
+            x = 0;
+        }
+        const std::size_t from = slices.size() - lines.size();
+        for (std::size_t i = 0; i < lines.size(); ++i) {
+            for (Item& item : lines[i].items) {
+                std::get<TextItem>(item).column = column;
+                slices[from + i].items.push_back(moved(std::move(item), {kAlertText + x + kTickGap, 0}));
+            }
+        }
+        if (!lines.empty()) {
+            const double top = (style.lineHeight() - kTickBox) / 2;
+            slices[from].items.emplace_back(
+                FrameItem{QRectF(kAlertText + x, top, kTickBox, kTickBox), 0.35, look::Role::Ink});
+        }
+        x += wide + kTickGap;
+        ++column;
     }
     return slices;
 }
@@ -39,9 +59,7 @@ void addAlert(std::vector<Group>& groups, const record::Alert& block, const Sett
                                   styles::kAlertWord, kAlertText));
     append(group.slices, slicesOf(setting.type.set(settable(block.grade), styles::kAlertGrade, width),
                                   styles::kAlertGrade, kAlertText));
-    for (const std::string& grade : block.toTick) {
-        append(group.slices, gradeToTick(grade, setting, width));
-    }
+    append(group.slices, gradesToTick(block.toTick, setting, width));
     group.slices.push_back(gap(kAlertGap));
     append(group.slices, slicesOf(setting.type.set(settable(block.meaning), styles::kAlertMeaning, width),
                                   styles::kAlertMeaning, kAlertText));

@@ -193,6 +193,8 @@ double Furniture::putLetterHead(std::vector<Item>& items, double y, const QStrin
                     QRectF(left.left(), leftY, left.width(), 0));
         isName = false;
     }
+    leftY = put(items, settable(m_document.supersedes), styles::kHeadStrong,
+                QRectF(left.left(), leftY + 0.4, left.width(), 0));
     const QStringList which = numberParts();
     const double down = styles::kTitle.baseline() - styles::kHeadNote.baseline();
     QRectF column(right - kHeadRight, y + down, kHeadRight, 0);

@@ -26,10 +26,12 @@ constexpr int kPipeRows = 5;
 
 /// Printed by the firm, or written where somebody signs, or a table of its own.
 bool hasOwnPlace(const Requirement& wanted) {
-    constexpr std::array kFields{Field::FirmName,  Field::FirmAddress,      Field::FirmRegistration,
-                                 Field::PipeOrder, Field::ApplianceChecked, Field::RoomNamed};
-    constexpr std::array kItems{Item::VisitRemarks, Item::SignedByEngineer, Item::ReceivedBy,
-                                Item::RoomCoPlace,  Item::RoomCoAt,         Item::RoomCo};
+    constexpr std::array kFields{Field::FirmName,     Field::FirmAddress,      Field::FirmRegistration,
+                                 Field::PipeOrder,    Field::ApplianceChecked, Field::RoomNamed,
+                                 Field::EngineerName, Field::EngineerCard};
+    constexpr std::array kItems{Item::VisitRemarks,     Item::SignedByEngineer,  Item::ReceivedBy,
+                                Item::SituationReceipt, Item::SituationCopyLeft, Item::SituationReceivedBy,
+                                Item::RoomCoPlace,      Item::RoomCoAt,          Item::RoomCo};
     return wanted.field ? wanted.field == Field::PipeOrVolume ||
                               std::find(kFields.begin(), kFields.end(), *wanted.field) != kFields.end()
                         : std::find(kItems.begin(), kItems.end(), *wanted.item) != kItems.end();
@@ -62,10 +64,19 @@ SubjectKind subjectOf(const Requirement& wanted) {
     }
 }
 
+/// " (mbar)"; nothing for what has no unit.
+std::string unitAfter(const DocumentPage& page, quantity::UnitFamily family) {
+    const auto units = quantity::unitsOf(family);
+    const QString unit = units.empty() ? QString() : page.words().unit(units.front());
+    return unit.isEmpty() ? std::string() : " (" + utf8(unit) + ")";
+}
+
 WriteField itemPlace(const DocumentPage& page, Item item) {
     const auto& info = reg::infoOf(item);
     WriteField place;
-    place.caption = utf8(recordCaption(page.words(), item));
+    // Strength and tightness have no titles of their own here, which the short captions stand under.
+    place.caption = utf8(info.subject == SubjectKind::Installation ? page.words().item(item)
+                                                                   : recordCaption(page.words(), item));
     switch (info.kind) {
         case reg::ItemKind::Choice:
         case reg::ItemKind::YesNo:
@@ -75,12 +86,10 @@ WriteField itemPlace(const DocumentPage& page, Item item) {
             place.lines = 0;
             break;
         case reg::ItemKind::LongText:
-            place.lines = kLongLines;
+            place.lines = item == Item::SituationRefusalWords ? 1 : kLongLines;
             break;
         case reg::ItemKind::Number:
-            if (const auto units = quantity::unitsOf(info.units); !units.empty()) {
-                place.caption += " (" + utf8(page.words().unit(units.front())) + ")";
-            }
+            place.caption += unitAfter(page, info.units);
             break;
         default:
             break;
@@ -91,6 +100,7 @@ WriteField itemPlace(const DocumentPage& page, Item item) {
 WriteField fieldPlace(const DocumentPage& page, Field field) {
     WriteField place;
     place.caption = utf8(page.words().field(field));
+    place.wide = field == Field::PremisesAddress;
     if (field == Field::SituationDanger) {
         for (const auto grade : {reg::Danger::ImmediatelyDangerous, reg::Danger::AtRisk}) {
             place.ticks.push_back(utf8(danger(page.words(), grade)));
@@ -103,8 +113,7 @@ WriteField fieldPlace(const DocumentPage& page, Field field) {
                 utf8(page.words().choice(Item::ApplianceFlue, std::string(reg::codeOf(flue)))));
         }
         place.lines = 0;
-    } else if (field == Field::SituationWhat || field == Field::PremisesAddress ||
-               field == Field::LandlordAddress) {
+    } else if (field == Field::SituationWhat || field == Field::LandlordAddress) {
         place.lines = kLongLines;
     }
     return place;
@@ -117,7 +126,7 @@ const char* sectionTitle(SubjectKind kind) {
         case SubjectKind::Test:
             return QT_TRANSLATE_NOOP("Words", "Test");
         case SubjectKind::Appliance:
-            return QT_TRANSLATE_NOOP("Words", "Appliance");
+            return QT_TRANSLATE_NOOP("Words", "Appliance: one blank for each");
         case SubjectKind::Room:
             return QT_TRANSLATE_NOOP("Words", "Room");
         case SubjectKind::Situation:
@@ -179,8 +188,9 @@ void addPlaces(const DocumentPage& page, Blocks& blocks) {
             }
             continue;
         }
-        if (notice && wanted.field == Field::SituationDanger) {
-            continue;  // in the frame at the head
+        // In the frame at the head, and where it is signed.
+        if (notice && (wanted.field == Field::SituationDanger || wanted.field == Field::VisitDate)) {
+            continue;
         }
         const auto of = subjectOf(wanted);
         const bool begins = of != subject || (people && wanted.item);
@@ -212,7 +222,7 @@ void addOutcome(const DocumentPage& page, Blocks& blocks) {
         return;
     }
     WriteIn outcome;
-    WriteField place{page.text(QT_TRANSLATE_NOOP("Words", "Outcome as the engineer sees it")), {}, 1};
+    WriteField place{page.text(QT_TRANSLATE_NOOP("Words", "Outcome as the engineer sees it")), {}, 0};
     for (const auto one : {Outcome::Pass, Outcome::Fail, Outcome::LookAgain, Outcome::NoVerdict}) {
         place.ticks.push_back(utf8(page.words().outcome(one)));
     }
@@ -221,9 +231,10 @@ void addOutcome(const DocumentPage& page, Blocks& blocks) {
 }
 
 record::Signatures placesToSign(const DocumentPage& page) {
+    const std::string card = page.text(QT_TRANSLATE_NOOP("Words", "Name, card number and date"));
     const std::string name = page.text(QT_TRANSLATE_NOOP("Words", "Name and date"));
     const bool notice = page.input().kind == RecordKind::WarningNotice;
-    return {{{page.text(QT_TRANSLATE_NOOP("Words", "Signed by the engineer")), {}, name},
+    return {{{page.text(QT_TRANSLATE_NOOP("Words", "Signed by the engineer")), {}, card},
              {notice ? page.text(QT_TRANSLATE_NOOP("Words", "Received and understood by, or copy left at"))
                      : page.text(QT_TRANSLATE_NOOP("Words", "Received by (not required)")),
               {},
@@ -259,9 +270,19 @@ record::Document blankFor(const BlankInput& input, const Words& words) {
     document.issued.clear();
     document.revisionWord.clear();
     addOutcome(page, document.blocks);
+    const auto before = static_cast<std::ptrdiff_t>(document.blocks.size());
     addPlaces(page, document.blocks);
-    document.blocks.emplace_back(
-        WriteIn{{}, {{page.text(QT_TRANSLATE_NOOP("Words", "Remarks")), {}, kRemarkLines}}});
+    if (input.kind == RecordKind::WarningNotice) {
+        // What is wrong comes before who and where, as on the notice itself.
+        std::rotate(document.blocks.begin() + before, document.blocks.begin() + before + 1,
+                    document.blocks.end());
+    }
+    const auto wanted = record::requirementsOf(input.kind);
+    if (std::any_of(wanted.begin(), wanted.end(),
+                    [](const Requirement& one) { return one.item == Item::VisitRemarks; })) {
+        document.blocks.emplace_back(
+            WriteIn{{}, {{page.text(QT_TRANSLATE_NOOP("Words", "Remarks")), {}, kRemarkLines}}});
+    }
     document.blocks.emplace_back(placesToSign(page));
     return document;
 }

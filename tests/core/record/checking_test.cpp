@@ -84,6 +84,7 @@ Clearing clearingOfSubjects(reg::VisitFile& file) {
              for (auto& holder : file.people) {
                  holder.party.address = {};
              }
+             file.premises.address.town.clear();  // where an owner or a tenant lives
          }},
     };
 }

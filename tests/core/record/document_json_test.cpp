@@ -43,7 +43,7 @@ Document fullDocument() {
                     {"Safe to use", "no", Outcome::Fail, {"declared", "by Tamsin"}}}},
         Alert{Outcome::Fail, "DANGER", "At Risk", "what that is", {"this", "that"}},
         LetterHead{{"Firm", "1 Yard"}, {"C. Holder", "2 Row"}, "25 November 2026", "Your check"},
-        WriteIn{"Readings", {{"Start", {}, 1}, {"Smell", {"yes", "no"}, 0}, {"Remarks", {}, 4}}},
+        WriteIn{"Readings", {{"Start", {}, 1, true}, {"Smell", {"yes", "no"}, 0}, {"Remarks", {}, 4}}},
         Table{"To fill", {{"CO", Align::Right, 1.0}}, {}, {}, "", 6},
     };
     return document;

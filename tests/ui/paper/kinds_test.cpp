@@ -183,6 +183,13 @@ const std::vector<record::RecordKind> kBlankKinds = words::blankKinds();
 INSTANTIATE_TEST_SUITE_P(Records, BlankOnPaper, ::testing::ValuesIn(kBlankKinds),
                          [](const auto& one) { return std::string(record::kindCode(one.param)); });
 
+TEST(BlankNoticeOnPaper, isOnePage) {
+    const auto firm = testing::sampleVisit().firm;
+    const auto document =
+        words::blankFor({record::RecordKind::WarningNotice, firm, "B-KTM-000012"}, words::Words());
+    EXPECT_EQ(Layout(document, {}).pageCount(), 1);
+}
+
 record::Document usualOfKind(record::RecordKind kind) {
     const auto file = testing::visitOfKind(kind);
     const auto book = rulebook::RuleBook::shipped();
@@ -229,7 +236,8 @@ TEST(LetterOnPaper, hasItsAddressWhereTheWindowIs) {
     const auto date = firstPageBox(layout, QString::fromStdString(head.date));
     ASSERT_TRUE(date.has_value());
     EXPECT_GT(date->top(), 83) << "nothing else shows in the window";
-    EXPECT_EQ(firstPageBox(layout, QString::fromStdString(document.title)), std::nullopt) << "no record's title";
+    EXPECT_EQ(firstPageBox(layout, QString::fromStdString(document.title)), std::nullopt)
+        << "no record's title";
 }
 
 }  // namespace
