@@ -91,6 +91,14 @@ class Taken {
             add(statements.title, one.caption, joinedLines(lines));
         }
     }
+    void take(const Alert& alert) { add({}, alert.word, joinedLines({alert.grade, alert.meaning})); }
+    void take(const LetterHead& head) {
+        add({}, {}, joinedLines(head.sender));
+        add({}, {}, joinedLines(head.recipient));
+        add({}, {}, head.date);
+        add({}, {}, head.subject);
+    }
+    void take(const WriteIn&) {}  // empty lines to write on say nothing
     void take(const Signatures& signatures) {
         for (const auto& one : signatures.signatures) {
             add({}, one.caption, joinedLines({one.name, one.detail}));

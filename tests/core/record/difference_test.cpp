@@ -60,6 +60,21 @@ TEST(Differences, eachBlockSaysWhatChanged) {
                     Difference{"Safety", "Safe to use", "yes\nas left", "no\nas left"}));
 }
 
+TEST(Differences, aNoticeAndALetterSayWhatChanged) {
+    Document one;
+    one.blocks = {Alert{rulebook::Outcome::Fail, "Danger", "At Risk", "Do not use it.", {}},
+                  LetterHead{{"A firm"}, {"B. Fell", "2 Low Row"}, "26 November 2026", "A check is due"},
+                  WriteIn{"Notes", {{"Remarks", {}, 3, true}}}};
+    Document other = one;
+    std::get<Alert>(other.blocks[0]).grade = "Immediately Dangerous";
+    std::get<LetterHead>(other.blocks[1]).recipient[1] = "3 Low Row";
+    std::get<WriteIn>(other.blocks[2]).fields[0].lines = 5;
+    EXPECT_THAT(differencesOf(one, other),
+                ElementsAre(Difference{"", "Danger", "At Risk\nDo not use it.",
+                                       "Immediately Dangerous\nDo not use it."},
+                            Difference{"", "", "B. Fell\n2 Low Row", "B. Fell\n3 Low Row"}));
+}
+
 TEST(Differences, whatCameAndWhatWentIsSaid) {
     Document later = sampleOf();
     auto& pipes = std::get<Table>(later.blocks[2]);
