@@ -92,10 +92,10 @@ class Taken {
         }
     }
     void take(const Alert& alert) { add({}, alert.word, joinedLines({alert.grade, alert.meaning})); }
+    /// Not its date: another letter is written on another day.
     void take(const LetterHead& head) {
         add({}, {}, joinedLines(head.sender));
         add({}, {}, joinedLines(head.recipient));
-        add({}, {}, head.date);
         add({}, {}, head.subject);
     }
     void take(const WriteIn&) {}  // empty lines to write on say nothing

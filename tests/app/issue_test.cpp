@@ -133,7 +133,7 @@ TEST_F(IssueTest, ALetterIsIssuedAsALetterAndNoneWithAHole) {
     auto firm = m_store->firm().value();
     firm.coverText = "Ring {email}";
     firm.email.clear();
-    ASSERT_TRUE(m_store->save(firm));
+    ASSERT_TRUE(m_store->saveFirm(firm));
     const auto refused = issueRecord(*m_store, m_clock, RecordKind::CoveringLetter, visit, std::nullopt, {});
     ASSERT_FALSE(refused);
     EXPECT_EQ(refused.error().code, ErrorCode::LetterLacks);

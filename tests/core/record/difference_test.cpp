@@ -68,6 +68,7 @@ TEST(Differences, aNoticeAndALetterSayWhatChanged) {
     Document other = one;
     std::get<Alert>(other.blocks[0]).grade = "Immediately Dangerous";
     std::get<LetterHead>(other.blocks[1]).recipient[1] = "3 Low Row";
+    std::get<LetterHead>(other.blocks[1]).date = "27 November 2026";  // differs by nature
     std::get<WriteIn>(other.blocks[2]).fields[0].lines = 5;
     EXPECT_THAT(differencesOf(one, other),
                 ElementsAre(Difference{"", "Danger", "At Risk\nDo not use it.",
