@@ -126,6 +126,7 @@ void AskedPart::addMore() {
     m_sections.push_back({heading, {}});
     m_more = new shell::KeyButton({}, shell::ButtonKind::Quiet, this);
     m_more->setObjectName(QStringLiteral("moreButton"));
+    passByEnter(m_more);
     addWidget(m_more);
     connect(m_more, &QPushButton::clicked, this, &AskedPart::toggleMore);
 }

@@ -26,6 +26,7 @@ ListPart::ListPart(const SheetContext& context, const PartRef& ref, QWidget* par
     if (!appliances) {
         m_add->showKey(QKeySequence(Qt::CTRL | Qt::Key_U).toString(QKeySequence::NativeText));
     }
+    passByEnter(m_add);
     addWidget(m_add);
     m_refused = new shell::Text({}, look::TypeRole::Body, look::Role::Fail, this);
     m_refused->setWordWrap(true);

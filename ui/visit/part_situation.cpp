@@ -25,6 +25,7 @@ SituationPart::SituationPart(const SheetContext& context, const PartRef& ref, QW
     m_notice->setAccessibleName(subjectContext(this->context(), subject()) + QStringLiteral(", ") +
                                 m_notice->accessibleName());
     m_notice->setEnabled(!model().isReadOnly());
+    passByEnter(m_notice);
     addWidget(m_notice);
     connect(m_notice, &QPushButton::clicked, this, &SituationPart::noticeWanted);
 }

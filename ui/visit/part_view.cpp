@@ -7,6 +7,7 @@
 #include "ui/visit/wanted.h"
 
 #include <QCoreApplication>
+#include <QPushButton>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -193,6 +194,16 @@ SheetField* PartView::adopt(SheetField* field) {
     field->refill();
     field->editor()->setReadOnly(model().isReadOnly());
     return field;
+}
+
+void passByEnter(QPushButton* button) {
+    button->setProperty("passedByEnter", true);
+    button->setToolTip(QCoreApplication::translate("hearth::ui::visit::PartView",
+                                                   "Space presses it; Enter goes on to the next field."));
+}
+
+bool isPassedByEnter(const QObject* widget) {
+    return widget->property("passedByEnter").toBool();
 }
 
 namespace {

@@ -8,6 +8,7 @@
 
 #include <vector>
 
+class QPushButton;
 class QSpacerItem;
 class QVBoxLayout;
 
@@ -93,6 +94,10 @@ class PartView : public QWidget {
     shell::Text* m_subtitle;
     QSpacerItem* m_room;
 };
+
+/// Makes a button one that Enter goes past, as it goes from field to field; Space presses it.
+void passByEnter(QPushButton* button);
+[[nodiscard]] bool isPassedByEnter(const QObject* widget);
 
 /// The title that a part has on the sheet and in the spine.
 [[nodiscard]] QString partTitle(const PartRef& ref, const reg::VisitFile& file, const words::Words& words);

@@ -252,6 +252,10 @@ bool VisitSheet::eventFilter(QObject* watched, QEvent* event) {
             step(key->key() == Qt::Key_PageUp ? -1 : 1);
             return true;
         }
+        // Nobody who goes from field to field finds an unsafe situation by one Enter too many.
+        if (shell::isEnter(*key) && key->modifiers() == Qt::NoModifier && isPassedByEnter(watched)) {
+            return focusNextChild();
+        }
     }
     return QWidget::eventFilter(watched, event);
 }

@@ -341,6 +341,61 @@ TEST(Kinds, AnUnsafeSituationIsFoundAtTheApplianceWithOneKey) {
     EXPECT_TRUE(bench.model().records().empty());
 }
 
+/// A notice goes out before anything else of the visit is filled in.
+TEST(Kinds, AWarningNoticeIsIssuedAtOnce) {
+    KindsBench bench;
+    bench.be({Item::VisitLandlordCheck});
+    const auto id = bench.findUnsafe();
+    const auto on = reg::subject(id);
+    auto situation = bench.file().situations.front();
+    situation.danger = reg::Danger::ImmediatelyDangerous;
+    situation.what = "fire spills its products";
+    situation.where = "lounge";
+    need(bench.model().save(situation));
+    const std::initializer_list<std::pair<Item, const char*>> answers{
+        {Item::SituationGasEscape, "no"},       {Item::SituationPerson, "M. Okafor, owner"},
+        {Item::SituationPermission, "refused"}, {Item::SituationMadeSafe, "not_made_safe"},
+        {Item::SituationLabel, "yes"},          {Item::SituationRefusedBy, "M. Okafor"},
+        {Item::SituationRefusalWords, "no"},    {Item::SituationSupplyLeft, "gas_on"},
+        {Item::SituationTold, "the owner"},     {Item::SituationWorkNeeded, "flue to be rebuilt"},
+        {Item::SituationReceipt, "copy_left"},  {Item::SituationCopyLeft, "on the table"},
+        {Item::SituationReportable, "no"}};
+    for (const auto& [item, text] : answers) {
+        bench.say(on, item, text);
+    }
+    bench.enter(Item::SignedByEngineer, "R. Ashdown");
+    for (const auto& owed : bench.model().owed()) {
+        for (const auto& missing : owed.missing) {
+            if (owed.kind == RecordKind::WarningNotice) {
+                ADD_FAILURE() << bench.firm.words.missing(missing).toStdString();
+            }
+        }
+    }
+    bench.part(PartKind::Situation, on)->findChild<QPushButton*>(QStringLiteral("noticeButton"))->click();
+    SheetBench::settle();
+    ASSERT_EQ(bench.model().records().size(), 1U);
+    EXPECT_EQ(bench.model().records().front().header.kind, "warning_notice");
+    // The landlord's record is owed still.
+    EXPECT_EQ(bench.model().currentRecord(RecordKind::LandlordSafety), nullptr);
+}
+
+TEST(Kinds, EnterGoesPastTheButtonsOfTheSheetAndSpacePressesThem) {
+    KindsBench bench;
+    bench.be({Item::VisitLandlordCheck});
+    for (const char* name : {"addSituationButton", "addApplianceButton", "moreButton"}) {
+        auto* button = bench.sheet().findChild<QPushButton*>(QString::fromLatin1(name));
+        ASSERT_NE(button, nullptr) << name;
+        button->setFocus();
+        SheetBench::press(Qt::Key_Return);
+        EXPECT_NE(QApplication::focusWidget(), button) << name;
+    }
+    EXPECT_TRUE(bench.file().situations.empty());
+    EXPECT_EQ(bench.file().appliances.size(), 2U);
+    bench.sheet().findChild<QPushButton*>(QStringLiteral("addSituationButton"))->setFocus();
+    SheetBench::press(Qt::Key_Space);
+    EXPECT_EQ(bench.file().situations.size(), 1U);
+}
+
 TEST(Kinds, ARoomBeginsWithItsNameAndAnotherWaits) {
     KindsBench bench;
     bench.be({Item::VisitLandlordCheck});
