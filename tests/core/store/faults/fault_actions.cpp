@@ -248,6 +248,11 @@ const std::vector<Action>& plainActions() {
         {"gauge", "save reg::Instrument", changeGauge},
         {"firm", "saveFirm", renameFirm},
         {"attach", "attach", attachOne},
+        {"logo", "attachLogo",
+         [](Store& store, reg::VisitId /*visit*/) {
+             return withoutValue(
+                 store.attachLogo({"", {}, "logo.png", "image/png", "bytes of a logo", "", false, ""}));
+         }},
         {"detach", "detach", detachOne, attachOne},
         {"describe", "describeAttachment", describeOne, attachOne},
         {"drop_bytes", "dropUnusedBytes",
