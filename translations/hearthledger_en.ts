@@ -85,7 +85,7 @@
     </message>
 </context>
 <context>
-    <name>InstrumentsPart</name>
+    <name>hearth::ui::firm::InstrumentsPart</name>
     <message numerus="yes">
         <source>calibration due in %n day(s)</source>
         <translation>
@@ -95,7 +95,7 @@
     </message>
 </context>
 <context>
-    <name>PremisesPlace</name>
+    <name>hearth::ui::premises::PremisesPlace</name>
     <message numerus="yes">
         <source>%n open visit(s)</source>
         <translation>

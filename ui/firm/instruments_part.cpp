@@ -14,17 +14,19 @@ namespace {
 shell::Line lineOf(const reg::Instrument& instrument, const shell::Context& context) {
     shell::Line line;
     line.key = qstring(instrument.id.text());
-    line.title = instrument.name.empty() ? InstrumentsPart::tr("(no name)") : qstring(instrument.name);
+    line.title = instrument.name.empty() ? hearth::ui::firm::InstrumentsPart::tr("(no name)")
+                                         : qstring(instrument.name);
     line.detail = QStringLiteral("%1 · %2").arg(context.words.instrumentKind(instrument.kind),
                                                 qstring(instrument.serial));
     if (!instrument.calibrationDue) {
-        line.right = InstrumentsPart::tr("calibration not said");
+        line.right = hearth::ui::firm::InstrumentsPart::tr("calibration not said");
         return line;
     }
     const int days = calendar::daysBetween(context.clock.today("Europe/London"), *instrument.calibrationDue);
     line.right = context.words.shortDate(*instrument.calibrationDue);
-    line.rightDetail = days < 0 ? InstrumentsPart::tr("calibration ran out")
-                                : InstrumentsPart::tr("calibration due in %n day(s)", nullptr, days);
+    line.rightDetail =
+        days < 0 ? hearth::ui::firm::InstrumentsPart::tr("calibration ran out")
+                 : hearth::ui::firm::InstrumentsPart::tr("calibration due in %n day(s)", nullptr, days);
     return line;
 }
 

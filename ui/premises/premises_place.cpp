@@ -34,7 +34,8 @@ shell::Line lineOf(const store::PremisesLine& found, const words::Words& words) 
                          QStringLiteral(" · "));
     line.right = found.lastVisit ? words.shortDate(*found.lastVisit) : QString();
     line.rightDetail =
-        found.drafts > 0 ? PremisesPlace::tr("%n open visit(s)", nullptr, found.drafts) : QString();
+        found.drafts > 0 ? hearth::ui::premises::PremisesPlace::tr("%n open visit(s)", nullptr, found.drafts)
+                         : QString();
     return line;
 }
 
