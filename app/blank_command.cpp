@@ -108,6 +108,10 @@ Exit runBlank(const CommandLine& line, store::Store& store, const Desk& desk) {
     if (!logo) {
         return complain(logo.error(), desk);
     }
+    // before a number is taken
+    if (const auto made = makeFolder(*line.into); !made) {
+        return complain(made.error(), desk);
+    }
     const auto numbers = takeBlankNumbers(store, line.copies);
     if (!numbers) {
         return complain(numbers.error(), desk);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/collect_command.h"
 
+#include "app/files.h"
 #include "app/stores.h"
 #include "core/store/store.h"
 #include "ui/shell/record_writing.h"
@@ -95,10 +96,8 @@ Exit runCollect(const CommandLine& line, const Desk& desk) {
         return Exit::Trouble;
     }
     const auto goOn = [](int, int) { return true; };
-    if (line.into && !QDir().mkpath(*line.into)) {
-        return complain(Error{ErrorCode::FileUnwritable,
-                              {line.into->toStdString(), tr("the folder can't be made").toStdString()}},
-                        desk);
+    if (const auto made = line.into ? makeFolder(*line.into) : Result<void>(); !made) {
+        return complain(made.error(), desk);
     }
     const auto written = line.to ? ui::shell::writeAsOne(**store, *lines, *line.to, desk.words, goOn)
                                  : ui::shell::writeAsFiles(**store, *lines, *line.into, goOn);

@@ -21,6 +21,12 @@ bool holds(const QString& path, const QByteArray& bytes) {
 
 }  // namespace
 
+Result<void> makeFolder(const QString& path) {
+    return QDir().mkpath(path)
+               ? Result<void>()
+               : unwritable(path, QCoreApplication::translate("CommandLine", "the folder can't be made"));
+}
+
 Result<void> writeFile(const QString& path, const std::string& bytes, IfThere ifThere) {
     const QByteArray data = QByteArray::fromStdString(bytes);
     if (QFileInfo::exists(path)) {

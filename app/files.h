@@ -18,6 +18,9 @@ enum class IfThere { Refuse, Replace };
 /// The first line of a file, without its end; "-": of what comes in. Error: FileUnreadable.
 [[nodiscard]] Result<std::string> firstLineOf(const QString& path);
 
+/// The folder and those above it, made where they are not there. Error: FileUnwritable.
+[[nodiscard]] Result<void> makeFolder(const QString& path);
+
 /// `to` itself, or `name` in it where it is a folder.
 [[nodiscard]] QString fileFor(const QString& to, const QString& name);
 

@@ -300,6 +300,19 @@ TEST_F(CommandsTest, BlanksHaveNumbersOfTheirOwnRun) {
         << "a blank is no record and takes no number of theirs";
 }
 
+TEST_F(CommandsTest, ABlankWithoutAPlaceTakesNoNumber) {
+    const auto file = m_program.home() / "in_the_way";
+    writeFile(file, "x");
+    const auto refused = run("blank warning_notice --into " + file.string() + "/deep");
+    EXPECT_EQ(refused.exitCode, 3);
+    EXPECT_THAT(refused.error, HasSubstr("the folder can't be made"));
+    const auto made =
+        linesOf(run("blank warning_notice --into " + (m_program.home() / "new/deep").string()).out);
+    ASSERT_EQ(made.size(), 1U);
+    EXPECT_EQ(blankNumber(made[0]).substr(6), "000001");
+    EXPECT_EQ(readFile(made[0]).substr(0, 5), "%PDF-");
+}
+
 TEST_F(CommandsTest, ACopyOfTheStoreElsewhereBeginsARunOfItsOwn) {
     const std::string into = " --into " + m_program.home().path().string();
     const auto here = linesOf(run("blank warning_notice --copies 2" + into).out);
