@@ -30,7 +30,7 @@ enum class DateForm {
 };
 
 struct ImportedDate {
-    calendar::Date date;
+    calendar::Date date{};
     DateForm form = DateForm::Plain;
     bool operator==(const ImportedDate&) const = default;
 };

@@ -22,7 +22,7 @@ struct RowForm {
 };
 
 struct RowParty {
-    reg::RoleKind role;
+    reg::RoleKind role = reg::RoleKind{};
     reg::Party party;  // without an id
 };
 

@@ -144,6 +144,7 @@ bool fillAppliance(reg::Appliance& kept, const reg::Appliance& from, int line,
 template <class Value>
 std::vector<Working<Value>> workingOf(const std::vector<Value>& values) {
     std::vector<Working<Value>> working;
+    working.reserve(values.size());
     for (const auto& value : values) {
         working.push_back({value});
     }

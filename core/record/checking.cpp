@@ -425,6 +425,7 @@ AskedGroup groupOf(const Requirement& wanted) {
 template <class List>
 std::vector<reg::SubjectRef> subjectsOf(const List& list, reg::SubjectKind kind, bool oneAtLeast) {
     std::vector<reg::SubjectRef> subjects;
+    subjects.reserve(list.size() + 1);
     for (const auto& one : list) {
         subjects.push_back(reg::subject(one.id));
     }

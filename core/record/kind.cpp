@@ -145,7 +145,7 @@ std::string_view kindCode(RecordKind kind) {
 }
 
 std::optional<RecordKind> kindFromCode(std::string_view code) {
-    const auto found =
+    const auto* const found =
         std::find_if(kKinds.begin(), kKinds.end(), [&](RecordKind kind) { return kindCode(kind) == code; });
     return found == kKinds.end() ? std::nullopt : std::optional(*found);
 }

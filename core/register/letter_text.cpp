@@ -64,7 +64,7 @@ Result<void> walk(LetterKind kind, std::string_view text, Plain plain, Filled fi
         if (!placeholder) {
             return fail(ErrorCode::PlaceholderUnknown, {std::string(name)});
         }
-        if (const Result<void> done = filled(*placeholder); !done) {
+        if (Result<void> done = filled(*placeholder); !done) {
             return done;
         }
         text.remove_prefix(end + 1);

@@ -22,7 +22,7 @@ struct VisitFile {
     std::vector<Engineer> engineers;  // of the firm
     std::vector<Instrument> instruments;
     struct Holder {
-        RoleKind role;
+        RoleKind role = RoleKind{};
         Party party;
         bool operator==(const Holder&) const = default;
     };

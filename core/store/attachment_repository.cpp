@@ -33,7 +33,7 @@ Cell blobOrNull(const std::string& bytes) {
 }
 
 void refuseTooLarge(const NewAttachment& attachment) {
-    constexpr std::size_t kMegabyte = 1024U * 1024;
+    constexpr std::size_t kMegabyte = std::size_t{1024} * 1024;
     if (attachment.bytes.size() > Attachments::kMostBytes) {
         throw Failure(ErrorCode::AttachmentTooLarge,
                       {attachment.name, std::to_string(attachment.bytes.size() / kMegabyte),

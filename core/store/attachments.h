@@ -27,7 +27,7 @@ struct NewAttachment {
 class Attachments {
   public:
     /// The greatest size of one, in bytes: a telephone's photograph has about 4 MB, a scanned sheet 1 MB.
-    static constexpr std::size_t kMostBytes = 20U * 1024 * 1024;
+    static constexpr std::size_t kMostBytes = std::size_t{20} * 1024 * 1024;
 
     Attachments() = default;
     Attachments(const Attachments&) = delete;

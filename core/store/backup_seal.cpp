@@ -53,8 +53,8 @@ KeyPairs keyPairsOf(const std::string& passphrase, const KeyCost& cost,
     std::string typed = fromQt(toQt(passphrase).normalized(QString::NormalizationForm_C));
     SecretBytes<crypto_box_SEEDBYTES + crypto_sign_SEEDBYTES> seed;
     const int made =
-        crypto_pwhash(seed.data(), seed.size(), typed.data(), typed.size(), salt.data(), cost.operations,
-                      static_cast<std::size_t>(cost.memory), crypto_pwhash_ALG_ARGON2ID13);
+        crypto_pwhash(seed.data(), decltype(seed)::size(), typed.data(), typed.size(), salt.data(),
+                      cost.operations, static_cast<std::size_t>(cost.memory), crypto_pwhash_ALG_ARGON2ID13);
     sodium_memzero(typed.data(), typed.size());
     if (made != 0) {
         throw Failure(ErrorCode::StoreFailed, {std::string(), "memory"});
@@ -91,7 +91,7 @@ std::optional<Sealing> parseSealing(const std::string& text) {
     if (!(words >> sealing.cost.operations >> sealing.cost.memory >> salt >> sealKey >> signKey) ||
         !bytesOfHex(salt, sealing.salt.data(), sealing.salt.size()) ||
         !bytesOfHex(sealKey, sealing.sealKey.data(), sealing.sealKey.size()) ||
-        !bytesOfHex(signKey, sealing.signKey.data(), sealing.signKey.size())) {
+        !bytesOfHex(signKey, sealing.signKey.data(), decltype(sealing.signKey)::size())) {
         return std::nullopt;
     }
     return sealing;

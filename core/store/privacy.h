@@ -53,7 +53,7 @@ struct Hold {
 /// A record whose keeping is over.
 struct MayGo {
     RecordLine record;
-    calendar::Date keptUntil;
+    calendar::Date keptUntil{};
     record::KeepRule rule = record::KeepRule::SixYears;
     std::optional<Hold> hold = {};  // then it does not go
 };

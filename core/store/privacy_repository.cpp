@@ -115,7 +115,7 @@ Erasure erasePerson(Session& session, reg::PartyId id) {
     // Otherwise what was erased would stand in the file's free pages.
     session.db.script("PRAGMA secure_delete = ON");
     Transaction whole(session.db);
-    const Erasure erasure = erasureOf(session, id);
+    Erasure erasure = erasureOf(session, id);
     Edit edit(session, Edit::Binned::MayChange);
     reg::Party nobody;
     nobody.id = id;

@@ -19,7 +19,6 @@ namespace {
 namespace fs = std::filesystem;
 using record::WholeBytes;
 using record::WholeCell;
-using record::WholeColumn;
 using record::WholeRow;
 using record::WholeTable;
 using record::WholeType;
@@ -43,7 +42,7 @@ WholeType typeOf(const std::string& table, const std::string& column, const std:
     if (declared != "BLOB") {
         return declared == "INTEGER" ? WholeType::Integer : WholeType::Text;
     }
-    const auto payload = std::find_if(kPayloads.begin(), kPayloads.end(), [&](const Payload& known) {
+    const auto* const payload = std::find_if(kPayloads.begin(), kPayloads.end(), [&](const Payload& known) {
         return known.table == table && known.column == column;
     });
     return payload == kPayloads.end() ? WholeType::Uuid : payload->type;
