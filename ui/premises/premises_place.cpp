@@ -221,6 +221,10 @@ rulebook::Gas PremisesPlace::gas() const {
     return m_sheet == nullptr ? rulebook::Gas::NaturalGas : m_sheet->gas();
 }
 
+std::optional<reg::Country> PremisesPlace::country() const {
+    return m_sheet == nullptr ? std::nullopt : std::optional(m_sheet->country());
+}
+
 void PremisesPlace::search(const QString& text) {
     m_search = text;
     fillList();

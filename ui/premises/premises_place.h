@@ -28,6 +28,7 @@ class PremisesPlace : public shell::Place, public shell::PremisesOpener {
     void takeFocus() override;
     void takeFound() override;
     [[nodiscard]] rulebook::Gas gas() const override;
+    [[nodiscard]] std::optional<reg::Country> country() const override;
     void search(const QString& text) override;
     void openPremises(reg::PremisesId id) override;
     /// An empty sheet; it becomes premises with the first field that is kept.

@@ -30,6 +30,7 @@ class PremisesSheet : public shell::Sheet {
     [[nodiscard]] bool isNew() const { return m_isNew; }
     void takeFocus();
     [[nodiscard]] rulebook::Gas gas() const;
+    [[nodiscard]] reg::Country country() const { return m_premises.country; }
 
   Q_SIGNALS:
     /// Made, or something changed that the list shows.

@@ -367,7 +367,9 @@ void MainWindow::openEmergency(rulebook::Gas gas) {
     if (m_emergency == nullptr) {
         m_emergency = new EmergencyPanel(m_parts.words, this);
     }
-    m_emergency->open(gas, firmCountry(), emergencyContacts());
+    const Place* place = placeInView();
+    const auto country = place != nullptr ? place->country() : std::nullopt;
+    m_emergency->open(gas, country.value_or(firmCountry()), emergencyContacts());
     showPanel(m_emergency);
 }
 

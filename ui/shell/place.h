@@ -99,6 +99,8 @@ class Place : public QWidget {
     virtual void takeFocus() = 0;
     /// The gas of what is on screen, for what to do first.
     [[nodiscard]] virtual rulebook::Gas gas() const { return rulebook::Gas::NaturalGas; }
+    /// The country of the premises on screen, for whom to ring; nothing: the firm's own.
+    [[nodiscard]] virtual std::optional<reg::Country> country() const { return std::nullopt; }
     /// The window's search (Ctrl+F) was used here: comes with every letter typed.
     virtual void search(const QString& text) = 0;
     /// What the search field says while it is empty ("Find premises").

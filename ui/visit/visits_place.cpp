@@ -159,6 +159,10 @@ rulebook::Gas VisitsPlace::gas() const {
     return sheet() != nullptr ? m_model->file().installation.gas : rulebook::Gas::NaturalGas;
 }
 
+std::optional<reg::Country> VisitsPlace::country() const {
+    return sheet() != nullptr ? std::optional(m_model->file().premises.country) : std::nullopt;
+}
+
 void VisitsPlace::search(const QString& text) {
     build();
     m_search = text;

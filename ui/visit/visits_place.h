@@ -30,6 +30,7 @@ class VisitsPlace : public shell::Place, public shell::VisitOpener {
     void commit() override;
     void takeFocus() override;
     [[nodiscard]] rulebook::Gas gas() const override;
+    [[nodiscard]] std::optional<reg::Country> country() const override;
     void search(const QString& text) override;
     void openVisit(reg::VisitId id) override;
 

@@ -102,6 +102,7 @@ TEST_F(PremisesPlaceTest, premisesAreAddedByKeyboardAlone) {
     ASSERT_EQ(installations.size(), 1U);
     EXPECT_EQ(installations[0].gas, rulebook::Gas::NaturalGas);
     press(Qt::Key_Return);  // the country stays
+    EXPECT_EQ(place->country(), premises[0].premises.country) << "whom to ring follows the country";
     EXPECT_TRUE(editor(place, "gas")->isAncestorOf(focus())) << hearth::testing::described(focus());
     type(QStringLiteral("p"));
     EXPECT_EQ(need(bench.store->installations(id)).at(0).gas, rulebook::Gas::Propane);

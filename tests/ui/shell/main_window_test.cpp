@@ -48,10 +48,12 @@ class FirmNamePlace : public Place, public PremisesOpener, public VisitOpener {
     void commit() override { commitField(this); }
     void takeFocus() override { focusOn(name); }
     [[nodiscard]] rulebook::Gas gas() const override { return m_gas; }
+    [[nodiscard]] std::optional<reg::Country> country() const override { return inCountry; }
     void search(const QString& text) override { searched << text; }
     void openPremises(reg::PremisesId id) override { opened = id.text(); }
     void openVisit(reg::VisitId id) override { opened = id.text(); }
 
+    std::optional<reg::Country> inCountry;
     int refreshed = 0;
     QStringList searched;
     std::string opened;
@@ -118,6 +120,20 @@ TEST_F(MainWindowTest, controlAndANumberGoToAPlaceAndCommitTheFieldLeft) {
     EXPECT_EQ(need(bench->store->firm()).name, "Ashdown & Pike Heating Ltd");
     press(Qt::Key_1, Qt::ControlModifier);
     EXPECT_EQ(window->placeInView(), places[0]);
+}
+
+TEST_F(MainWindowTest, whomToRingFollowsTheCountryOnScreen) {
+    start();
+    places[1]->inCountry = reg::Country::NorthernIreland;
+    window->showPlace(1);
+    press(Qt::Key_F12);
+    ASSERT_NE(panel(), nullptr);
+    const auto stepsIn = [&](reg::Country country) {
+        return bench->words.emergencySteps(words::Words::Emergency::SmellOrEscape, places[1]->gas(), country,
+                                           {});
+    };
+    EXPECT_EQ(panel()->steps(), stepsIn(reg::Country::NorthernIreland));
+    EXPECT_NE(stepsIn(reg::Country::NorthernIreland), stepsIn(reg::Country::England));
 }
 
 TEST_F(MainWindowTest, whatToDoFirstIsOneKeyAwayFromEveryPlace) {

@@ -67,6 +67,16 @@ TEST(VisitsPlace, KnowsTheGasOfTheVisitInView) {
     EXPECT_EQ(bench.place->gas(), rulebook::Gas::Propane);
 }
 
+TEST(VisitsPlace, KnowsTheCountryOfTheVisitInView) {
+    SheetBench bench;
+    auto premises = bench.file().premises;
+    EXPECT_EQ(bench.place->country(), premises.country);
+    premises.country = reg::Country::NorthernIreland;
+    need(bench.firm.store->save(premises));
+    bench.open();
+    EXPECT_EQ(bench.place->country(), reg::Country::NorthernIreland);
+}
+
 TEST(VisitsPlace, CommitKeepsTheFieldUnderTheCursor) {
     SheetBench bench;
     bench.at(Item::VisitReference);
