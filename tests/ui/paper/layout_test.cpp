@@ -309,8 +309,8 @@ TEST(Layout, theHeadlineIsFirstAndBiggest) {
 TEST(Layout, namesLettersThatNoFontHas) {
     record::Document document = shortDocument();
     EXPECT_EQ(Layout(document, optionsFor(PaperSize::A4)).missingLetters(), QString());
-    document.firm = "Alder \uE123 Finch";
-    EXPECT_EQ(Layout(document, optionsFor(PaperSize::A4)).missingLetters(), QStringLiteral("\uE123"));
+    document.firm = "Alder \U0010F123 Finch";
+    EXPECT_EQ(Layout(document, optionsFor(PaperSize::A4)).missingLetters(), QStringLiteral("\U0010F123"));
 }
 
 /// The same places to a ten-thousandth of a millimetre on another screen: layout knows no device.

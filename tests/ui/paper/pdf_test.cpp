@@ -158,11 +158,11 @@ TEST_F(PdfTest, aLetterOfAnotherFontIsEmbeddedToo) {
 
 TEST_F(PdfTest, aLetterThatNoFontHasIsNamedAndNothingIsMade) {
     record::Document document = shortDocument();
-    document.blocks.emplace_back(record::Paragraph{"", "before \uE123 after", false});
+    document.blocks.emplace_back(record::Paragraph{"", "before \U0010F123 after", false});
     const auto pdf = toPdf(document, options());
     ASSERT_FALSE(pdf.has_value());
     EXPECT_EQ(pdf.error().code, ErrorCode::LetterMissingInFont);
-    EXPECT_EQ(pdf.error().details, std::vector<std::string>{"\uE123"});
+    EXPECT_EQ(pdf.error().details, std::vector<std::string>{"\U0010F123"});
 }
 
 TEST_F(PdfTest, theCodeSaysNumberRevisionAndDigest) {

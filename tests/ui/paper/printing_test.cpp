@@ -123,7 +123,7 @@ TEST_F(PrintingTest, aPrinterThatFailsIsSaid) {
 
 TEST_F(PrintingTest, aLetterThatNoFontHasIsNamedBeforeAnybodyIsAsked) {
     record::Document document = shortDocument();
-    document.firm = "\uE123";
+    document.firm = "\U0010F123";
     bool asked = false;
     const auto printed = printingThatAsks([&asked](QPrinter&) {
                              asked = true;

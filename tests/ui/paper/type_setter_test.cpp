@@ -84,8 +84,8 @@ TEST(TypeSetter, namesLettersThatNoFontHas) {
     (void)type.set(QStringLiteral("Ł ŷ ₂ ≤ → −"), styles::kText, 100);
     EXPECT_EQ(type.missingLetters(), QString());
     // Private use: no font but one's own has it. Named once, however often it stands there.
-    (void)type.set(QStringLiteral("a\uE123b\uE123"), styles::kText, 100);
-    EXPECT_EQ(type.missingLetters(), QStringLiteral("\uE123"));
+    (void)type.set(QStringLiteral("a\U0010F123b\U0010F123"), styles::kText, 100);
+    EXPECT_EQ(type.missingLetters(), QStringLiteral("\U0010F123"));
 }
 
 }  // namespace
