@@ -249,6 +249,16 @@ std::vector<reg::SubjectRef> testsFor(const VisitFile& file) {
     return made;
 }
 
+bool isPutRight(const reg::VisitFile& file, const reg::Situation& situation) {
+    return file.choiceOf(reg::subject(situation.id), Item::SituationMadeSafe) == choice::kPutRight;
+}
+
+bool isAllPutRight(const reg::VisitFile& file) {
+    return !file.situations.empty() &&
+           std::all_of(file.situations.begin(), file.situations.end(),
+                       [&file](const reg::Situation& one) { return isPutRight(file, one); });
+}
+
 rulebook::Outcome outcomeOf(RecordKind kind, const reg::VisitFile& file,
                             const std::vector<judging::Judged>& findings) {
     switch (kind) {
@@ -260,6 +270,7 @@ rulebook::Outcome outcomeOf(RecordKind kind, const reg::VisitFile& file,
         case RecordKind::Service:
             return outcomeOfAppliances(kind, file, findings);
         case RecordKind::WarningNotice:
+            return isAllPutRight(file) ? Outcome::LookAgain : Outcome::Fail;
         case RecordKind::ReportableEntry:
             return Outcome::Fail;
         case RecordKind::RoomInvestigation:

@@ -162,6 +162,11 @@ struct Requirement {
 /// The test, or its repeat with appliances isolated, failed: the gas stays off.
 [[nodiscard]] bool foundLeaking(const std::vector<judging::Judged>& findings, const reg::SubjectRef& test);
 
+/// The engineer said that it was put right at once; one that was only made safe is not.
+[[nodiscard]] bool isPutRight(const reg::VisitFile& file, const reg::Situation& situation);
+/// There are some, and each was.
+[[nodiscard]] bool isAllPutRight(const reg::VisitFile& file);
+
 /// What a record of the visit says as a whole: the outcome of the last test that was made, for it is how the
 /// installation was left (a test that failed before the work and one that passed after it make a pass, and
 /// both stand in the record).

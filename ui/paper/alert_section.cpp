@@ -55,8 +55,9 @@ void addAlert(std::vector<Group>& groups, const record::Alert& block, const Sett
     Group group;
     group.spaceBefore = kSectionGap;
     group.slices.push_back(gap(kAlertPadding));
-    append(group.slices, slicesOf(setting.type.set(settable(block.word), styles::kAlertWord, width),
-                                  styles::kAlertWord, kAlertText));
+    TextStyle loud = styles::kAlertWord;
+    loud.role = look::inkOf(block.outcome);
+    append(group.slices, slicesOf(setting.type.set(settable(block.word), loud, width), loud, kAlertText));
     append(group.slices, slicesOf(setting.type.set(settable(block.grade), styles::kAlertGrade, width),
                                   styles::kAlertGrade, kAlertText));
     append(group.slices, gradesToTick(block.toTick, setting, width));

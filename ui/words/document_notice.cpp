@@ -25,11 +25,16 @@ QString sentenceList(const QStringList& parts) {
     return there.join(QStringLiteral(", "));
 }
 
-bool isImmediate(const DocumentPage& page) {
+/// The gravest of those that still are, or of all where none is any more.
+reg::Danger gravest(const DocumentPage& page) {
     const auto& situations = page.file().situations;
-    return std::any_of(situations.begin(), situations.end(), [](const reg::Situation& one) {
-        return one.danger == reg::Danger::ImmediatelyDangerous;
-    });
+    const bool anyLeft = !record::isAllPutRight(page.file());
+    const bool isImmediate =
+        std::any_of(situations.begin(), situations.end(), [&](const reg::Situation& one) {
+            return one.danger == reg::Danger::ImmediatelyDangerous &&
+                   !(anyLeft && record::isPutRight(page.file(), one));
+        });
+    return isImmediate ? reg::Danger::ImmediatelyDangerous : reg::Danger::AtRisk;
 }
 
 /// What the situation is on: "fire, open-flued space heater (living room), Wrenmark Sable".
@@ -62,20 +67,44 @@ Statement plain(const DocumentPage& page, const char* caption, const QString& te
 
 Statement whatIsWrong(const DocumentPage& page, const reg::Situation& situation) {
     const auto on = reg::subject(situation.id);
+    const bool isRight = record::isPutRight(page.file(), situation);
     const bool several = page.file().situations.size() > 1;
-    auto statement =
-        plain(page, QT_TRANSLATE_NOOP("Words", "What is wrong"), qstring(situation.what),
-              {several ? danger(page.words(), situation.danger) : QString(), fittingOf(page, situation)});
+    auto statement = plain(
+        page,
+        isRight ? QT_TRANSLATE_NOOP("Words", "What was wrong") : QT_TRANSLATE_NOOP("Words", "What is wrong"),
+        qstring(situation.what),
+        {several ? danger(page.words(), situation.danger) : QString(), fittingOf(page, situation)});
+    const char* gas = QT_TRANSLATE_NOOP("Words", "Whether gas is escaping: not entered.");
     const auto escape = page.file().choiceOf(on, Item::SituationGasEscape);
     if (escape == choice::kYes) {
-        statement.details.push_back(page.text(QT_TRANSLATE_NOOP("Words", "Gas is escaping.")));
+        gas = isRight ? QT_TRANSLATE_NOOP("Words", "Gas was escaping.")
+                      : QT_TRANSLATE_NOOP("Words", "Gas is escaping.");
     } else if (escape == choice::kNo) {
-        statement.details.push_back(page.text(QT_TRANSLATE_NOOP("Words", "No gas is escaping.")));
-    } else {
-        statement.details.push_back(
-            page.text(QT_TRANSLATE_NOOP("Words", "Whether gas is escaping: not entered.")));
+        gas = isRight ? QT_TRANSLATE_NOOP("Words", "No gas was escaping.")
+                      : QT_TRANSLATE_NOOP("Words", "No gas is escaping.");
+    } else if (isRight) {
+        gas = QT_TRANSLATE_NOOP("Words", "Whether gas was escaping: not entered.");
     }
+    statement.details.push_back(page.text(gas));
     return statement;
+}
+
+/// The engineer who made the visit, with the card's number.
+QString engineerAndCard(const DocumentPage& page) {
+    const reg::Engineer* engineer = page.file().engineer();
+    if (engineer == nullptr || engineer->name.empty()) {
+        return page.say(QT_TRANSLATE_NOOP("Words", "an engineer who is not named"));
+    }
+    return engineer->cardNumber.empty() ? qstring(engineer->name)
+                                        : page.say(QT_TRANSLATE_NOOP("Words", "%1 (card %2)"),
+                                                   {qstring(engineer->name), qstring(engineer->cardNumber)});
+}
+
+/// What was done, when and by whom: it happened on the visit.
+Statement putRight(const DocumentPage& page, const reg::SubjectRef& on) {
+    return plain(page, QT_TRANSLATE_NOOP("Words", "Put right"), page.value(on, Item::SituationMadeSafeHow),
+                 {page.say(QT_TRANSLATE_NOOP("Words", "On %1, by %2"),
+                           {page.words().date(page.file().visit.date), engineerAndCard(page)})});
 }
 
 /// Whether it was made safe is the one thing on the page that must not be misread.
@@ -149,7 +178,7 @@ record::Statements situationPart(const DocumentPage& page, const reg::Situation&
                                                      {qstring(situation.where)});
     part.statements = {
         whatIsWrong(page, situation),
-        madeSafe(page, on),
+        record::isPutRight(page.file(), situation) ? putRight(page, on) : madeSafe(page, on),
         permission(page, on),
         label(page, on),
         plain(page, QT_TRANSLATE_NOOP("Words", "Work needed"), page.value(on, Item::SituationWorkNeeded)),
@@ -157,6 +186,21 @@ record::Statements situationPart(const DocumentPage& page, const reg::Situation&
         told(page, on),
         receipt(page, on)};
     return part;
+}
+
+/// Nothing is dangerous any more: whoever reads the notice must not be kept from what is right, nor think
+/// that nothing had been found.
+record::Alert wasDangerous(const DocumentPage& page) {
+    record::Alert alert;
+    alert.outcome = Outcome::LookAgain;
+    alert.word = page.text(QT_TRANSLATE_NOOP("Words", "PUT RIGHT"));
+    alert.grade = page.text(QT_TRANSLATE_NOOP("Words", "It was: %1"), {danger(page.words(), gravest(page))});
+    alert.meaning = page.text(
+        QT_TRANSLATE_NOOP("Words",
+                          "It was found dangerous, and put right at once, on %1, by %2. Below stands what "
+                          "was done. Keep this notice."),
+        {page.words().date(page.file().visit.date), engineerAndCard(page)});
+    return alert;
 }
 
 /// RIDDOR, for the engineer's firm: small, since whoever is warned has nothing to do for it.
@@ -207,13 +251,17 @@ record::Statements whatNotToDo(const DocumentPage& page) {
 }
 
 void addWarningNotice(const DocumentPage& page, Blocks& blocks) {
-    record::Alert alert;
-    const auto grade = isImmediate(page) ? reg::Danger::ImmediatelyDangerous : reg::Danger::AtRisk;
-    alert.word = dangerWord(page);
-    alert.grade = utf8(danger(page.words(), grade));
-    alert.meaning = dangerMeaning(page, grade);
-    blocks.emplace_back(std::move(alert));
-    blocks.emplace_back(whatNotToDo(page));
+    if (record::isAllPutRight(page.file())) {
+        blocks.emplace_back(wasDangerous(page));
+    } else {
+        const auto grade = gravest(page);
+        record::Alert alert;
+        alert.word = dangerWord(page);
+        alert.grade = utf8(danger(page.words(), grade));
+        alert.meaning = dangerMeaning(page, grade);
+        blocks.emplace_back(std::move(alert));
+        blocks.emplace_back(whatNotToDo(page));
+    }
     for (const auto& situation : page.file().situations) {
         blocks.emplace_back(situationPart(page, situation));
     }

@@ -326,6 +326,21 @@ TEST(KindsOfAVisit, FollowWhatTheVisitIs) {
     EXPECT_EQ(kindsOf(file).back(), RecordKind::ReportableEntry);
 }
 
+TEST(WarningNoticeOutcome, IsAFailureUntilAllIsPutRight) {
+    auto file = testing::visitOfKind(RecordKind::WarningNotice);
+    const auto second = [&file] { return reg::subject(file.situations[1].id); };
+    file.situations.push_back(file.situations[0]);
+    file.situations[1].id = reg::SituationId{testing::sampleBytes(73)};
+    const auto outcome = [&file] { return outcomeOf(RecordKind::WarningNotice, file, {}); };
+    testing::enter(file, reg::subject(file.situations[0].id), Item::SituationMadeSafe, "put_right");
+    testing::enter(file, second(), Item::SituationMadeSafe, "disconnected");
+    EXPECT_EQ(outcome(), rulebook::Outcome::Fail);
+    testing::enter(file, second(), Item::SituationMadeSafe, "put_right");
+    EXPECT_EQ(outcome(), rulebook::Outcome::LookAgain);
+    file.situations.clear();
+    EXPECT_EQ(outcome(), rulebook::Outcome::Fail);
+}
+
 TEST(KindsOfAVisit, AServiceRecordSpeaksOfWhatWasServiced) {
     auto file = testing::visitOfKind(RecordKind::LandlordSafety);
     EXPECT_THAT(appliancesFor(RecordKind::Service, file), IsEmpty());

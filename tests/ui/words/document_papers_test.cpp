@@ -207,6 +207,45 @@ TEST_F(WarningNoticeDocument, SaysLoudlyWhatWasNotMadeSafeAndWhoRefused) {
     EXPECT_EQ(statedIn(made(), "Made safe").text, "— not entered");
 }
 
+TEST_F(WarningNoticeDocument, ForbidsNothingOnceAllIsPutRight) {
+    file.situations[0].danger = reg::Danger::ImmediatelyDangerous;
+    enter(file, on, Item::SituationMadeSafe, "put_right");
+    enter(file, on, Item::SituationMadeSafeHow, "hatches cut, the flue seen to be sound");
+    const auto document = made();
+    const auto alert = std::get<record::Alert>(document.blocks[0]);
+    EXPECT_EQ(alert.word, "PUT RIGHT");
+    EXPECT_EQ(alert.grade, "It was: Immediately Dangerous");
+    EXPECT_NE(alert.outcome, Outcome::Fail);
+    const std::string day = Words().date(file.visit.date).toStdString();
+    const std::string name = file.engineer()->name;
+    EXPECT_THAT(alert.meaning, HasSubstr("on " + day + ", by " + name));
+    EXPECT_EQ(statedIn(document, "What was wrong").text, "flue in a void without hatches");
+    EXPECT_EQ(statedIn(document, "Put right").text, "hatches cut, the flue seen to be sound");
+    EXPECT_THAT(statedIn(document, "Put right").details[0], HasSubstr("On " + day + ", by " + name));
+    EXPECT_THAT(statedIn(document, "What was wrong").details, ::testing::Contains("Gas was escaping."));
+    EXPECT_FALSE(shows(document, "DO NOT USE"));
+    EXPECT_FALSE(shows(document, "Do not use it"));
+    EXPECT_FALSE(shows(document, "may commit an offence"));
+}
+
+TEST_F(WarningNoticeDocument, StillForbidsWhatIsOnlyMadeSafeBesideWhatWasPutRight) {
+    enter(file, on, Item::SituationMadeSafe, "put_right");
+    file.situations[0].danger = reg::Danger::ImmediatelyDangerous;
+    auto left = file.situations[0];
+    left.id = reg::SituationId{hearth::testing::sampleBytes(72)};
+    left.danger = reg::Danger::AtRisk;
+    left.what = "vent blocked";
+    file.situations.push_back(left);
+    enter(file, reg::subject(left.id), Item::SituationMadeSafe, "turned_off");
+    const auto document = made();
+    EXPECT_EQ(std::get<record::Alert>(document.blocks[0]).word, "DANGER – DO NOT USE");
+    // of what is left, not of what is right again
+    EXPECT_EQ(std::get<record::Alert>(document.blocks[0]).grade, "At Risk");
+    EXPECT_TRUE(shows(document, "Do not use it"));
+    EXPECT_EQ(statedIn(document, "What was wrong").text, "flue in a void without hatches");
+    EXPECT_EQ(statedIn(document, "What is wrong").text, "vent blocked");
+}
+
 TEST_F(WarningNoticeDocument, IsSignedForOrSaysWhereTheCopyLies) {
     enter(file, on, Item::SituationReceipt, "signed");
     enter(file, on, Item::SituationReceivedBy, "E. Tenant");
