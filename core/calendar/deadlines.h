@@ -67,6 +67,7 @@ enum class DeadlineReason {
     CheckedLate,           // 12 months from a check after its deadline
     Extended,              // a new appliance's first check put off, once, to come with the others'
     CheckedExtended,  // after that check: how the next deadline is fixed was not read; both ends are given
+    OwnInterval,      // by the firm's own interval: no regulation sets one
 };
 
 struct Deadline {

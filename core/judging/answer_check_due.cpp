@@ -115,6 +115,7 @@ Sentence whyDeadline(const Deadline& deadline) {
         case DeadlineReason::CheckedEarly:
         case DeadlineReason::CheckedInTime:
         case DeadlineReason::CheckedLate:
+        case DeadlineReason::OwnInterval:
             break;
     }
     return {Say::CheckFromDate, {deadline.base}};
