@@ -1,14 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "core/base/result.h"
+#include "ui/paper/pdf_stream.h"
 
 #include <functional>
 #include <optional>
 #include <string>
 
-/// Many PDFs as one, each page as it was issued, with a bookmark for each. By libqpdf, since QPdfWriter
-/// writes no bookmarks and reads no PDF.
+/// Many PDFs as one, each page as it was issued, with a bookmark for each. Read by libqpdf, since QPdfWriter
+/// reads no PDF and writes no bookmarks; written part by part, so that a thousand take no more memory than
+/// one.
 namespace hearth::ui::paper {
 
 struct PdfPart {
@@ -23,8 +24,9 @@ struct MergedHead {
     std::string language;  // "en"
 };
 
-/// The bytes of the whole. The same parts give the same bytes. Errors: those of `next`; PdfNotWritten with
-/// the bookmark of a part that can't be read as a PDF, or without any part.
-[[nodiscard]] Result<std::string> mergePdfs(const MergedHead& head, const NextPdf& next);
+/// Writes the whole into the sink. It is PDF/A-1b where every part is. The same parts give the same bytes.
+/// Errors: those of `next` and of the sink; PdfNotWritten with the bookmark of a part that can't be read as a
+/// PDF, or without any part. After an error what the sink got is nothing worth keeping.
+[[nodiscard]] Result<void> mergePdfs(const MergedHead& head, const NextPdf& next, const PdfSink& sink);
 
 }  // namespace hearth::ui::paper

@@ -89,14 +89,13 @@ Result<RecordsWritten> writeAsOne(store::Store& store, const Lines& lines, const
         return paper::PdfPart{bookmarkOf(line, words), std::move(record->pdf)};
     };
     const QString title = QCoreApplication::translate("RecordWriting", "Records");
-    const auto whole = paper::mergePdfs({title.toStdString(), words.language().left(2).toStdString()}, next);
+    const paper::MergedHead head{title.toStdString(), words.language().left(2).toStdString()};
+    const auto saved =
+        writeFile(path, [&](const FileSink& sink) { return paper::mergePdfs(head, next, sink); });
     if (written.stopped) {
         return written;
     }
-    if (!whole) {
-        return tl::unexpected<Error>(whole.error());
-    }
-    if (const auto saved = writeFile(path, *whole); !saved) {
+    if (!saved) {
         return tl::unexpected<Error>(saved.error());
     }
     if (const auto noted = noteWritten(store, lines, lines.size(), {path}); !noted) {

@@ -5,13 +5,32 @@
 
 namespace hearth::ui::shell {
 
-Result<void> writeFile(const QString& path, const std::string& bytes) {
+namespace {
+
+tl::unexpected<Error> unwritable(const QString& path, const QSaveFile& file) {
+    return fail(ErrorCode::FileUnwritable, {path.toStdString(), file.errorString().toStdString()});
+}
+
+}  // namespace
+
+Result<void> writeFile(const QString& path, const std::function<Result<void>(const FileSink&)>& fill) {
     QSaveFile file(path);
-    const auto length = static_cast<qint64>(bytes.size());
-    if (!file.open(QIODevice::WriteOnly) || file.write(bytes.data(), length) != length || !file.commit()) {
-        return fail(ErrorCode::FileUnwritable, {path.toStdString(), file.errorString().toStdString()});
+    if (!file.open(QIODevice::WriteOnly)) {
+        return unwritable(path, file);
     }
-    return {};
+    const auto filled = fill([&](std::string_view bytes) -> Result<void> {
+        const auto length = static_cast<qint64>(bytes.size());
+        return file.write(bytes.data(), length) == length ? Result<void>() : unwritable(path, file);
+    });
+    if (!filled) {
+        file.cancelWriting();
+        return filled;
+    }
+    return file.commit() ? Result<void>() : unwritable(path, file);
+}
+
+Result<void> writeFile(const QString& path, const std::string& bytes) {
+    return writeFile(path, [&bytes](const FileSink& sink) { return sink(bytes); });
 }
 
 }  // namespace hearth::ui::shell

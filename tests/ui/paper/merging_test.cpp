@@ -2,7 +2,11 @@
 #include "ui/paper/merging.h"
 
 #include "tests/support/files.h"
+#include "tests/ui/paper/programs.h"
 #include "ui/paper/paper.h"
+
+#include <QBuffer>
+#include <QImage>
 
 #include <gmock/gmock.h>
 
@@ -29,6 +33,15 @@ NextPdf partsOf(std::vector<PdfPart> parts) {
     };
 }
 
+Result<std::string> merged(const NextPdf& next, const std::string& title = "Records") {
+    std::string bytes;
+    const auto done = mergePdfs({title, "en"}, next, [&bytes](std::string_view piece) -> Result<void> {
+        bytes += piece;
+        return {};
+    });
+    return done ? Result<std::string>(bytes) : Result<std::string>(tl::unexpected<Error>(done.error()));
+}
+
 std::string by(const std::string& command) {
     return hearth::testing::runCommand(command + " 2>&1").text;
 }
@@ -38,7 +51,7 @@ TEST(Merging, keepsEachPageAndItsBookmark) {
     const hearth::testing::TempDir folder;
     const std::vector<PdfPart> parts{part("BCD-000001 Tŷ Gŵyr", 3), part("BCD-000002 Łódź (long)", 200),
                                      part("BCD-000003", 1)};
-    const auto whole = mergePdfs({"Records of Tŷ Gŵyr", "en"}, partsOf(parts));
+    const auto whole = merged(partsOf(parts), "Records of Tŷ Gŵyr");
     ASSERT_TRUE(whole) << whole.error().details.back();
     const std::string file = (folder / "whole.pdf").string();
     hearth::testing::writeFile(file, *whole);
@@ -56,6 +69,9 @@ TEST(Merging, keepsEachPageAndItsBookmark) {
     EXPECT_EQ(std::stoi(by("qpdf --show-npages " + file)), count);
     EXPECT_EQ(by("pdftotext -layout " + file + " -"), text);
     EXPECT_THAT(by("pdfinfo " + file), HasSubstr("Records of Tŷ Gŵyr"));
+    // ISO 19005-1 level B, as Apache PDFBox Preflight reads it: as each part is.
+    EXPECT_THAT(hearth::testing::preflight(QString::fromStdString(file)).toStdString(),
+                HasSubstr("is a valid PDF/A-1b file"));
     const std::string outline = by("qpdf --json --json-key=outlines " + file);
     for (const auto& one : parts) {
         EXPECT_THAT(outline, HasSubstr('"' + one.bookmark + '"'));
@@ -63,19 +79,70 @@ TEST(Merging, keepsEachPageAndItsBookmark) {
     EXPECT_THAT(outline, HasSubstr("\"destpageposfrom1\": " + std::to_string(count)));
 }
 
+TEST(Merging, claimsNoMoreThanItsParts) {
+    const hearth::testing::TempDir folder;
+    PdfPart plain = part("BCD-000001", 1);
+    const auto at = plain.pdf.find("/OutputIntents");
+    ASSERT_NE(at, std::string::npos);
+    plain.pdf.replace(at, 14, "/NoOutIntents1");
+    const auto whole = merged(partsOf({part("BCD-000002", 1), plain}));
+    ASSERT_TRUE(whole);
+    EXPECT_THAT(*whole, ::testing::Not(HasSubstr("pdfaid")));
+    EXPECT_THAT(*merged(partsOf({part("BCD-000002", 1)})), HasSubstr("pdfaid"));
+}
+
+TEST(Merging, writesAPictureOfManyPartsOnce) {
+    const auto withLogo = [](const std::string& number, bool isThere) {
+        record::Document document;
+        document.title = number;
+        QImage logo(300, 100, QImage::Format_RGB32);
+        for (int i = 0; i < 30000; ++i) {
+            logo.setPixel(i % 300, i / 300, 0xFF000000U | (static_cast<unsigned>(i) * 2654435761U >> 8));
+        }
+        QByteArray bytes;
+        QBuffer buffer(&bytes);
+        logo.save(&buffer, "PNG");
+        if (isThere) {
+            document.logo = record::Logo{{}, "image/png", bytes.toStdString()};
+        }
+        return PdfPart{number, toPdf(document, {}).value().toStdString()};
+    };
+    const auto lengthOf = [&](bool isThere, int count) {
+        std::vector<PdfPart> parts;
+        for (int i = 0; i < count; ++i) {
+            parts.push_back(withLogo("BCD-00000" + std::to_string(i), isThere));
+        }
+        return static_cast<double>(merged(partsOf(parts)).value().size());
+    };
+    const double logo = lengthOf(true, 1) - lengthOf(false, 1);
+    EXPECT_GT(logo, 20000);
+    EXPECT_LT(lengthOf(true, 5) - lengthOf(false, 5), 1.2 * logo);
+}
+
+TEST(Merging, aFullDiskEndsIt) {
+    int pieces = 0;
+    const auto done =
+        mergePdfs({"Records", "en"}, partsOf({part("BCD-000001", 1), part("BCD-000002", 1)}),
+                  [&pieces](std::string_view) -> Result<void> {
+                      return ++pieces < 9 ? Result<void>() : Result<void>(fail(ErrorCode::FileUnwritable));
+                  });
+    ASSERT_FALSE(done);
+    EXPECT_EQ(done.error().code, ErrorCode::FileUnwritable);
+    EXPECT_EQ(pieces, 9);
+}
+
 TEST(Merging, givesTheSameBytesAgain) {
     const std::vector<PdfPart> parts{part("BCD-000001", 3), part("BCD-000002", 3)};
-    EXPECT_EQ(mergePdfs({"Records", "en"}, partsOf(parts)), mergePdfs({"Records", "en"}, partsOf(parts)));
+    EXPECT_EQ(merged(partsOf(parts)), merged(partsOf(parts)));
 }
 
 TEST(Merging, saysWhatIsNoPdfAndWhereItWasStopped) {
-    const auto broken =
-        mergePdfs({"Records", "en"}, partsOf({part("BCD-000001", 1), {"BCD-000002", "no PDF"}}));
+    const auto broken = merged(partsOf({part("BCD-000001", 1), {"BCD-000002", "no PDF"}}));
     ASSERT_FALSE(broken);
     EXPECT_EQ(broken.error().code, ErrorCode::PdfNotWritten);
     EXPECT_EQ(broken.error().details.front(), "BCD-000002");
-    EXPECT_FALSE(mergePdfs({"Records", "en"}, partsOf({})));
-    const auto stopped = mergePdfs({"Records", "en"}, []() -> Result<std::optional<PdfPart>> {
+    EXPECT_FALSE(merged(partsOf({})));
+    const auto stopped = merged([]() -> Result<std::optional<PdfPart>> {
         return fail(ErrorCode::RecordAltered, {"BCD-000001", "pdf"});
     });
     ASSERT_FALSE(stopped);
