@@ -175,9 +175,10 @@ Finding plausibility(const PlausibilityInput& input, const rulebook::RulesInForc
                         carbonDioxideRead(*readings.carbonDioxide, displays)};
     judgeGap(finding, pair, input.fuel, *limit);
     if (auto impossible = impossibleOf(pair, input.fuel, tolerance)) {
+        finding.notes.clear();
         concludeAtLimit(finding, *std::move(impossible));
     }
-    if (finding.outcome == Outcome::Pass) {
+    if (says(finding, Say::PlausibleFits)) {
         finding.notes.push_back({Say::PlausibleCannotSee});
         if (input.analyser.computesCarbonDioxide == true) {
             finding.notes.push_back({Say::PlausibleComputed});

@@ -15,21 +15,23 @@ std::optional<Say> unconfirmed(Provenance provenance) {
             return Say::LimitFromMemory;
         case Provenance::Secondary:
             return Say::LimitSecondary;
+        case Provenance::CommonPractice:
+            return Say::LimitCommonPractice;
         default:
             return std::nullopt;
     }
 }
 
-/// The same of several: memory is the weaker source.
+/// The same of several: first what is to be checked against a standard, and of that what was not even read.
 std::optional<Say> unconfirmed(const std::vector<Entry>& limits) {
-    std::optional<Say> say;
-    for (const auto& entry : limits) {
-        const auto one = unconfirmed(entry.provenance);
-        if (one && say != Say::LimitFromMemory) {
-            say = one;
+    for (const auto provenance : {Provenance::Memory, Provenance::Secondary, Provenance::CommonPractice}) {
+        const bool any = std::any_of(limits.begin(), limits.end(),
+                                     [&](const Entry& entry) { return entry.provenance == provenance; });
+        if (any) {
+            return unconfirmed(provenance);
         }
     }
-    return say;
+    return std::nullopt;
 }
 
 }  // namespace

@@ -163,7 +163,7 @@ Outcome decide(bool within, Provenance provenance) {
         case Provenance::CommonPractice:
             break;
     }
-    return within ? Outcome::Pass : Outcome::LookAgain;
+    return Outcome::LookAgain;
 }
 
 bool holds(double measured, Comparison comparison, double limit) {

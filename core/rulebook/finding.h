@@ -134,8 +134,8 @@ struct Finding {
 };
 
 /// What an entry's provenance lets a comparison decide: published, firm and maker's entries decide; secondary
-/// and memory fail beyond and "look again" within; common practice never fails ("look again" beyond, pass
-/// within).
+/// and memory fail beyond and "look again" within; common practice only advises ("look again" either
+/// way).
 [[nodiscard]] Outcome decide(bool within, Provenance provenance);
 
 /// The one comparison of a measured value with a limit in the same unit. Binary fractions are forgiven one

@@ -16,6 +16,7 @@ constexpr auto kSays = std::to_array<Code<Say>>({
     {Say::LimitMissing, "limit_missing"},
     {Say::LimitFromMemory, "limit_from_memory"},
     {Say::LimitSecondary, "limit_secondary"},
+    {Say::LimitCommonPractice, "limit_common_practice"},
     {Say::OutsideStated, "outside_stated"},
     {Say::EditionNotAllowed, "edition_not_allowed"},
     {Say::EditionToChoose, "edition_to_choose"},

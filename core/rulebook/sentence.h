@@ -17,15 +17,16 @@ namespace hearth::rulebook {
 /// the comment gives the arguments in order. Codes are stable texts in snapshots (sayText).
 enum class Say {
     // general
-    ReadingMissing,     // - : a reading that this finding needs has not been entered
-    ReadingUnusable,    // - : what was typed can't be read as a number
-    LimitMissing,       // - : the rule book has no value: where to enter it
-    LimitFromMemory,    // - : check it against your copy of the standard, then confirm the entry
-    LimitSecondary,     // - : read in training notes or the trade press; confirm likewise
-    OutsideStated,      // measured, least, most
-    EditionNotAllowed,  // edition, date: this edition may not judge a test on that day
-    EditionToChoose,    // - : both editions may judge on this day: say which
-    EditionUsed,        // edition: it may judge a test on that day
+    ReadingMissing,       // - : a reading that this finding needs has not been entered
+    ReadingUnusable,      // - : what was typed can't be read as a number
+    LimitMissing,         // - : the rule book has no value: where to enter it
+    LimitFromMemory,      // - : check it against your copy of the standard, then confirm the entry
+    LimitSecondary,       // - : read in training notes or the trade press; confirm likewise
+    LimitCommonPractice,  // - : a habit of the trade; it advises only
+    OutsideStated,        // measured, least, most
+    EditionNotAllowed,    // edition, date: this edition may not judge a test on that day
+    EditionToChoose,      // - : both editions may judge on this day: say which
+    EditionUsed,          // edition: it may judge a test on that day
     // before the test
     SafeToTouchDone,
     SafeToTouchVoltage,

@@ -50,7 +50,8 @@ constexpr std::array kMeanings{
     ProvenanceText{
         Provenance::CommonPractice,
         QT_TRANSLATE_NOOP(
-            "Words", "A habit of the trade, with no source. It advises; it never fails anything alone.")},
+            "Words",
+            "A habit of the trade, with no source. It advises; it neither passes nor fails anything alone.")},
     ProvenanceText{Provenance::Firm, QT_TRANSLATE_NOOP("Words",
                                                        "Entered or confirmed by the firm from its own copy, "
                                                        "with name and date. It decides, and replaces "

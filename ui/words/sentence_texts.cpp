@@ -34,6 +34,11 @@ constexpr std::array kGeneral{
             "Words",
             "This limit was read in training notes or the trade press, not in the standard: check it against "
             "your copy, then confirm it in the rule book.")},
+    SayText{Say::LimitCommonPractice,
+            QT_TRANSLATE_NOOP("Words",
+                              "This figure is a habit of the trade and stands in no standard that "
+                              "was read: it advises and decides nothing. Confirm it in the rule "
+                              "book if your firm goes by it.")},
     SayText{Say::OutsideStated, QT_TRANSLATE_NOOP("Words", "%1 lies outside %2 to %3.")},
     SayText{
         Say::EditionNotAllowed,

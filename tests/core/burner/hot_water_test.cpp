@@ -133,7 +133,9 @@ TEST(HeatBalance, AdvisesOnly) {
         input.heatInput = Measured<NetPower>{NetPower(kilowatt, kKilowatt), {}};
         return heatBalanceFinding(input, rs::on(book));
     };
-    EXPECT_EQ(with(24.5).outcome, Outcome::Pass);
+    EXPECT_EQ(with(24.5).outcome, Outcome::LookAgain) << "a habit of the trade passes nothing";
+    EXPECT_TRUE(rulebook::says(with(24.5), Say::BalanceGood));
+    EXPECT_FALSE(rulebook::says(with(20), Say::BalanceGood));
     EXPECT_EQ(with(24.5).measured->value.text(), "0.98");
     EXPECT_EQ(with(20).outcome, Outcome::LookAgain) << "more out than in";
     EXPECT_EQ(with(20).why.say, Say::BalanceOutside);

@@ -56,6 +56,16 @@ TEST(Plausibility, FitsWhereTheReadingsBelongTogether) {
     EXPECT_EQ(finding.outcome, Outcome::Pass);
     EXPECT_EQ(finding.why.say, Say::PlausibleFits);
     EXPECT_EQ(judgedTogether(together(5.0, 10.4, Gas::Propane)).outcome, Outcome::Pass);
+    // Until the firm confirms it the tolerance is common practice, which passes nothing.
+    const auto shipped = rulebook::RuleBook::shipped();
+    const auto habit = plausibility(together(4.5, 9.2), flue::inForce(shipped));
+    EXPECT_EQ(habit.outcome, Outcome::LookAgain);
+    EXPECT_EQ(habit.why.say, Say::LimitCommonPractice);
+    EXPECT_TRUE(rulebook::says(habit, Say::PlausibleFits));
+    EXPECT_TRUE(rulebook::says(habit, Say::PlausibleCannotSee));
+    const auto impossible = plausibility(together(45, 9.2), flue::inForce(shipped));
+    EXPECT_EQ(impossible.why.say, Say::PlausibleOxygenAboveAir);
+    EXPECT_FALSE(rulebook::says(impossible, Say::PlausibleFits));
 }
 
 // What analysers show for a fuel, computed from O2 with 20.9 to 21 and CO2max 11.7 to 12.0, is never doubted.

@@ -44,6 +44,7 @@ TEST(Against, exactlyAtTheLimitIsNeverASilentPass) {
 TEST(Against, whatProvenanceMayDecideIsKept) {
     EXPECT_EQ(judged(limit(Provenance::Memory), {100.0, 0.0}).outcome, Outcome::LookAgain);
     EXPECT_EQ(judged(limit(Provenance::Memory), {900.0, 0.0}).outcome, Outcome::Fail);
+    EXPECT_EQ(judged(limit(Provenance::CommonPractice), {100.0, 0.0}).outcome, Outcome::LookAgain);
     EXPECT_EQ(judged(limit(Provenance::CommonPractice), {900.0, 0.0}).outcome, Outcome::LookAgain);
     EXPECT_EQ(judged(limit(Provenance::Maker), {900.0, 0.0}).outcome, Outcome::Fail);
     EXPECT_EQ(judged(limit(Provenance::Published, std::monostate{}), {900.0, 0.0}).outcome,

@@ -71,6 +71,22 @@ TEST(Conclude, BeyondFailsByTheDecisiveEntry) {
     auto habit = restingOn({Provenance::CommonPractice});
     concludeBeyond(habit, habit.limits.front(), {Say::NotSettled});
     EXPECT_EQ(habit.outcome, Outcome::LookAgain);
+    EXPECT_TRUE(says(habit, Say::LimitCommonPractice));
+}
+
+TEST(Conclude, AHabitOfTheTradePassesNothing) {
+    auto habit = restingOn({Provenance::CommonPractice});
+    concludeWithin(habit, {kWhy});
+    EXPECT_EQ(habit.outcome, Outcome::LookAgain);
+    EXPECT_EQ(habit.why.say, Say::LimitCommonPractice);
+    EXPECT_TRUE(says(habit, kWhy));
+    auto both = restingOn({Provenance::Published, Provenance::CommonPractice});
+    concludeWithin(both, {kWhy});
+    EXPECT_EQ(both.outcome, Outcome::LookAgain);
+    // What can be checked against a copy of a standard is said first.
+    auto memory = restingOn({Provenance::CommonPractice, Provenance::Memory});
+    concludeWithin(memory, {kWhy});
+    EXPECT_EQ(memory.why.say, Say::LimitFromMemory);
 }
 
 TEST(Conclude, TheRest) {

@@ -40,7 +40,7 @@ struct DecideCase {
     Outcome beyond;
 };
 
-// The rule book's rule on provenance: nothing passes on memory alone, a habit of the trade fails nothing.
+// The rule book's rule on provenance: nothing passes on memory alone, a habit of the trade advises only.
 TEST(Decide, FollowsTheProvenance) {
     const DecideCase cases[] = {
         {Provenance::Published, Outcome::Pass, Outcome::Fail},
@@ -48,7 +48,7 @@ TEST(Decide, FollowsTheProvenance) {
         {Provenance::Maker, Outcome::Pass, Outcome::Fail},
         {Provenance::Secondary, Outcome::LookAgain, Outcome::Fail},
         {Provenance::Memory, Outcome::LookAgain, Outcome::Fail},
-        {Provenance::CommonPractice, Outcome::Pass, Outcome::LookAgain},
+        {Provenance::CommonPractice, Outcome::LookAgain, Outcome::LookAgain},
     };
     for (const auto& c : cases) {
         EXPECT_EQ(decide(true, c.provenance), c.within);
