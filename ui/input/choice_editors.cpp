@@ -21,6 +21,7 @@ ChoiceEditor::ChoiceEditor(QWidget* parent, const std::vector<ChoiceItem>& choic
         Q_EMIT edited();
         commit();
     });
+    connect(m_choice, &ChoiceField::answered, this, &ChoiceEditor::answered);
 }
 
 void ChoiceEditor::setText(const QString& text) {

@@ -286,6 +286,9 @@ bool ChoiceField::pickByLetter(const QString& letter) {
         if (isMeant || (several && letter[0] == u' ' && i == m_at)) {
             several ? toggle(i) : choose(segment.code);
             Q_EMIT picked();
+            if (!several && !m_readOnly) {
+                Q_EMIT answered();
+            }
             return true;
         }
     }

@@ -36,6 +36,8 @@ class ChoiceField : public QWidget {
     void moved();
     /// By letter or click: meant as it is.
     void picked();
+    /// By letter, and that is all there is to say here; after picked().
+    void answered();
 
   protected:
     void paintEvent(QPaintEvent* event) override;

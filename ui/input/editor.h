@@ -48,6 +48,8 @@ class Editor : public QWidget {
 
   Q_SIGNALS:
     void committed(const QString& text);
+    /// A single key gave a whole answer, and it is committed: a form may go on to the next field.
+    void answered();
     /// While typing, before it is committed (for live checks; nothing is stored on it).
     void edited();
 };

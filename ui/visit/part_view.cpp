@@ -191,6 +191,8 @@ SheetField* PartView::addField(shell::Fields* fields, SheetField* field, const Q
 
 SheetField* PartView::adopt(SheetField* field) {
     m_fields.push_back(field);
+    connect(field->editor(), &input::Editor::answered, this,
+            [this, editor = field->editor()] { Q_EMIT answered(editor); });
     field->refill();
     field->editor()->setReadOnly(model().isReadOnly());
     return field;

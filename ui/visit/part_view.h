@@ -55,6 +55,8 @@ class PartView : public QWidget {
   Q_SIGNALS:
     /// Fields came or went: the order of the Tab key is to be set again.
     void stopsChanged();
+    /// A field was answered by one key.
+    void answered(input::Editor* editor);
     /// Something that has to be seen now came up (what to do first).
     void urgent(QWidget* what);
 

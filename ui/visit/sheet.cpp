@@ -136,6 +136,7 @@ void VisitSheet::rebuild() {
 
 void VisitSheet::listenTo(PartView* part) {
     connect(part, &PartView::stopsChanged, this, &VisitSheet::orderTabs);
+    connect(part, &PartView::answered, this, &VisitSheet::goOnFrom);
     connect(part, &PartView::urgent, this, [this](QWidget* what) {
         QMetaObject::invokeMethod(
             this,
@@ -252,10 +253,12 @@ bool VisitSheet::eventFilter(QObject* watched, QEvent* event) {
             step(key->key() == Qt::Key_PageUp ? -1 : 1);
             return true;
         }
-        // Nobody who goes from field to field finds an unsafe situation by one Enter too many.
-        if (shell::isEnter(*key) && key->modifiers() == Qt::NoModifier && isPassedByEnter(watched)) {
-            return focusNextChild();
+        if (shell::isEnter(*key) && goByEnter(watched, *key)) {
+            return true;
         }
+        const bool isModifier =
+            key->text().isEmpty() && key->key() >= Qt::Key_Shift && key->key() <= Qt::Key_ScrollLock;
+        m_wentOn = m_wentOn && isModifier;
     }
     return QWidget::eventFilter(watched, event);
 }

@@ -21,9 +21,10 @@ class TightnessPart;
 
 /// The visit sheet: spine, paper, margin; and the keys that go over all of it.
 ///
-/// Enter goes to the next field, PageUp and PageDown to the part before and after, Ctrl+K into the spine,
-/// Ctrl+M into the margin and back, F1 opens the source of what is judged at the field, Shift+F1 its page in
-/// the rule book, Ctrl+Enter starts and stops the timed test, Ctrl+I issues, Escape leaves the sheet.
+/// Enter goes to the next field, Shift+Enter to the one before, a letter that answers goes on by itself;
+/// PageUp and PageDown to the part before and after, Ctrl+K into the spine, Ctrl+M into the margin and back,
+/// F1 opens the source of what is judged at the field, Shift+F1 its page in the rule book, Ctrl+Enter starts
+/// and stops the timed test, Ctrl+I issues, Escape leaves the sheet.
 class VisitSheet : public QWidget {
     Q_OBJECT
     Q_DISABLE_COPY_MOVE(VisitSheet)
@@ -75,6 +76,8 @@ class VisitSheet : public QWidget {
     void goToMargin();
     void stepInMargin(int by);
     bool answerKey(QKeyEvent* event);
+    void goOnFrom(input::Editor* answered);
+    bool goByEnter(QObject* watched, const QKeyEvent& key);
     void toggleClock();
     [[nodiscard]] PartView* partOfFocus() const;
     [[nodiscard]] SheetField* fieldOfFocus() const;
@@ -87,6 +90,7 @@ class VisitSheet : public QWidget {
     QScrollArea* m_scroll;
     SheetPaper* m_paper = nullptr;
     reg::VisitId m_builtFor;
+    bool m_wentOn = false;       // the last key was an answer, which went on by itself
     QPointer<QWidget> m_before;  // the field that Ctrl+K and Ctrl+M left
 };
 

@@ -8,10 +8,13 @@
 #include "ui/visit/wanted.h"
 
 #include <QApplication>
+#include <QKeyEvent>
+#include <QPlainTextEdit>
 #include <QScrollArea>
 #include <QScrollBar>
 
 #include <algorithm>
+#include <utility>
 
 namespace hearth::ui::visit {
 
@@ -124,6 +127,30 @@ void VisitSheet::step(int by) {
         to = std::clamp<std::ptrdiff_t>(to + by, 0, last);
         goTo(parts[static_cast<std::size_t>(to)]->ref());
     } while (partOfFocus() == now && to > 0 && to < last);
+}
+
+/// Enter from habit after an answer that has gone on already would leave the next field out, and what is
+/// typed after that would stand one field too far: it is taken as the end of the answer.
+void VisitSheet::goOnFrom(input::Editor* answered) {
+    const QWidget* field = answered->focusTarget();
+    const bool wasKept = !field->property("problem").toBool();
+    if (wasKept && field == QApplication::focusWidget()) {
+        focusNextChild();
+        m_wentOn = true;
+    }
+}
+
+bool VisitSheet::goByEnter(QObject* watched, const QKeyEvent& key) {
+    const bool wentOn = std::exchange(m_wentOn, false);
+    const auto modifiers = key.modifiers() & ~Qt::KeypadModifier;
+    if (modifiers == Qt::ShiftModifier && qobject_cast<QPlainTextEdit*>(watched) == nullptr) {
+        return focusPreviousChild();
+    }
+    if (modifiers != Qt::NoModifier) {
+        return false;
+    }
+    // Nobody who goes from field to field finds an unsafe situation by one Enter too many.
+    return wentOn || (isPassedByEnter(watched) && focusNextChild());
 }
 
 void VisitSheet::follow(QWidget* focus) {
