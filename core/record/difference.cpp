@@ -99,6 +99,7 @@ class Taken {
         add({}, {}, head.subject);
     }
     void take(const WriteIn&) {}  // empty lines to write on say nothing
+    void take(const Plots&) {}    // drawn from what is told in figures beside it
     void take(const Signatures& signatures) {
         for (const auto& one : signatures.signatures) {
             add({}, one.caption, joinedLines({one.name, one.detail}));

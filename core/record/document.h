@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/calendar/civil_date.h"
+#include "core/record/plot.h"
 #include "core/rulebook/finding.h"
 
 #include <optional>
@@ -136,7 +137,7 @@ struct WriteIn {
 };
 
 using Block = std::variant<Headline, FieldGrid, Table, FindingList, Paragraph, Signatures, Statements, Alert,
-                           LetterHead, WriteIn>;
+                           LetterHead, WriteIn, Plots>;
 
 /// The firm's picture at the head of the first page. A snapshot holds its digest and type; the bytes lie once
 /// in the store, which puts them in when it reads a record. Without its bytes the page is the same without

@@ -193,6 +193,7 @@ struct BlockToJson {
     Json operator()(const WriteIn& block) const {
         return {{"block", "write_in"}, {"title", block.title}, {"fields", listOf(block.fields, kToJson)}};
     }
+    Json operator()(const Plots& block) const { return record::jsonOf(block); }
 };
 
 Block headlineOf(const Json& json) {
@@ -239,9 +240,13 @@ Block writeInOf(const Json& json) {
     return WriteIn{json.at("title"), valuesOf(json.at("fields"), writeFieldOf)};
 }
 
+Block plotsBlockOf(const Json& json) {
+    return plotsOf(json);
+}
+
 Block blockOf(const Json& json) {
     using Reader = Block (*)(const Json&);
-    constexpr std::array<std::pair<std::string_view, Reader>, 10> kReaders{{
+    constexpr std::array<std::pair<std::string_view, Reader>, 11> kReaders{{
         {"headline", headlineOf},
         {"fields", fieldGridOf},
         {"table", tableOf},
@@ -252,6 +257,7 @@ Block blockOf(const Json& json) {
         {"alert", alertOf},
         {"letter_head", letterHeadOf},
         {"write_in", writeInOf},
+        {"plots", plotsBlockOf},
     }};
     const auto name = json.at("block").get<std::string>();
     for (const auto& [known, read] : kReaders) {

@@ -17,6 +17,9 @@ using Json = nlohmann::json;
 /// Throws std::exception when the JSON is not a document's.
 [[nodiscard]] Document documentOf(const Json& json);
 
+[[nodiscard]] Json jsonOf(const Plots& plots);
+[[nodiscard]] Plots plotsOf(const Json& json);  // throws likewise
+
 [[nodiscard]] Json jsonOf(const rulebook::Value& value);
 [[nodiscard]] Json jsonOf(const rulebook::Finding& finding);
 

@@ -17,7 +17,8 @@ struct LaidOut {
 /// A document placed on pages; what Layout holds, open to the folder's own files and tests.
 [[nodiscard]] LaidOut layOut(const record::Document& document, const PageOptions& options);
 
-/// Paints one page; the painter's unit is a millimetre.
-void paintPage(QPainter& painter, const Page& page);
+/// Paints one page; the painter's unit is a millimetre. Paper is white whatever the window's scheme; a plot
+/// that stands in the window is painted in its scheme.
+void paintPage(QPainter& painter, const Page& page, look::Scheme scheme = look::Scheme::Light);
 
 }  // namespace hearth::ui::paper

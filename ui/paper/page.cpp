@@ -16,6 +16,12 @@ struct Mover {
     void operator()(ShapeItem& item) const { item.box.translate(by); }
     void operator()(PictureItem& item) const { item.box.translate(by); }
     void operator()(CodeItem& item) const { item.origin += by; }
+    void operator()(LineItem& item) const {
+        for (QPointF& point : item.points) {
+            point += by;
+        }
+    }
+    void operator()(MarkItem& item) const { item.centre += by; }
 };
 
 }  // namespace

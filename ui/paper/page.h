@@ -65,7 +65,25 @@ struct PictureItem {
     QImage image;
 };
 
-using Item = std::variant<TextItem, RuleItem, FrameItem, ShapeItem, CodeItem, PictureItem>;
+/// Joined points: a plot's line, a pen's stroke.
+enum class Stroke { Solid, Dashed, Dotted };
+struct LineItem {
+    QList<QPointF> points;
+    double thickness = 0;
+    look::Role role = look::Role::Ink;
+    Stroke stroke = Stroke::Solid;
+};
+/// A plot's mark around a point. The filled ones keep clear of what lies below them by a rim of paper.
+enum class Mark { Disc, Ring, Square, Diamond, Triangle };
+struct MarkItem {
+    QPointF centre;
+    double size = 0;  // across
+    Mark mark = Mark::Disc;
+    look::Role role = look::Role::Ink;
+};
+
+using Item =
+    std::variant<TextItem, RuleItem, FrameItem, ShapeItem, CodeItem, PictureItem, LineItem, MarkItem>;
 
 template <typename T>
 void append(std::vector<T>& to, std::vector<T> from) {

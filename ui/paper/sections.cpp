@@ -315,6 +315,7 @@ std::vector<Group> groupsOf(const record::Document& document, const Setting& set
         void operator()(const record::Alert& block) { addAlert(groups, block, setting); }
         void operator()(const record::LetterHead& block) { addLetterHead(groups, block, setting); }
         void operator()(const record::WriteIn& block) { addWriteIn(groups, block, setting); }
+        void operator()(const record::Plots& block) { addPlots(groups, block, setting); }
     };
     std::vector<Group> groups;
     for (const record::Block& block : document.blocks) {

@@ -30,6 +30,7 @@ void addSignatures(std::vector<Group>& groups, const record::Signatures& block, 
 void addAlert(std::vector<Group>& groups, const record::Alert& block, const Setting& setting);
 void addLetterHead(std::vector<Group>& groups, const record::LetterHead& block, const Setting& setting);
 void addWriteIn(std::vector<Group>& groups, const record::WriteIn& block, const Setting& setting);
+void addPlots(std::vector<Group>& groups, const record::Plots& block, const Setting& setting);
 
 [[nodiscard]] std::vector<Group> groupsOf(const record::Document& document, const Setting& setting);
 

@@ -69,6 +69,7 @@ void addSeries(const DocumentPage& page, Blocks& blocks) {
     }
     table.note = holes ? page.text(QT_TRANSLATE_NOOP("Words", "—: not entered.")) : std::string();
     blocks.emplace_back(std::move(table));
+    addRoomPlots(page, blocks);
 }
 
 /// Where the alarms are, and what was seen in each room.

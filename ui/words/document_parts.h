@@ -60,6 +60,10 @@ void addServiceRecord(const DocumentPage& page, Blocks& blocks);
 [[nodiscard]] std::vector<std::string> fittingDetails(const DocumentPage& page,
                                                       const reg::Situation& situation);
 void addWarningNotice(const DocumentPage& page, Blocks& blocks);
+// document_plots.cpp
+/// Plots of what was read; no block where nothing can be drawn.
+void addTestPlots(const DocumentPage& page, const reg::Test& test, Blocks& blocks);
+void addRoomPlots(const DocumentPage& page, Blocks& blocks);
 // document_investigation.cpp
 void addInvestigation(const DocumentPage& page, Blocks& blocks);
 // document_larger.cpp

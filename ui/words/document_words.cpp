@@ -167,6 +167,7 @@ void addTightnessRecord(const DocumentPage& page, Blocks& blocks) {
     for (const auto& test : page.tests()) {
         blocks.emplace_back(testedGrid(page, test));
         blocks.emplace_back(readingTable(page, test));
+        addTestPlots(page, test, blocks);
     }
     blocks.emplace_back(beforeGrid(page));
     blocks.emplace_back(findingList(page));

@@ -47,6 +47,8 @@ std::vector<Case> cases() {
         {"short_letter_copy", shortDocument(), optionsFor(PaperSize::Letter, Stamp::Copy)},
         {"longest", longestDocument(), optionsFor(PaperSize::A4)},
         {"longest_letter_copy", longestDocument(), optionsFor(PaperSize::Letter, Stamp::Copy)},
+        {"plots", testing::plotDocument(), optionsFor(PaperSize::A4)},
+        {"plots_letter", testing::plotDocument(), optionsFor(PaperSize::Letter)},
         {"draft", draft(), {PaperSize::A4, Stamp::None, {}}},
         {"empty", emptyOne(), {PaperSize::A4, Stamp::None, {}}},
     };

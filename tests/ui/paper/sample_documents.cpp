@@ -241,7 +241,96 @@ void addTexts(QStringList& to, const WriteIn& block) {
     }
 }
 
+void addTexts(QStringList& to, const Plots& block) {
+    add(to, block.title);
+    for (const Plot& plot : block.plots) {
+        add(to, plot.title);
+        add(to, plot.y.title);
+        add(to, plot.x.title);
+        const auto addNames = [&](const auto& parts) {
+            for (const auto& part : parts) {
+                add(to, part.name);
+            }
+        };
+        addNames(plot.series);
+        addNames(plot.limits);
+        addNames(plot.bands);
+        addNames(plot.marks);
+    }
+    add(to, block.note);
+}
+
+quantity::Decimal figure(const char* text) {
+    return *quantity::Decimal::parse(text);
+}
+
+Plot stagePlot() {
+    Plot plot;
+    plot.title = "Tightness";
+    plot.y.title = "pressure, mbar";
+    plot.x.ticks = {{figure("0"), "start, 09:46"}, {figure("1"), "end, 09:48"}};
+    plot.series = {{"read; the bar is the uncertainty of the change, ±0.02 mbar",
+                    PlotShape::Disc,
+                    true,
+                    true,
+                    {{figure("0"), figure("20.70"), {}, "20.70"},
+                     {figure("1"), figure("20.66"), figure("0.02"), "20.66"}}}};
+    plot.limits = {{figure("20.50"), "No perceptible movement: 0.20 mbar", false},
+                   {figure("19.70"), "Drop below which the volume need not be known: 1.00 mbar", true}};
+    return plot;
+}
+
+Plot roomPlot() {
+    Plot plot;
+    plot.title = "Carbon monoxide over time";
+    plot.y = {"ppm", {}, true};
+    plot.x = {"minutes since the first reading", {}, true};
+    PlotSeries room{"in the room", PlotShape::Disc, true, true, {}};
+    for (const auto& [at, level] : std::vector<std::pair<const char*, const char*>>{
+             {"0", "2"}, {"5", "9"}, {"10", ""}, {"15", "31"}, {"20", "36"}, {"30", "34.5"}}) {
+        room.points.push_back(
+            {figure(at), *level == 0 ? std::nullopt : std::optional(figure(level)), {}, {}});
+    }
+    plot.series = {{"outdoors", PlotShape::Ring, true, true, {{figure("0"), figure("0"), {}, "0"}}}, room};
+    plot.limits = {{figure("10"), "From here the source is looked for: 10 ppm", true}};
+    plot.marks = {{figure("12"), "appliance lit"}, {figure("24"), "windows opened"}};
+    return plot;
+}
+
+Plot tracePlot() {
+    Plot plot;
+    plot.title = repeated("A trace of many points with a long name ", 3);
+    plot.y.title = "ratio CO/CO₂";
+    plot.x.title = "seconds";
+    PlotSeries trace{"", PlotShape::Disc, true, false, {}};
+    for (int i = 0; i < 240; ++i) {
+        trace.points.push_back({quantity::Decimal(i, 0), quantity::Decimal(8 + (i * 7) % 13, 4), {}, {}});
+    }
+    plot.series = {trace};
+    plot.bands = {{figure("0.0006"), figure("0.0018"), repeated("what the maker gives ", 6)}};
+    return plot;
+}
+
+Plot singlePlot() {
+    Plot plot;
+    plot.title = "One figure";
+    plot.y.title = "kW";
+    plot.series = {{"", PlotShape::Triangle, true, true, {{figure("3"), figure("-24.10"), {}, "−24.10"}}}};
+    return plot;
+}
+
 }  // namespace
+
+Document plotDocument() {
+    Document document = frame();
+    document.blocks = {Headline{Outcome::Pass, "Plots.", {}},
+                       Plots{"Readings of the test", {stagePlot(), stagePlot()}, "A note below them."},
+                       Plots{"", {roomPlot()}, ""},
+                       Plots{"", {singlePlot(), Plot{}}, ""},
+                       Plots{"Three and one", {tracePlot(), stagePlot(), roomPlot(), stagePlot()}, ""},
+                       signatures()};
+    return document;
+}
 
 Document usualDocument() {
     Document document = frame();

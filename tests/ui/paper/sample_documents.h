@@ -16,6 +16,9 @@ namespace hearth::testing {
 /// over pages.
 [[nodiscard]] record::Document longestDocument();
 
+/// Plots of every kind: a gap, a trace without marks, bands, limits, events, names over several lines.
+[[nodiscard]] record::Document plotDocument();
+
 /// A digest of the right length, of nothing.
 [[nodiscard]] std::string sampleDigest();
 

@@ -94,6 +94,28 @@ class TextCollector {
             add(field.ticks);
         }
     }
+    void operator()(const record::Plots& block) {
+        add(block.title);
+        for (const auto& plot : block.plots) {
+            add(plot.title);
+            for (const auto* axis : {&plot.y, &plot.x}) {
+                add(axis->title);
+                addEach(axis->ticks, [](const auto& tick) { return tick.text; });
+            }
+            const auto name = [](const auto& part) { return part.name; };
+            addEach(plot.series, name);
+            addEach(plot.limits, name);
+            addEach(plot.bands, name);
+            addEach(plot.marks, name);
+        }
+        add(block.note);
+    }
+    template <class Parts, class Text>
+    void addEach(const Parts& parts, Text text) {
+        for (const auto& part : parts) {
+            add(text(part));
+        }
+    }
 
     std::vector<std::string> texts;
 };

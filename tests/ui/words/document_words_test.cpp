@@ -20,6 +20,7 @@ using record::FieldGrid;
 using record::FindingList;
 using record::Headline;
 using record::Paragraph;
+using record::Plots;
 using record::Signatures;
 using record::Table;
 using reg::Item;
@@ -185,12 +186,14 @@ TEST_F(DocumentTest, StandsInTheOrderOfTheWork) {
             titles.push_back(list->title);
         } else if (const auto* paragraph = std::get_if<Paragraph>(&block)) {
             titles.push_back(paragraph->title);
+        } else if (std::holds_alternative<Plots>(block)) {
+            titles.emplace_back("plots");
         } else {
             titles.emplace_back("signatures");
         }
     }
     EXPECT_EQ(titles, (std::vector<std::string>{"headline", "Who and where", "Gauges", "Installation",
-                                                "Pipework", "What was tested", "Readings as taken",
+                                                "Pipework", "What was tested", "Readings as taken", "plots",
                                                 "Smell and safe to touch", "Findings, with the limits used",
                                                 "Purge", "Joints and pressures", "Remarks", "signatures"}));
     EXPECT_EQ(made.title, "Gas tightness and purge record");

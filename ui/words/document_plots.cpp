@@ -1,0 +1,30 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/words/document_parts.h"
+#include "ui/words/plot_words.h"
+
+/// Plots beside the figures that they are drawn from.
+namespace hearth::ui::words {
+
+namespace {
+
+PlotSource plotSource(const DocumentPage& page) {
+    return {page.file(), page.findings(), page.words()};
+}
+
+void addPlots(record::Plots plots, Blocks& blocks) {
+    if (!plots.plots.empty()) {
+        blocks.emplace_back(std::move(plots));
+    }
+}
+
+}  // namespace
+
+void addTestPlots(const DocumentPage& page, const reg::Test& test, Blocks& blocks) {
+    addPlots(testPlots(plotSource(page), test.id), blocks);
+}
+
+void addRoomPlots(const DocumentPage& page, Blocks& blocks) {
+    addPlots(roomPlots(plotSource(page)), blocks);
+}
+
+}  // namespace hearth::ui::words
