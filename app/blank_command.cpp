@@ -5,6 +5,7 @@
 #include "core/record/snapshot.h"
 #include "core/store/firm_logo.h"
 #include "ui/paper/paper.h"
+#include "ui/shell/paper_choice.h"
 #include "ui/words/blank_words.h"
 
 #include <QDir>
@@ -66,8 +67,10 @@ std::string listOfKinds(const Desk& desk) {
 }
 
 Result<void> writeBlank(const ui::words::BlankInput& input, const ui::words::Words& words,
-                        const QString& path) {
-    const auto pdf = ui::paper::toPdf(ui::words::blankFor(input, words), {});
+                        record::Paper paper, const QString& path) {
+    auto blank = ui::words::blankFor(input, words);
+    blank.paper = paper;
+    const auto pdf = ui::paper::toPdf(blank, {});
     return pdf ? writeFile(path, pdf->toStdString(), IfThere::Refuse) : tl::unexpected(pdf.error());
 }
 
@@ -117,10 +120,11 @@ Exit runBlank(const CommandLine& line, store::Store& store, const Desk& desk) {
         return complain(numbers.error(), desk);
     }
     const ui::words::Words words(qstring(firm->language));
+    const auto paper = ui::shell::firmsPaper(store);
     for (const auto& number : *numbers) {
         const QString path =
             QDir(*line.into).filePath(line.words.front() + u' ' + qstring(number) + QStringLiteral(".pdf"));
-        if (const auto written = writeBlank({*kind, *firm, number, *logo}, words, path); !written) {
+        if (const auto written = writeBlank({*kind, *firm, number, *logo}, words, paper, path); !written) {
             return complain(written.error(), desk);
         }
         desk.console.say(path);

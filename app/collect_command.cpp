@@ -105,7 +105,7 @@ Exit runCollect(const CommandLine& line, const Desk& desk) {
         return complain(written.error(), desk);
     }
     desk.console.say(tr("Records written: %1").arg(written->records));
-    return Exit::Done;
+    return written->failure ? complain(*written->failure, desk) : Exit::Done;
 }
 
 }  // namespace hearth::app

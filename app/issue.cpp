@@ -3,6 +3,7 @@
 
 #include "core/store/firm_logo.h"
 #include "ui/paper/paper.h"
+#include "ui/shell/paper_choice.h"
 #include "ui/words/document_words.h"
 #include "ui/words/words.h"
 
@@ -89,6 +90,7 @@ Result<store::RecordId> issueRecord(store::Store& store, const Clock& clock, rec
         return tl::unexpected(fault.error());
     }
     request.snapshot.document = ui::words::documentFor(input, words);
+    request.snapshot.document.paper = ui::shell::firmsPaper(store);
     if (supersedes) {
         const auto line = replaces(store, *supersedes, reason, words);
         if (!line) {

@@ -5,6 +5,7 @@
 #include "app/stores.h"
 #include "core/store/store.h"
 #include "ui/paper/paper.h"
+#include "ui/shell/paper_choice.h"
 #include "ui/words/key_words.h"
 
 namespace hearth::app {
@@ -40,8 +41,9 @@ Result<std::string> keyFile(const store::Store& store, const std::vector<store::
     if (!firm) {
         return tl::unexpected(firm.error());
     }
-    const auto page =
+    auto page =
         ui::words::keyDocument(desk.words, *firm, shownKeysOf(keys), desk.clock.today("Europe/London"));
+    page.paper = ui::shell::firmsPaper(store);
     return ui::paper::toPdf(page, {}).map([](const QByteArray& pdf) { return pdf.toStdString(); });
 }
 

@@ -11,10 +11,10 @@
         </translation>
     </message>
     <message numerus="yes">
-        <source>Stopped. %n record(s) written.</source>
+        <source>%n record(s) sent to the printer.</source>
         <translation>
-            <numerusform>Stopped. %n record written.</numerusform>
-            <numerusform>Stopped. %n records written.</numerusform>
+            <numerusform>%n record sent to the printer.</numerusform>
+            <numerusform>%n records sent to the printer.</numerusform>
         </translation>
     </message>
     <message numerus="yes">

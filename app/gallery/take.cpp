@@ -19,7 +19,10 @@ constexpr QSize kWindow(1280, 800);
 
 class NoPrinting final : public ui::paper::Printing {
   public:
-    Result<bool> print(const record::Document&, const ui::paper::PageOptions&) override { return false; }
+    Result<bool> print(const record::Document&, const ui::paper::PageOptions&, record::Paper) override {
+        return false;
+    }
+    ui::paper::PrintedParts printMany(const ui::paper::PrintJob&) override { return {false, 0, {}}; }
 };
 
 void settle(QWidget& window) {

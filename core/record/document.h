@@ -149,6 +149,9 @@ struct Logo {
     bool operator==(const Logo&) const = default;
 };
 
+/// What it is laid out for. A record stays on the paper that it was issued on.
+enum class Paper { A4, Letter };
+
 struct Document {
     std::string kind;  // kindCode
     std::string language = "en";
@@ -165,6 +168,7 @@ struct Document {
     std::string revisionWord;  // "revision %1"
     std::string digestWord;    // "digest"
     std::string supersedes;    // worded line: "replaces A-000016 revision 1: …"; empty: none
+    Paper paper = Paper::A4;
     std::vector<Block> blocks;
     bool operator==(const Document&) const = default;
 };

@@ -15,6 +15,8 @@ using record::jsonOf;  // those of the header beside those below
 
 using rulebook::Outcome;
 
+constexpr const char* kLetterPaper = "letter";
+
 std::string textOf(double number) {
     std::array<char, 32> buffer{};
     const auto written = std::to_chars(buffer.data(), buffer.data() + buffer.size(), number);
@@ -294,6 +296,10 @@ Json jsonOf(const Document& document) {
     if (document.logo) {
         json["logo"] = {{"digest", document.logo->digest}, {"media_type", document.logo->mediaType}};
     }
+    // For the same reason nothing is said of A4.
+    if (document.paper == Paper::Letter) {
+        json["paper"] = kLetterPaper;
+    }
     return json;
 }
 
@@ -317,6 +323,12 @@ Document documentOf(const Json& json) {
     document.digestWord = json.at("digest_word");
     document.supersedes = json.at("supersedes");
     document.blocks = valuesOf(json.at("blocks"), blockOf);
+    if (const auto paper = json.find("paper"); paper != json.end()) {
+        if (*paper != kLetterPaper) {
+            throw std::invalid_argument("no paper");
+        }
+        document.paper = Paper::Letter;
+    }
     return document;
 }
 

@@ -4,6 +4,7 @@
 #include "app/demo.h"
 #include "tests/support/files.h"
 #include "tests/support/fixed_clock.h"
+#include "ui/shell/paper_choice.h"
 
 #include <algorithm>
 #include <gmock/gmock.h>
@@ -50,6 +51,22 @@ TEST_F(IssueTest, ARecordFreezesWhatWasJudged) {
     EXPECT_THAT(record.document.issued, HasSubstr("26 November 2026"));
     EXPECT_THAT(record.document.banner, Not(::testing::IsEmpty())) << "a demonstration says so";
     EXPECT_EQ(record.pdf.substr(0, 5), "%PDF-");
+    EXPECT_TRUE(m_store->verify());
+}
+
+TEST_F(IssueTest, ARecordStaysOnThePaperThatItWasIssuedOn) {
+    const auto widthOf = [](const std::string& pdf) {
+        const auto at = pdf.find("/MediaBox [");
+        return at == std::string::npos ? std::string() : pdf.substr(at, 30);
+    };
+    const auto before = issueRecord(*m_store, m_clock, m_ready, std::nullopt, {}).value();
+    ASSERT_TRUE(ui::shell::keepPaper(*m_store, record::Paper::Letter));
+    const auto letter = issueRecord(*m_store, m_clock, m_ready, std::nullopt, {}).value();
+    ASSERT_TRUE(ui::shell::keepPaper(*m_store, record::Paper::A4));
+    EXPECT_EQ(m_store->record(before)->document.paper, record::Paper::A4);
+    EXPECT_EQ(m_store->record(letter)->document.paper, record::Paper::Letter);
+    EXPECT_THAT(widthOf(m_store->record(before)->pdf), HasSubstr("0 0 595"));
+    EXPECT_THAT(widthOf(m_store->record(letter)->pdf), HasSubstr("0 0 612"));
     EXPECT_TRUE(m_store->verify());
 }
 

@@ -23,7 +23,10 @@ using ::testing::HasSubstr;
 
 class NoPrinter final : public ui::paper::Printing {
   public:
-    Result<bool> print(const record::Document&, const ui::paper::PageOptions&) override { return false; }
+    Result<bool> print(const record::Document&, const ui::paper::PageOptions&, record::Paper) override {
+        return false;
+    }
+    ui::paper::PrintedParts printMany(const ui::paper::PrintJob&) override { return {false, 0, {}}; }
 };
 
 class WindowTest : public ::testing::Test {

@@ -20,6 +20,7 @@ class NumberingPart;
 class FirmPart;
 class InstrumentsPart;
 class KeepingPart;
+class PaperPart;
 class SigningPart;
 class StorePart;
 
@@ -51,6 +52,7 @@ class FirmPlace : public shell::Place, public shell::FirmOpener {
     InstrumentsPart* m_instruments = nullptr;
     EmergencyPart* m_emergency = nullptr;
     LettersPart* m_letters = nullptr;
+    PaperPart* m_paper = nullptr;
     SigningPart* m_signing = nullptr;
     StorePart* m_store = nullptr;
     BackupsPart* m_backups = nullptr;

@@ -2,6 +2,7 @@
 #include "ui/firm/signing_part.h"
 
 #include "ui/shell/file_pattern.h"
+#include "ui/shell/paper_choice.h"
 #include "ui/shell/saving.h"
 #include "ui/words/key_words.h"
 
@@ -253,9 +254,10 @@ void SigningPart::printKey() {
     if (!keys || keys->empty() || !firm) {
         return;
     }
-    const auto printed = m_context.printing.print(
-        words::keyDocument(m_context.words, *firm, shownKeys(*keys), m_context.clock.today("Europe/London")),
-        {});
+    auto page =
+        words::keyDocument(m_context.words, *firm, shownKeys(*keys), m_context.clock.today("Europe/London"));
+    page.paper = shell::firmsPaper(m_context.store);
+    const auto printed = m_context.printing.print(page, {}, page.paper);
     if (!printed) {
         tellFailed(printed.error());
     }

@@ -70,7 +70,7 @@ void appendBody(std::vector<Item>& to, const FlowPage& flowed, const QPointF& co
 
 LaidOut layOut(const record::Document& document, const PageOptions& options) {
     const TypeSetter type;
-    const Sheet sheet = sheetFor(document, options.size);
+    const Sheet sheet = sheetFor(document, sizeOf(document, options));
     const Furniture furniture(document, options, type, sheet);
     std::vector<Group> groups =
         groupsOf(document, {type, sheet.width(), furniture.proofWidth(), furniture.proofHeight(),

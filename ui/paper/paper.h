@@ -9,21 +9,26 @@
 #include <QPainter>
 #include <QString>
 
+#include <functional>
 #include <memory>
+#include <optional>
 #include <vector>
 
 /// A document as data -> layout in millimetres -> one painter for preview, PDF and printer.
 namespace hearth::ui::paper {
 
-enum class PaperSize { A4, Letter };
+using PaperSize = record::Paper;
 /// Stamped across a reprint's head where true. Not part of the snapshot.
 enum class Stamp { None, Copy, Superseded, Void };
 
 struct PageOptions {
-    PaperSize size = PaperSize::A4;
+    std::optional<PaperSize> size;  // to be laid out for, instead of the document's own
     Stamp stamp = Stamp::None;
     std::string digest;  // of the snapshot; printed (and in the QR) when not empty
 };
+[[nodiscard]] inline PaperSize sizeOf(const record::Document& document, const PageOptions& options) {
+    return options.size.value_or(document.paper);
+}
 
 /// Pages laid out in millimetres. Pure of any device: the same layout is painted everywhere.
 class Layout {
@@ -61,13 +66,37 @@ class Layout {
 /// One page as an image of `dotsPerInch`.
 [[nodiscard]] QImage toImage(const Layout& layout, int page, double dotsPerInch);
 
+/// One of many documents that are printed as one job.
+struct PrintPart {
+    record::Document document;
+    PageOptions options;
+};
+/// Asked for the next one when it is its turn; nothing: the job ends there. An error ends it too.
+using NextPrintPart = std::function<Result<std::optional<PrintPart>>()>;
+struct PrintJob {
+    QString name;  // what the queue calls it
+    PaperSize sheet = PaperSize::A4;
+    NextPrintPart next;
+};
+struct PrintedParts {
+    bool wanted = true;            // false: the person would rather not
+    int parts = 0;                 // that went to the printer, each whole
+    std::optional<Error> failure;  // of the part after those, or of the printer, and then there are none
+};
+
 /// Shows the system's print dialog and prints; the only place that makes a QPrinter, and only when called.
-/// False when the person cancelled. Error: PrinterFailed. (ui/paper/printing.cpp)
+/// What was laid out for another paper than the printer holds is made smaller, so that nothing of it is cut.
+/// (ui/paper/printing.cpp)
 class Printing {
   public:
     virtual ~Printing() = default;
-    [[nodiscard]] virtual Result<bool> print(const record::Document& document,
-                                             const PageOptions& options) = 0;
+    /// False when the person cancelled. `sheet`: what the printer holds, unless the person says otherwise.
+    /// Errors: LetterMissingInFont; PrinterFailed.
+    [[nodiscard]] virtual Result<bool> print(const record::Document& document, const PageOptions& options,
+                                             PaperSize sheet) = 0;
+    /// The job is begun with the first part: without one there is none. Where it is printed on both sides,
+    /// each part begins on a sheet of its own.
+    [[nodiscard]] virtual PrintedParts printMany(const PrintJob& job) = 0;
 };
 [[nodiscard]] std::unique_ptr<Printing> systemPrinting();
 

@@ -41,7 +41,7 @@ Result<QByteArray> toPdf(const record::Document& document, const PageOptions& op
     }
     {
         QPdfWriter writer(&buffer);
-        prepare(writer, document, options.size);
+        prepare(writer, document, sizeOf(document, options));
         QPainter painter;
         if (!painter.begin(&writer)) {
             return fail(ErrorCode::PdfNotWritten, {document.number, "painter"});

@@ -3,6 +3,7 @@
 
 #include "ui/shell/change_words.h"
 #include "ui/shell/kit.h"
+#include "ui/shell/paper_choice.h"
 #include "ui/shell/saving.h"
 #include "ui/words/kept_words.h"
 
@@ -171,7 +172,9 @@ void saveWhatIsHeld(const shell::Context& context, QWidget* over, reg::PartyId i
     if (!file || !firm) {
         return refuse(file ? firm.error() : file.error());
     }
-    const auto pdf = paper::toPdf(personDocument(*file, *firm, context.words), {});
+    auto document = personDocument(*file, *firm, context.words);
+    document.paper = shell::firmsPaper(context.store);
+    const auto pdf = paper::toPdf(document, {});
     if (!pdf) {
         return refuse(pdf.error());
     }

@@ -12,6 +12,10 @@ namespace {
 
 using words::qstring;
 
+/// How they go out, in the order of the answers.
+constexpr int kAsOne = 0;
+constexpr int kPrinted = 2;
+
 struct Collecting {
     Q_DECLARE_TR_FUNCTIONS(Collecting)
 };
@@ -58,7 +62,7 @@ Chosen ofPeriod(const shell::Context& context, QWidget* over) {
         }
         const auto date = shell::dateTyped(*typed, context.clock.today("Europe/London"));
         if (!date) {
-            context.dialogs.tell(over, Collecting::tr("Nothing was written"),
+            context.dialogs.tell(over, Collecting::tr("Nothing was written or printed"),
                                  context.words.error(date.error()));
             return std::nullopt;
         }
@@ -80,7 +84,7 @@ Chosen askChoice(const shell::Context& context, const QString& search, QWidget* 
                               ? Collecting::tr("All that count")
                               : Collecting::tr("Those found for “%1”").arg(search.trimmed());
     const int which = context.dialogs.ask(
-        over, Collecting::tr("Write several records"),
+        over, Collecting::tr("Several records at once"),
         Collecting::tr("As they were issued, the oldest first. Superseded and void ones stay out. Which?"),
         {those, Collecting::tr("Of a landlord or customer"), Collecting::tr("Of a period")}, 0);
     switch (which) {
@@ -101,11 +105,12 @@ Chosen askChoice(const shell::Context& context, const QString& search, QWidget* 
 /// Shown once it takes longer than a moment; its button or Escape stops.
 class Progress {
   public:
-    explicit Progress(QWidget* over)
-        : m_dialog(Collecting::tr("Writing the records…"), Collecting::tr("Stop"), 0, 0, over) {
+    Progress(QWidget* over, const QString& doing) : m_dialog(doing, Collecting::tr("Stop"), 0, 0, over) {
         m_dialog.setObjectName(QStringLiteral("collectingProgress"));
         m_dialog.setWindowModality(Qt::WindowModal);
-        m_dialog.setAccessibleName(Collecting::tr("Writing the records…"));
+        m_dialog.setAccessibleName(doing);
+        // By itself Escape may only hide it.
+        QObject::connect(&m_dialog, &QDialog::rejected, &m_dialog, &QProgressDialog::cancel);
     }
     bool operator()(int done, int all) {
         m_dialog.setMaximum(all);
@@ -117,29 +122,41 @@ class Progress {
     QProgressDialog m_dialog;
 };
 
-Result<std::optional<shell::RecordsWritten>> writeChosen(const shell::Context& context,
-                                                         const std::vector<store::RecordLine>& lines,
-                                                         QWidget* over) {
-    const int how =
-        context.dialogs.ask(over, Collecting::tr("Write several records"),
-                            Collecting::tr("%n record(s). How?", nullptr, static_cast<int>(lines.size())),
-                            {Collecting::tr("One PDF with bookmarks"),
-                             Collecting::tr("Files in a folder, with their signatures")},
-                            0);
+using MaybeWritten = std::optional<Result<shell::RecordsWritten>>;
+
+MaybeWritten writeInto(const shell::Context& context, const std::vector<store::RecordLine>& lines, bool asOne,
+                       QWidget* over) {
     const auto target =
-        how == 0   ? context.dialogs.saveFile(over, Collecting::tr("One PDF with bookmarks"),
-                                              Collecting::tr("records.pdf"), Collecting::tr("PDF (*.pdf)"))
-        : how == 1 ? context.dialogs.chooseFolder(over, Collecting::tr("Which folder?"))
-                   : std::nullopt;
+        asOne ? context.dialogs.saveFile(over, Collecting::tr("One PDF with bookmarks"),
+                                         Collecting::tr("records.pdf"), Collecting::tr("PDF (*.pdf)"))
+              : context.dialogs.chooseFolder(over, Collecting::tr("Which folder?"));
     if (!target) {
         return std::nullopt;
     }
-    Progress progress(over);
+    Progress progress(over, Collecting::tr("Writing the records…"));
     const auto step = [&](int done, int all) { return progress(done, all); };
-    const auto written = how == 0 ? shell::writeAsOne(context.store, lines, *target, context.words, step)
-                                  : shell::writeAsFiles(context.store, lines, *target, step);
-    return written ? Result<std::optional<shell::RecordsWritten>>(*written)
-                   : tl::make_unexpected(written.error());
+    return asOne ? shell::writeAsOne(context.store, lines, *target, context.words, step)
+                 : shell::writeAsFiles(context.store, lines, *target, step);
+}
+
+MaybeWritten printThem(const shell::Context& context, const std::vector<store::RecordLine>& lines,
+                       QWidget* over) {
+    // Made with the first record, after the printer's own dialog.
+    std::optional<Progress> progress;
+    return shell::printAsOneJob(context.store, lines, context.printing, [&](int done, int all) {
+        if (!progress) {
+            progress.emplace(over, Collecting::tr("Printing the records…"));
+        }
+        return (*progress)(done, all);
+    });
+}
+
+/// What was done, and whether it was all.
+QString told(int how, const shell::RecordsWritten& written) {
+    const QString done = how == kPrinted
+                             ? Collecting::tr("%n record(s) sent to the printer.", nullptr, written.records)
+                             : Collecting::tr("%n record(s) written.", nullptr, written.records);
+    return written.stopped ? Collecting::tr("Stopped. %1").arg(done) : done;
 }
 
 }  // namespace
@@ -149,22 +166,36 @@ void collectRecords(const shell::Context& context, const QString& search, QWidge
     if (!choice) {
         return;
     }
-    const QString title = Collecting::tr("Not all records were written");
+    const QString nothing = Collecting::tr("Nothing was written or printed");
     const auto lines = context.store.recordsChosen(*choice);
     if (!lines || lines->empty()) {
-        context.dialogs.tell(over, Collecting::tr("Nothing was written"),
+        context.dialogs.tell(over, nothing,
                              lines ? Collecting::tr("There are no such records. Choose others.")
                                    : context.words.error(lines.error()));
         return;
     }
-    const auto written = writeChosen(context, *lines, over);
+    const int how = context.dialogs.ask(
+        over, Collecting::tr("Several records at once"),
+        Collecting::tr("%n record(s). How?", nullptr, static_cast<int>(lines->size())),
+        {Collecting::tr("One PDF with bookmarks"), Collecting::tr("Files in a folder, with their signatures"),
+         Collecting::tr("On paper, as one print job")},
+        0);
+    if (how < 0) {
+        return;
+    }
+    const auto written =
+        how == kPrinted ? printThem(context, *lines, over) : writeInto(context, *lines, how == kAsOne, over);
     if (!written) {
-        context.dialogs.tell(over, title, context.words.error(written.error()));
-    } else if (*written) {
-        context.navigator.say(
-            (*written)->stopped
-                ? Collecting::tr("Stopped. %n record(s) written.", nullptr, (*written)->records)
-                : Collecting::tr("%n record(s) written.", nullptr, (*written)->records));
+        return;
+    }
+    if (!*written) {
+        context.dialogs.tell(over, nothing, context.words.error(written->error()));
+    } else if (const auto& failure = (*written)->failure) {
+        context.dialogs.tell(over,
+                             (*written)->records > 0 ? Collecting::tr("Not all records went out") : nothing,
+                             told(how, **written) + QStringLiteral("\n") + context.words.error(*failure));
+    } else {
+        context.navigator.say(told(how, **written));
     }
 }
 

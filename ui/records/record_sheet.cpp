@@ -5,6 +5,8 @@
 #include "ui/records/record_story.h"
 #include "ui/records/sender.h"
 #include "ui/shell/file_pattern.h"
+#include "ui/shell/paper_choice.h"
+#include "ui/shell/record_writing.h"
 #include "ui/words/proof_words.h"
 
 namespace hearth::ui::records {
@@ -179,11 +181,8 @@ void RecordSheet::takeFocus() {
 paper::PageOptions RecordSheet::options(Print how) const {
     paper::PageOptions options;
     options.digest = m_record->line.header.snapshotDigest;
-    if (m_record->line.voided) {
-        options.stamp = paper::Stamp::Void;
-    } else if (m_record->line.supersededBy) {
-        options.stamp = paper::Stamp::Superseded;
-    } else if (how == Print::Copy) {
+    options.stamp = shell::stampOf(m_record->line);
+    if (options.stamp == paper::Stamp::None && how == Print::Copy) {
         options.stamp = paper::Stamp::Copy;
     }
     return options;
@@ -257,7 +256,8 @@ void RecordSheet::print(Print how) {
     if (!m_record || (how == Print::Copy && !counts())) {
         return;
     }
-    const auto printed = m_context.printing.print(m_record->document, options(how));
+    const auto printed =
+        m_context.printing.print(m_record->document, options(how), shell::firmsPaper(m_context.store));
     if (!printed) {
         m_context.dialogs.tell(this, tr("Nothing was printed"), m_context.words.error(printed.error()));
         return;

@@ -53,8 +53,9 @@ void RecordsPlace::build() {
                                        shell::ButtonKind::Plain, this);
     check->setObjectName(QStringLiteral("checkRecordButton"));
     connect(check, &QPushButton::clicked, this, &RecordsPlace::check);
-    auto* collect = new shell::KeyButton(tr("Write several…"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_S),
-                                         shell::ButtonKind::Plain, this);
+    auto* collect =
+        new shell::KeyButton(tr("Write or print several…"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_S),
+                             shell::ButtonKind::Plain, this);
     collect->setObjectName(QStringLiteral("collectButton"));
     connect(collect, &QPushButton::clicked, this, [this] { collectRecords(m_context, m_search, this); });
     auto* write = shell::exportButton({exchange::ListKind::Records}, m_context, this);

@@ -2,6 +2,7 @@
 #include "ui/records/sender.h"
 
 #include "ui/shell/file_pattern.h"
+#include "ui/shell/paper_choice.h"
 #include "ui/shell/saving.h"
 #include "ui/words/sending_words.h"
 
@@ -177,7 +178,8 @@ bool Sender::saveInto(const store::IssuedRecord& record, const Recipient& to) co
 
 bool Sender::print(const store::IssuedRecord& record, const paper::PageOptions& options,
                    const Recipient& to) const {
-    const auto printed = m_context.printing.print(record.document, options);
+    const auto printed =
+        m_context.printing.print(record.document, options, shell::firmsPaper(m_context.store));
     if (!printed) {
         return failed(Sending::tr("Nothing was printed"), printed.error());
     }

@@ -3,6 +3,7 @@
 
 #include "ui/paper/merging.h"
 #include "ui/shell/file_pattern.h"
+#include "ui/shell/paper_choice.h"
 #include "ui/shell/saving.h"
 #include "ui/words/proof_words.h"
 
@@ -15,17 +16,18 @@ namespace {
 
 using Lines = std::vector<store::RecordLine>;
 
-/// Where each went, noted in one transaction: one by one each would cost the disk several syncs.
-Result<void> noteWritten(store::Store& store, const Lines& lines, std::size_t count,
-                         const std::vector<QString>& paths) {
+/// How the first `count` went out, noted in one transaction: one by one each would cost the disk several
+/// syncs. `details`: of each its own, or one of all.
+Result<void> noteAll(store::Store& store, const Lines& lines, std::size_t count, record::SentBy how,
+                     const std::vector<QString>& details) {
     if (store.isReadOnly() || count == 0) {
         return {};
     }
     return store.together([&]() -> Result<void> {
         for (std::size_t i = 0; i < count; ++i) {
-            const std::string path = paths[std::min(i, paths.size() - 1)].toStdString();
-            if (auto noted = store.noteSending(lines[i].id, {record::SentBy::File, {}, path, {}, {}});
-                !noted) {
+            const std::string detail =
+                details.empty() ? std::string() : details[std::min(i, details.size() - 1)].toStdString();
+            if (auto noted = store.noteSending(lines[i].id, {how, {}, detail, {}, {}}); !noted) {
                 return noted;
             }
         }
@@ -98,7 +100,7 @@ Result<RecordsWritten> writeAsOne(store::Store& store, const Lines& lines, const
     if (!saved) {
         return tl::unexpected<Error>(saved.error());
     }
-    if (const auto noted = noteWritten(store, lines, lines.size(), {path}); !noted) {
+    if (const auto noted = noteAll(store, lines, lines.size(), record::SentBy::File, {path}); !noted) {
         return tl::unexpected<Error>(noted.error());
     }
     written.records = all;
@@ -109,7 +111,6 @@ Result<RecordsWritten> writeAsFiles(store::Store& store, const Lines& lines, con
                                     const WritingProgress& progress) {
     RecordsWritten written;
     std::vector<QString> paths;
-    std::optional<Error> failure;
     for (const auto& line : lines) {
         if (!progress(written.records, static_cast<int>(lines.size()))) {
             written.stopped = true;
@@ -117,17 +118,56 @@ Result<RecordsWritten> writeAsFiles(store::Store& store, const Lines& lines, con
         }
         const auto path = writeRecord(store, line, folder);
         if (!path) {
-            failure = path.error();
+            written.failure = path.error();
             break;
         }
         paths.push_back(*path);
         ++written.records;
     }
-    if (const auto noted = noteWritten(store, lines, paths.size(), paths); !noted) {
+    if (const auto noted = noteAll(store, lines, paths.size(), record::SentBy::File, paths); !noted) {
         return tl::unexpected<Error>(noted.error());
     }
-    return failure ? Result<RecordsWritten>(tl::unexpected<Error>(*failure))
-                   : Result<RecordsWritten>(written);
+    return written;
+}
+
+Result<RecordsWritten> printAsOneJob(store::Store& store, const Lines& lines, paper::Printing& printing,
+                                     const WritingProgress& progress) {
+    RecordsWritten written;
+    std::size_t at = 0;
+    const auto next = [&]() -> Result<std::optional<paper::PrintPart>> {
+        if (at == lines.size()) {
+            return std::nullopt;
+        }
+        if (!progress(static_cast<int>(at), static_cast<int>(lines.size()))) {
+            written.stopped = true;
+            return std::nullopt;
+        }
+        auto record = store.record(lines[at++].id);
+        if (!record) {
+            return tl::unexpected<Error>(record.error());
+        }
+        paper::PageOptions options;
+        options.digest = record->line.header.snapshotDigest;
+        options.stamp = stampOf(record->line);
+        return paper::PrintPart{std::move(record->document), options};
+    };
+    const auto name = QCoreApplication::translate("RecordWriting", "Records");
+    const auto printed = printing.printMany({name, firmsPaper(store), next});
+    written.records = printed.parts;
+    written.stopped = written.stopped || !printed.wanted;
+    written.failure = printed.failure;
+    if (const auto noted =
+            noteAll(store, lines, static_cast<std::size_t>(printed.parts), record::SentBy::Printed, {});
+        !noted) {
+        return tl::unexpected<Error>(noted.error());
+    }
+    return written;
+}
+
+paper::Stamp stampOf(const store::RecordLine& line) {
+    return line.voided         ? paper::Stamp::Void
+           : line.supersededBy ? paper::Stamp::Superseded
+                               : paper::Stamp::None;
 }
 
 }  // namespace hearth::ui::shell

@@ -5,6 +5,7 @@
 #include "ui/look/look.h"
 #include "ui/shell/kit.h"
 #include "ui/shell/line_list.h"
+#include "ui/shell/paper_choice.h"
 #include "ui/visit/draft_pages.h"
 #include "ui/visit/joined.h"
 #include "ui/visit/subject_name.h"
@@ -292,6 +293,7 @@ void RecordsPart::showDraft() {
     if (document.banner.empty()) {
         document.banner = tr("Draft").toStdString();
     }
+    document.paper = shell::firmsPaper(model().store());
     m_draft->setDocument(document);
 }
 

@@ -55,6 +55,18 @@ TEST(DocumentJson, isReadBackAsItWas) {
     EXPECT_EQ(documentFromJson("{\"document\":" + documentJson(Document{}) + "}"), Document{});
 }
 
+TEST(DocumentJson, saysOnlyThatThePaperIsNotA4) {
+    Document document;
+    EXPECT_EQ(documentJson(document).find("paper"), std::string::npos);
+    document.paper = Paper::Letter;
+    const std::string letter = documentJson(document);
+    EXPECT_EQ(documentFromJson("{\"document\":" + letter + "}")->paper, Paper::Letter);
+    std::string other = letter;
+    other.replace(other.find("\"letter\""), 8, "\"folio\"");
+    EXPECT_FALSE(documentFromJson("{\"document\":" + other + "}"))
+        << "a paper that this program doesn't know";
+}
+
 // The bytes lie in the store, once; a document without a logo is what it was before there were logos.
 TEST(DocumentJson, namesALogoByItsDigestAlone) {
     Document document = fullDocument();

@@ -68,7 +68,7 @@ QString withoutBlanks(QString text) {
 void expectWhole(const record::Document& document, const PageOptions& how) {
     const Layout layout(document, how);
     const TypeSetter type;
-    const Sheet sheet = sheetFor(document, how.size);
+    const Sheet sheet = sheetFor(document, sizeOf(document, how));
     const Furniture furniture(document, how, type, sheet);
     const QRectF allowed(sheet.left - 0.02, sheet.top - 0.02, sheet.width() + 0.04,
                          sheet.size.height() - sheet.top - sheet.bottom + 0.04);

@@ -60,7 +60,7 @@ class LayoutTest : public ::testing::TestWithParam<Case> {
 };
 
 TEST_P(LayoutTest, allTextStandsWithinTheMargins) {
-    const Sheet sheet = sheetOf(GetParam().optionsFor.size);
+    const Sheet sheet = sheetOf(*GetParam().optionsFor.size);
     const QRectF allowed(sheet.left, sheet.top, sheet.width(),
                          sheet.size.height() - sheet.top - sheet.bottom);
     for (int page = 0; page < layout.pageCount(); ++page) {

@@ -99,7 +99,7 @@ TEST_F(PdfTest, everyTextIsFoundInTheOrderOfReading) {
 /// Takes head and foot of every page away: what is left is the record's own text.
 QString bodyText(const QString& file, const record::Document& document, const PageOptions& how, int pages) {
     const TypeSetter type;
-    const Furniture furniture(document, how, type, sheetOf(how.size));
+    const Furniture furniture(document, how, type, sheetOf(sizeOf(document, how)));
     const auto textOf = [](const std::vector<Item>& items) {
         QString all;
         for (const Item& item : items) {

@@ -3,6 +3,7 @@
 
 #include "tests/ui/support/firm_bench.h"
 #include "ui/shell/file_pattern.h"
+#include "ui/shell/paper_choice.h"
 
 namespace hearth::ui::shell {
 namespace {
@@ -62,11 +63,58 @@ TEST_F(RecordWriting, filesThatWereWrittenBeforeItWasStoppedStayAndAreNoted) {
 
 TEST_F(RecordWriting, somebodyElsesFileIsNotWrittenOver) {
     hearth::testing::writeFile(bench.folder() / nameOf(1), "somebody's own");
-    const auto refused = writeAsFiles(*bench.store, lines, at(""), [](int, int) { return true; });
-    ASSERT_FALSE(refused);
-    EXPECT_EQ(refused.error().code, ErrorCode::FileUnwritable);
+    const auto refused = need(writeAsFiles(*bench.store, lines, at(""), [](int, int) { return true; }));
+    ASSERT_TRUE(refused.failure);
+    EXPECT_EQ(refused.failure->code, ErrorCode::FileUnwritable);
+    EXPECT_EQ(refused.records, 1);
     EXPECT_EQ(readFile(bench.folder() / nameOf(1)), "somebody's own");
     EXPECT_EQ(noted(0), 1U) << "what was written before is noted";
+}
+
+TEST_F(RecordWriting, printsAllAsOneJobOnTheFirmsPaperAndNotesEach) {
+    need(keepPaper(*bench.store, record::Paper::Letter));
+    const auto printed =
+        need(printAsOneJob(*bench.store, lines, bench.printing, [](int, int) { return true; }));
+    EXPECT_EQ(printed.records, 3);
+    EXPECT_FALSE(printed.stopped);
+    EXPECT_EQ(bench.printing.manys, 1);
+    ASSERT_EQ(bench.printing.jobs.size(), 3U);
+    for (std::size_t i = 0; i < 3; ++i) {
+        EXPECT_EQ(bench.printing.jobs[i].document.number, lines[i].header.record);
+        EXPECT_EQ(bench.printing.jobs[i].document.paper, record::Paper::A4) << "as it was issued";
+        EXPECT_EQ(bench.printing.jobs[i].options.digest, lines[i].header.snapshotDigest);
+        EXPECT_EQ(bench.printing.jobs[i].sheet, record::Paper::Letter);
+        ASSERT_EQ(noted(i), 1U);
+        EXPECT_EQ(need(bench.store->sendings(lines[i].id))[0].how, record::SentBy::Printed);
+    }
+}
+
+TEST_F(RecordWriting, whatWasPrintedBeforeItWasStoppedIsNotedAndNoMore) {
+    const auto printed =
+        need(printAsOneJob(*bench.store, lines, bench.printing, [](int done, int) { return done < 2; }));
+    EXPECT_TRUE(printed.stopped);
+    EXPECT_EQ(printed.records, 2);
+    EXPECT_EQ(bench.printing.jobs.size(), 2U);
+    EXPECT_EQ(noted(1), 1U);
+    EXPECT_EQ(noted(2), 0U);
+    bench.printing.cancelled = true;
+    const auto declined =
+        need(printAsOneJob(*bench.store, lines, bench.printing, [](int, int) { return true; }));
+    EXPECT_TRUE(declined.stopped);
+    EXPECT_EQ(declined.records, 0);
+    EXPECT_EQ(noted(0), 1U);
+}
+
+TEST_F(RecordWriting, aPrinterThatFailsIsSaidWithWhatWentOutBefore) {
+    bench.printing.failure = Error{ErrorCode::PrinterFailed, {"Office", "error"}};
+    bench.printing.failsAt = 1;
+    const auto printed =
+        need(printAsOneJob(*bench.store, lines, bench.printing, [](int, int) { return true; }));
+    EXPECT_EQ(printed.records, 1);
+    ASSERT_TRUE(printed.failure);
+    EXPECT_EQ(printed.failure->code, ErrorCode::PrinterFailed);
+    EXPECT_EQ(noted(0), 1U);
+    EXPECT_EQ(noted(1), 0U);
 }
 
 }  // namespace

@@ -81,19 +81,47 @@ class NotedPrinting : public ui::paper::Printing {
     struct Job {
         record::Document document;
         ui::paper::PageOptions options;
+        record::Paper sheet = record::Paper::A4;
     };
     std::vector<Job> jobs;
+    int manys = 0;  // jobs of many; their parts are in `jobs` too
+    int failsAt = -1;
+    std::function<void(int parts)> afterPart;
     bool cancelled = false;
     std::optional<Error> failure;
 
-    Result<bool> print(const record::Document& document, const ui::paper::PageOptions& options) override {
+    Result<bool> print(const record::Document& document, const ui::paper::PageOptions& options,
+                       record::Paper sheet) override {
         if (failure) {
             return tl::unexpected<Error>(*failure);
         }
         if (!cancelled) {
-            jobs.push_back({document, options});
+            jobs.push_back({document, options, sheet});
         }
         return !cancelled;
+    }
+
+    ui::paper::PrintedParts printMany(const ui::paper::PrintJob& job) override {
+        ui::paper::PrintedParts printed;
+        printed.wanted = !cancelled;
+        manys += printed.wanted ? 1 : 0;
+        while (printed.wanted && !printed.failure) {
+            const auto part = job.next();
+            if (!part) {
+                printed.failure = part.error();
+            } else if (!*part) {
+                break;
+            } else if (printed.parts == failsAt) {
+                printed.failure = failure;
+            } else {
+                jobs.push_back({(*part)->document, (*part)->options, job.sheet});
+                ++printed.parts;
+                if (afterPart) {
+                    afterPart(printed.parts);
+                }
+            }
+        }
+        return printed;
     }
 };
 
