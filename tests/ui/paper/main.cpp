@@ -1,9 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "resources/resources.h"
 #include "tests/ui/paper/sample_documents.h"
-#include "ui/paper/paper.h"
+#include "ui/paper/printing.h"
 
 #include <QApplication>
+#include <QPrinter>
 
 #include <cstdio>
 #include <gtest/gtest.h>
@@ -24,6 +25,29 @@ int printPlaces() {
     return 0;
 }
 
+/// For the test that has a queue: prints on it. What it prints, and how, is the second argument.
+int printOn(const QString& queue, const QString& what) {
+    namespace paper = hearth::ui::paper;
+    const auto ask = [&](QPrinter& printer, paper::PaperSize&, paper::Pages) {
+        printer.setPrinterName(queue);
+        printer.setPageSize(QPageSize(QPageSize::A5));
+        printer.setPageOrientation(QPageLayout::Landscape);
+        printer.setDuplex(what == QStringLiteral("both sides") ? QPrinter::DuplexLongSide
+                                                               : QPrinter::DuplexNone);
+        return what != QStringLiteral("not");
+    };
+    const auto printing = paper::printingThatAsks(ask);
+    if (what == QStringLiteral("one") || what == QStringLiteral("not")) {
+        return printing->print(hearth::testing::usualDocument(), {}, paper::PaperSize::A4) ? 0 : 1;
+    }
+    int left = 3;
+    const auto next = [&left]() -> hearth::Result<std::optional<paper::PrintPart>> {
+        return left-- > 0 ? std::optional(paper::PrintPart{hearth::testing::shortDocument(), {}})
+                          : std::nullopt;
+    };
+    return printing->printMany({QStringLiteral("Records"), paper::PaperSize::A4, next}).parts == 3 ? 0 : 1;
+}
+
 }  // namespace
 
 int main(int argc, char** argv) {
@@ -33,6 +57,9 @@ int main(int argc, char** argv) {
     hearth::initResources();
     if (application.arguments().contains(QStringLiteral("--places"))) {
         return printPlaces();
+    }
+    if (const auto at = application.arguments().indexOf(QStringLiteral("--print")); at > 0) {
+        return printOn(application.arguments().value(at + 1), application.arguments().value(at + 2));
     }
     return RUN_ALL_TESTS();
 }
