@@ -121,12 +121,20 @@ QString ChoiceField::chosenLabel() const {
     return labels.isEmpty() ? m_code : labels.join(QStringLiteral(", "));
 }
 
+QString ChoiceField::letterOf(const QString& code) const {
+    for (const Segment& segment : m_segments) {
+        if (segment.code == code && segment.letterAt >= 0) {
+            return segment.label[segment.letterAt].toUpper();
+        }
+    }
+    return {};
+}
+
 QString ChoiceField::keysInWords() const {
     QStringList keys;
     for (const Segment& segment : m_segments) {
-        keys << (segment.letterAt < 0
-                     ? segment.label
-                     : QString(segment.label[segment.letterAt].toUpper()) + u' ' + segment.label);
+        const QString letter = letterOf(segment.code);
+        keys << (letter.isEmpty() ? segment.label : letter + u' ' + segment.label);
     }
     return keys.join(QStringLiteral(", "));
 }

@@ -22,6 +22,8 @@ class ChoiceField : public QWidget {
     void setCode(const QString& code);
     /// Label of what is chosen, without the mark of its letter; empty: nothing is.
     [[nodiscard]] QString chosenLabel() const;
+    /// The letter that chooses it; empty: there was none left.
+    [[nodiscard]] QString letterOf(const QString& code) const;
     /// "N no, Y yes": what the letters do, for screen readers.
     [[nodiscard]] QString keysInWords() const;
     void setReadOnly(bool readOnly);

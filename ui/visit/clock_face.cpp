@@ -39,7 +39,8 @@ QSize ClockFace::sizeHint() const {
     const QFontMetrics small(look::font(look::TypeRole::Small));
     // As wide as any time, so that the figures beside it stand still.
     const int least = QFontMetrics(figureFont()).horizontalAdvance(QStringLiteral("+00:00"));
-    const int height = QFontMetrics(look::font(look::TypeRole::BigFigure)).height() + small.height() + kFacePad;
+    const int height =
+        QFontMetrics(look::font(look::TypeRole::BigFigure)).height() + small.height() + kFacePad;
     return {(m_size == Size::Big ? least : least / 2) + 2 * kFacePad, height};
 }
 

@@ -83,10 +83,8 @@ constexpr std::array kCall{Item::CallFrom,          Item::EmergencyReference, It
                            Item::AlarmExpiry,       Item::AlarmPeak,          Item::Symptoms,
                            Item::MedicalAdvice,     Item::OccupantsThere,     Item::WeatherThere,
                            Item::AdjoiningPremises, Item::OtherFuels};
-constexpr std::array kCause{Item::CauseFound, Item::InvestigationActions, Item::LeftAs};
 constexpr std::array kInvestigationGroups{
     ItemGroup{QT_TRANSLATE_NOOP("hearth::ui::visit::AskedPart", "The call"), kCall},
-    ItemGroup{QT_TRANSLATE_NOOP("hearth::ui::visit::AskedPart", "What came of it"), kCause},
 };
 
 constexpr std::array kUnsafe{
@@ -110,7 +108,11 @@ constexpr std::array kSituationGroups{
 constexpr std::array kShown{Item::HandoverShown,       Item::HandoverInstructions, Item::HandoverReadings,
                             Item::HandoverAdvice,      Item::ControlsInformation,  Item::WorkCompleted,
                             Item::BuildingNotification};
-constexpr std::array kHandOverGroups{ItemGroup{"", kShown}};
+// What came of an investigation is known once the appliances have been looked at.
+constexpr std::array kCause{Item::CauseFound, Item::InvestigationActions, Item::LeftAs};
+constexpr std::array kHandOverGroups{
+    ItemGroup{QT_TRANSLATE_NOOP("hearth::ui::visit::AskedPart", "What came of it"), kCause},
+    ItemGroup{"", kShown}};
 
 }  // namespace
 

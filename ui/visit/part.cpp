@@ -139,7 +139,7 @@ PartKind partOf(Item item) {
     if (item <= Item::VisualNotes || (item >= Item::GasOnArrival && item <= Item::MainBonding)) {
         return PartKind::BeforeYouStart;
     }
-    return item >= Item::CallFrom && item <= Item::LeftAs ? PartKind::Investigation : PartKind::HandOver;
+    return item >= Item::CallFrom && item < Item::CauseFound ? PartKind::Investigation : PartKind::HandOver;
 }
 
 PartKind partOf(Field field) {

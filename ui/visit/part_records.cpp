@@ -211,10 +211,22 @@ void RecordsPart::issue() {
         refuse(words().error(read.error()));
         return;
     }
+    goToNextOwed();
     m_records->setCurrentRow(0);
     m_records->setFocus(Qt::OtherFocusReason);
     if (const auto* now = model().currentRecord(*kind)) {
         context().window.navigator.say(tr("Issued as %1.").arg(QString::fromStdString(now->header.record)));
+    }
+}
+
+/// The same key again issues the next of the records that are owed, not a revision of this one.
+void RecordsPart::goToNextOwed() {
+    for (const VisitSheetModel::Owed& owed : model().owed()) {
+        if (model().currentRecord(owed.kind) == nullptr) {
+            m_kinds->setCurrentKey(shell::coded(record::kindCode(owed.kind)));
+            refresh();
+            return;
+        }
     }
 }
 

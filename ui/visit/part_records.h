@@ -44,6 +44,7 @@ class RecordsPart : public PartView {
     [[nodiscard]] QString kindName(const store::RecordLine& record) const;
     [[nodiscard]] const std::vector<record::Missing>& missing() const;
     void addVisitButtons();
+    void goToNextOwed();
     void showMissing();
     void showRecords();
     void showDraft();

@@ -99,17 +99,16 @@ class RoomsPart : public OfRooms {
     }
 };
 
-/// An investigation of CO or fumes: what to do first, the call, the readings as a table, what came of it.
+/// An investigation of CO or fumes: what to do first, the call, the readings as a table.
 class InvestigationPart : public OfRooms {
     Q_DECLARE_TR_FUNCTIONS(hearth::ui::visit::InvestigationPart)
   public:
     InvestigationPart(const SheetContext& context, QWidget* parent)
         : OfRooms(context, {PartKind::Investigation}, parent), m_whatFirst(new WhatFirst(this)) {
         addWidget(m_whatFirst);
-        addGroups(investigationGroups().first(1));
+        addGroups(investigationGroups());
         addHeading(tr("Readings: outdoors first"));
         addRows(kReadingColumns);
-        addGroups(investigationGroups().subspan(1));
         addMore();
     }
     void refresh() override {
