@@ -62,4 +62,19 @@ CheckDates checkDatesOf(const reg::VisitFile& file, const reg::Appliance& applia
     return dates;
 }
 
+std::vector<MadeCheck> checksStatedBy(RecordKind kind, const reg::VisitFile& file) {
+    std::vector<MadeCheck> checks;
+    if (kind != RecordKind::LandlordSafety && kind != RecordKind::OwnerSafety) {
+        return checks;
+    }
+    for (const auto& appliance : appliancesFor(kind, file)) {
+        const auto on = reg::subject(appliance.id);
+        if (file.choiceOf(on, Item::ApplianceInspected) == choice::kInspected) {
+            checks.push_back({appliance.id, *checkDatesOf(file, appliance).checked,
+                              dateTyped(file, on, Item::LastCheckCounted)});
+        }
+    }
+    return checks;
+}
+
 }  // namespace hearth::record

@@ -2,9 +2,11 @@
 #pragma once
 
 #include "core/calendar/deadlines.h"
+#include "core/record/kind.h"
 #include "core/register/visit_file.h"
 
 #include <optional>
+#include <vector>
 
 namespace hearth::record {
 
@@ -31,5 +33,19 @@ struct CheckDates {
 /// The law of the premises' country.
 /// Source: as calendar::CheckLaw. Checked: tests/core/record/check_dates_test.cpp.
 [[nodiscard]] calendar::CheckLaw checkLawOf(reg::Country country);
+
+/// A check of one appliance that a record states.
+struct MadeCheck {
+    reg::ApplianceId appliance;
+    calendar::Date date;
+    /// The last check before it, or the deadline that it counted for, as it was known at the visit.
+    std::optional<calendar::Date> countedFrom;
+    bool operator==(const MadeCheck&) const = default;
+};
+/// What a safety record of that kind states as checked: each appliance that was inspected, with its own day.
+/// What was only looked at, and records of other kinds, make no check.
+/// Source: regulation 36(3)(c)(i), each appliance's own date. Checked:
+/// tests/core/record/check_dates_test.cpp.
+[[nodiscard]] std::vector<MadeCheck> checksStatedBy(RecordKind kind, const reg::VisitFile& file);
 
 }  // namespace hearth::record

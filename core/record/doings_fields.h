@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/record/register_fields.h"
+#include "core/register/checks_kept.h"
 
 /// The fields of appliances and of what is done around premises, named once (see register_fields.h).
 ///     owner(name, UuidBytes)       the key of a row of whatever table
@@ -19,6 +20,7 @@ HEARTH_CODE(reg::FlueType, reg::codeOf, reg::flueTypeFromCode);
 HEARTH_CODE(reg::Channel, reg::codeOf, reg::channelFromCode);
 HEARTH_CODE(reg::BookingState, reg::codeOf, reg::bookingStateFromCode);
 HEARTH_CODE(reg::Danger, reg::codeOf, reg::dangerFromCode);
+HEARTH_CODE(calendar::CheckDuty, reg::codeOf, reg::checkDutyFromCode);
 #undef HEARTH_CODE
 
 template <class Archive, Is<reg::Appliance> Value>
@@ -157,6 +159,34 @@ void describe(Archive& archive, Value& binned) {
     archive.text("label", binned.label);
     archive.instant("at", binned.at);
     archive.text("by", binned.by);
+}
+
+template <class Archive, Is<reg::CheckPlan> Value>
+void describe(Archive& archive, Value& plan) {
+    archive.id("id", plan.id);
+    archive.link("premises", plan.premises);
+    archive.code("duty", plan.duty);
+    archive.number("months", plan.months);
+    archive.date("lease_begins", plan.leaseBegins);
+}
+
+template <class Archive, Is<reg::EarlierCheck> Value>
+void describe(Archive& archive, Value& check) {
+    archive.id("id", check.id);
+    archive.link("premises", check.premises);
+    archive.link("appliance", check.appliance);
+    archive.date("date", check.date);
+    archive.text("made_by", check.by);
+    archive.text("note", check.note);
+    archive.link("visit", check.visit);
+}
+
+template <class Archive, Is<reg::CheckExtension> Value>
+void describe(Archive& archive, Value& extension) {
+    archive.id("id", extension.id);
+    archive.link("premises", extension.premises);
+    archive.link("appliance", extension.appliance);
+    archive.date("others_due", extension.othersDue);
 }
 
 }  // namespace hearth::record

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/register/checks_kept.h"
 #include "core/register/doings.h"
 
 #include <array>
@@ -26,6 +27,7 @@ constexpr std::array<std::string_view, 6> kChannels{"visit",        "letter", "t
                                                     "text_message", "email",  "other"};
 constexpr std::array<std::string_view, 5> kBookingStates{"proposed", "booked", "done", "cancelled",
                                                          "no_access"};
+constexpr std::array<std::string_view, 4> kCheckDuties{"not_known", "let", "own_interval", "none"};
 constexpr std::array<std::string_view, 3> kDangers{"not_said", "immediately_dangerous", "at_risk"};
 
 template <class Enum, std::size_t N>
@@ -107,6 +109,12 @@ std::string_view codeOf(Channel value) {
 }
 std::optional<Channel> channelFromCode(std::string_view code) {
     return fromCode<Channel>(kChannels, code);
+}
+std::string_view codeOf(calendar::CheckDuty value) {
+    return kCheckDuties.at(static_cast<std::size_t>(value));
+}
+std::optional<calendar::CheckDuty> checkDutyFromCode(std::string_view code) {
+    return fromCode<calendar::CheckDuty>(kCheckDuties, code);
 }
 std::string_view codeOf(BookingState value) {
     return kBookingStates.at(static_cast<std::size_t>(value));

@@ -13,9 +13,9 @@ namespace hearth::store {
 namespace {
 
 /// The tables that an attachment may belong to. A name from outside never reaches SQL.
-constexpr std::array<std::string_view, 11> kOwners{
+constexpr std::array<std::string_view, 12> kOwners{
     "firm",        "parties", "premises",   "installations",   "appliances", "engineers",
-    "instruments", "visits",  "situations", "access_attempts", "letters"};
+    "instruments", "visits",  "situations", "access_attempts", "letters",    "earlier_checks"};
 
 bool isThere(const Connection& db, const std::string& table, const UuidBytes& owner) {
     if (std::find(kOwners.begin(), kOwners.end(), table) == kOwners.end()) {
@@ -67,15 +67,20 @@ reg::Attachment putAttachment(Edit& edit, const NewAttachment& attachment) {
 
 }  // namespace
 
+reg::AttachmentId attachWithin(Edit& edit, const NewAttachment& attachment) {
+    refuseTooLarge(attachment);
+    if (!isThere(edit.session().db, attachment.ownerTable, attachment.owner)) {
+        throw Failure(ErrorCode::NotFound, {attachment.ownerTable, uuidText(attachment.owner)});
+    }
+    return putAttachment(edit, attachment).id;
+}
+
 reg::AttachmentId attach(Session& session, const NewAttachment& attachment) {
     refuseTooLarge(attachment);
     Edit edit(session);
-    if (!isThere(session.db, attachment.ownerTable, attachment.owner)) {
-        throw Failure(ErrorCode::NotFound, {attachment.ownerTable, uuidText(attachment.owner)});
-    }
-    const reg::Attachment row = putAttachment(edit, attachment);
+    const auto id = attachWithin(edit, attachment);
     edit.commit();
-    return row.id;
+    return id;
 }
 
 reg::AttachmentId attachLogo(Session& session, const NewAttachment& picture) {

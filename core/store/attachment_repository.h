@@ -11,7 +11,11 @@
 /// Pictures and papers. Everything throws Failure.
 namespace hearth::store {
 
+class Edit;
+
 [[nodiscard]] reg::AttachmentId attach(Session& session, const NewAttachment& attachment);
+/// As a part of an action that makes the owner.
+[[nodiscard]] reg::AttachmentId attachWithin(Edit& edit, const NewAttachment& attachment);
 [[nodiscard]] reg::AttachmentId attachLogo(Session& session, const NewAttachment& picture);
 /// The bytes of an issued record's logo; empty where they are gone or are not those any more.
 [[nodiscard]] std::string bytesOfDigest(const Connection& db, const std::string& digest);

@@ -66,6 +66,7 @@ struct DueLine {
     std::string applianceKind;                  // its choice code
     std::string appliancePlace;
     int items = 0;                            // appliances that the duty reaches
+    int unknown = 0;                          // of these: nothing is known to count from
     std::optional<calendar::Date> lastCheck;  // the newest actual one
     std::optional<DueBooking> booking;        // the next that is not past
     std::vector<calendar::Date> letters;      // sent since the last check, oldest first; calls too
@@ -190,6 +191,7 @@ struct Reminder {
     std::optional<calendar::Date> opens;
     int stage = 1;  // of the cadence, from 1; 0: asked for by hand
     std::optional<reg::Party> party;
+    reg::Address recipient;  // where a letter goes
     reg::RoleKind role = reg::RoleKind::Landlord;
     reg::Channel channel = reg::Channel::Letter;
     std::string sentTo;  // the e-mail address, or the postal one in one line
@@ -258,9 +260,8 @@ struct DueKept {
     int inWindow = 0;         // and kept it
     int early = 0;            // reset the clock
     int late = 0;             // after the deadline
-    int visits = 0;           // calls by appointment with a known end
-    int firstTimeAccess = 0;  // of premises whose first call of the round let us in
-    int rounds = 0;           // of which there was a first call
+    int rounds = 0;           // that ended in a check of ours
+    int firstTimeAccess = 0;  // of these: nobody had stood before a closed door in them
 };
 struct DueOverview {
     std::vector<DueMonth> months;  // twelve from this one, and before them one for all that is overdue

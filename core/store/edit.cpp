@@ -3,6 +3,7 @@
 
 #include "core/store/belonging.h"
 #include "core/store/bin_repository.h"
+#include "core/store/due_index.h"
 #include "core/store/sealing.h"
 
 #include <cassert>
@@ -212,6 +213,9 @@ void Edit::touch(const Table& table, const Cells& row) {
         return std::get<UuidBytes>(row[table.indexOf(column)]);
     };
     touchRow(table.name, keyOf(row));
+    if (const auto premises = placeOf(table, row)) {
+        m_touchedDue.insert(*premises);
+    }
     if (table.name == "roles" || table.name == "installations") {
         touch(Indexed::Premises, link("premises"));
     } else if (table.name == "appliances") {
@@ -243,6 +247,7 @@ void Edit::touchRow(const std::string& table, const UuidBytes& id) {
                                            [](const Columns& row) { return row.uuid(0); });
         for (const auto& premises : held) {
             touch(Indexed::Premises, premises);
+            m_touchedDue.insert(premises);
         }
     }
 }
@@ -258,6 +263,9 @@ void Edit::touchInstallation(const UuidBytes& id) {
 void Edit::commit(Undoable undoable) {
     for (const auto& [kind, row] : m_touched) {
         refreshSearch(m_session.db, kind, row);
+    }
+    for (const auto& premises : m_touchedDue) {
+        refreshDue(m_session.db, premises);
     }
     if (m_logged) {
         sealChanges(m_session.db);

@@ -74,6 +74,7 @@ class Edit {
     bool m_logged = false;
     std::map<UuidBytes, std::optional<UuidBytes>> m_premisesOf;  // of rows and visits already logged
     std::set<std::pair<Indexed, UuidBytes>> m_touched;
+    std::set<UuidBytes> m_touchedDue;  // premises whose deadlines may have changed
 };
 
 /// A cell as the change log writes it; nothing for NULL.

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/store/backup.h"
 #include "core/store/bridge.h"
+#include "core/store/due_index.h"
 #include "core/store/file_header.h"
 #include "core/store/migrations.h"
 #include "core/store/register_repository.h"
@@ -62,6 +63,7 @@ Health healthOf(Connection& db, const fs::path& path) {
     health.letGo = count(db, "SELECT count(*) FROM record_events WHERE event = 'payload erased'");
     health.visits = count(db, "SELECT count(*) FROM visits");
     health.premises = count(db, "SELECT count(*) FROM premises");
+    health.staleDue = guarded([&] { return staleInDue(db); }).value_or(0);  // older stores have no list
     health.demonstration = count(db, "SELECT demonstration FROM firm") != 0;
     return health;
 }

@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/store/issuing.h"
 
+#include "core/record/check_dates.h"
 #include "core/record/number_form.h"
 #include "core/store/bin_repository.h"
+#include "core/store/due_index.h"
 #include "core/store/letting_go.h"
 #include "core/store/record_repository.h"
 #include "core/store/register_repository.h"
@@ -120,6 +122,8 @@ RecordId issueRecord(Session& session, const IssueRequest& request, const Render
     keepPayloads(session.db, id, record::standingOf(snapshot), json, pdf);
     signIssued(session, id, pdf);
     refreshSearch(session.db, Indexed::Record, id.bytes);
+    keepRecordChecks(session.db, id, request.supersedes, visit.premises.bytes, header.kind,
+                     record::checksStatedBy(request.kind, request.snapshot.file));
     advance(session.db, series);
     transaction.commit();
     session.undoable.clear();

@@ -3,6 +3,7 @@
 
 #include "core/store/backup.h"
 #include "core/store/durable.h"
+#include "core/store/due_index.h"
 #include "core/store/edit.h"
 #include "core/store/file_header.h"
 #include "core/store/search_index.h"
@@ -118,6 +119,7 @@ void migrate(Opened& opened, const Clock& clock, MigrationList list) {
 void refreshIndex(const Opened& opened, MigrationList list) {
     if (!opened.readOnly && newestSchema(list) == newestSchema(shippedMigrations())) {
         rebuildOutdatedSearch(*opened.db);
+        rebuildOutdatedDue(*opened.db);
     }
 }
 

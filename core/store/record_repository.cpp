@@ -247,6 +247,7 @@ void voidRecord(Session& session, RecordId id, const std::string& why) {
     refuseSuperseded(session.db, *line);
     verifyLink(session.db, *line);
     addEvent(session, id, std::string(kVoidEvent), why);
+    dropRecordChecks(session.db, id, line->premises.bytes);
     transaction.commit();
 }
 

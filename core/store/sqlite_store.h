@@ -182,6 +182,52 @@ class SqliteStore final : public Store {
     [[nodiscard]] Result<int> signWaiting(int most) override;
     [[nodiscard]] Result<std::optional<RecordSignature>> signatureOf(RecordId id) const override;
 
+    [[nodiscard]] Result<DueCounts> dueCounts(const DueFilter& filter, calendar::Date today) const override;
+    [[nodiscard]] Result<std::vector<DueLine>> duePage(const DueFilter& filter, DueSort sort,
+                                                       calendar::Date today, int first,
+                                                       int count) const override;
+    [[nodiscard]] Result<DueChoices> dueChoices(calendar::Date today) const override;
+    [[nodiscard]] Result<std::vector<DueLine>> overdueSince(calendar::Date since,
+                                                            calendar::Date today) const override;
+    [[nodiscard]] Result<DueFile> dueFile(reg::PremisesId id, calendar::Date today) const override;
+    [[nodiscard]] Result<std::vector<StoryEvent>> storyOf(reg::PremisesId id,
+                                                          calendar::Date today) const override;
+    [[nodiscard]] Result<std::vector<DueIfChecked>> dueIfChecked(const std::vector<reg::PremisesId>& premises,
+                                                                 calendar::Date day) const override;
+    [[nodiscard]] Result<void> save(const reg::CheckPlan& plan) override;
+    [[nodiscard]] Result<std::vector<reg::EarlierCheck>> earlierChecks(reg::PremisesId id) const override;
+    [[nodiscard]] Result<void> save(const reg::EarlierCheck& check) override;
+    [[nodiscard]] Result<void> save(const reg::EarlierCheck& check, const NewAttachment& scan) override;
+    [[nodiscard]] Result<void> removeEarlierCheck(reg::EarlierCheckId id) override;
+    [[nodiscard]] Result<void> save(const reg::CheckExtension& extension) override;
+    [[nodiscard]] Result<std::vector<Clash>> clashesOf(const reg::Booking& booking,
+                                                       calendar::Date today) const override;
+    [[nodiscard]] Result<std::vector<reg::BookingId>> book(
+        const std::vector<reg::Booking>& bookings) override;
+    [[nodiscard]] Result<void> moveBooking(reg::BookingId id, calendar::Date date, const std::string& from,
+                                           const std::string& until,
+                                           std::optional<reg::EngineerId> engineer) override;
+    [[nodiscard]] Result<void> cancelBooking(reg::BookingId id, const std::string& why) override;
+    [[nodiscard]] Result<reg::LetterId> logCall(const Call& call) override;
+    [[nodiscard]] Result<std::vector<reg::LetterId>> keepSent(
+        const std::vector<SentLetter>& letters) override;
+    [[nodiscard]] Result<reg::AccessAttemptId> logNoAccess(const NoAccess& what) override;
+    [[nodiscard]] Result<std::vector<reg::PremisesId>> copyPremises(
+        reg::PremisesId id, const std::vector<AlikePremises>& alike) override;
+    [[nodiscard]] Result<calendar::Cadence> cadence() const override;
+    [[nodiscard]] Result<void> saveCadence(const calendar::Cadence& cadence) override;
+    [[nodiscard]] Result<int> ownInterval() const override;
+    [[nodiscard]] Result<void> saveOwnInterval(int months) override;
+    [[nodiscard]] Result<std::vector<Reminder>> remindersDue(const DueFilter& filter,
+                                                             calendar::Date today) const override;
+    [[nodiscard]] Result<std::vector<Reminder>> remindersFor(const std::vector<reg::PremisesId>& premises,
+                                                             calendar::Date today) const override;
+    [[nodiscard]] Result<std::vector<DayStop>> dayRound(std::optional<reg::EngineerId> engineer,
+                                                        calendar::Date day) const override;
+    [[nodiscard]] Result<DueOverview> dueOverview(calendar::Date today) const override;
+    [[nodiscard]] Result<int> staleInDue() const override;
+    [[nodiscard]] Result<void> mendDue() override;
+
     [[nodiscard]] Result<BackupState> backupState() const override;
     [[nodiscard]] Result<BackupJob> backupJob() const override;
     [[nodiscard]] Result<std::optional<BackupJob>> backupDue(BackupOccasion occasion) const override;

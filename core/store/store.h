@@ -9,6 +9,7 @@
 #include "core/rulebook/rule_book.h"
 #include "core/store/attachments.h"
 #include "core/store/backups.h"
+#include "core/store/due.h"
 #include "core/store/finding.h"
 #include "core/store/kept.h"
 #include "core/store/lines.h"
@@ -67,6 +68,7 @@ struct Health {
     int letGo = 0;  // of them: erased since their keeping was over
     int visits = 0;
     int premises = 0;
+    int staleDue = 0;  // premises whose next deadline is listed otherwise than it follows
     bool demonstration = false;
 };
 
@@ -78,8 +80,10 @@ class Store : public Kept,
               public Whole,
               public Numbering,
               public Proving,
-              public Signing {
+              public Signing,
+              public Due {
   public:
+    using Due::save;
     using Kept::save;
 
     /// Makes a new store; the folder is made too. Errors: StoreFolderUnusable, StoreFull, StoreFailed.

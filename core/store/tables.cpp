@@ -51,7 +51,7 @@ Cells cellsOfRow(const Table& table, const Columns& columns) {
 }
 
 const Table* tableNamed(std::string_view name) {
-    const std::array<const Table*, 20> tables{&tableOf<FirmRow>(),
+    const std::array<const Table*, 23> tables{&tableOf<FirmRow>(),
                                               &tableOf<reg::Party>(),
                                               &tableOf<reg::Premises>(),
                                               &tableOf<reg::Role>(),
@@ -69,6 +69,9 @@ const Table* tableNamed(std::string_view name) {
                                               &tableOf<reg::Situation>(),
                                               &tableOf<reg::SituationEvent>(),
                                               &tableOf<reg::EmergencyContact>(),
+                                              &tableOf<reg::CheckPlan>(),
+                                              &tableOf<reg::EarlierCheck>(),
+                                              &tableOf<reg::CheckExtension>(),
                                               &tableOf<reg::Attachment>(),
                                               &tableOf<reg::Binned>()};
     const auto* found =

@@ -98,6 +98,15 @@ inline std::string_view tableName(const reg::SituationEvent&) {
 inline std::string_view tableName(const reg::EmergencyContact&) {
     return "emergency_contacts";
 }
+inline std::string_view tableName(const reg::CheckPlan&) {
+    return "check_plans";
+}
+inline std::string_view tableName(const reg::EarlierCheck&) {
+    return "earlier_checks";
+}
+inline std::string_view tableName(const reg::CheckExtension&) {
+    return "check_extensions";
+}
 inline std::string_view tableName(const reg::Attachment&) {
     return "attachments";
 }

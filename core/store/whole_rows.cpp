@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/store/whole_rows.h"
 
+#include "core/store/due_index.h"
 #include "core/store/durable.h"
 #include "core/store/file_header.h"
 #include "core/store/migrations.h"
@@ -35,7 +36,8 @@ constexpr std::array kPayloads{
     Payload{"attachment_bytes", "thumbnail", WholeType::Bytes}, Payload{"changes", "salt", WholeType::Bytes}};
 
 bool isLeftOut(const std::string& table) {
-    return table == "migrations" || table.substr(0, 7) == "search_" || table.substr(0, 7) == "sqlite_";
+    return table == "migrations" || table.substr(0, 7) == "search_" || table.substr(0, 7) == "sqlite_" ||
+           table == "due_premises";
 }
 
 WholeType typeOf(const std::string& table, const std::string& column, const std::string& declared) {
@@ -152,6 +154,7 @@ class Loading : public record::WholeSink {
         }
         verifyAll(m_db);
         rebuildSearch(m_db);
+        rebuildDue(m_db);
     }
 
   private:
@@ -178,8 +181,8 @@ std::vector<WholeTable> wholeTables(const Connection& db) {
 
 void eachWholeRow(const Connection& db, const WholeTable& table,
                   const std::function<void(const WholeRow&)>& take) {
-    // what form the index of words has is derived like the index itself
-    const std::string but = table.name == "settings" ? " WHERE name <> 'search_form'" : "";
+    // what form the index of words and the list of what is due have is derived like these
+    const std::string but = table.name == "settings" ? " WHERE name NOT IN ('search_form', 'due_form')" : "";
     db.query("SELECT " + namesOf(table) + " FROM " + table.name + but + " ORDER BY 1", {},
              [&](const Columns& columns) {
                  WholeRow row;

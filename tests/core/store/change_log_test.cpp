@@ -48,7 +48,8 @@ TEST_F(ChangesOf, aPremisesTellsOfEverythingThatBelongsToIt) {
     EXPECT_EQ(tables,
               (std::set<std::string>{"premises", "roles", "installations", "pipe_sections", "appliances",
                                      "visits", "tests", "entries", "access_attempts", "letters", "bookings",
-                                     "situations", "situation_events", "attachments", "bin"}));
+                                     "situations", "situation_events", "attachments", "check_plans",
+                                     "earlier_checks", "check_extensions", "bin"}));
     for (const auto& line : all(sample.premises.id)) {
         EXPECT_NE(line.table, "engineers");
     }

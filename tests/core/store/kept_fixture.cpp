@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/core/store/kept_fixture.h"
 
+#include "tests/core/store/due_fixture.h"
+
 namespace hearth::store {
 namespace {
 
@@ -28,6 +30,10 @@ const std::vector<std::string> kChangedTables{"firm",
                                               "attachments",
                                               "bin",
                                               "settings",
+                                              "check_plans",
+                                              "earlier_checks",
+                                              "check_extensions",
+                                              "due_premises",
                                               "search_text"};
 
 template <class Value>
@@ -221,7 +227,9 @@ reg::Entry applianceEntry(reg::VisitId visit, reg::ApplianceId appliance, const 
     return entry;
 }
 
-const std::vector<KeptAction>& keptActions() {
+namespace {
+
+const std::vector<KeptAction>& usualActions() {
     static const std::vector<KeptAction> kActions{
         {"appliance", "save reg::Appliance", saveKeptAppliance},
         {"order", "orderAppliances", turnAppliances, twoAppliances},
@@ -243,6 +251,18 @@ const std::vector<KeptAction>& keptActions() {
         {"bin_again", "putIntoBin", binAppliance, twoAppliances},
     };
     return kActions;
+}
+
+}  // namespace
+
+const std::vector<KeptAction>& keptActions() {
+    static const std::vector<KeptAction> kAll = [] {
+        auto all = usualActions();
+        const auto& due = dueActions();
+        all.insert(all.begin(), due.begin(), due.end());
+        return all;
+    }();
+    return kAll;
 }
 
 void KeptTest::SetUp() {

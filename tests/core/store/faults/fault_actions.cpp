@@ -260,6 +260,7 @@ const std::vector<Action>& plainActions() {
          leaveOnlyBytes},
         {"together", "together", muchAtOnce},
         {"erase", "erase", eraseOne, knowNell},
+        {"mend_due", "mendDue", [](Store& store, reg::VisitId /*visit*/) { return store.mendDue(); }},
         {"mend", "mendSearch", [](Store& store, reg::VisitId /*visit*/) { return store.mendSearch(); }},
         {"undo", "undo", undoOne, onFile(typeOne)},
         {"undo_pipes", "undo", undoOne, layPipes},

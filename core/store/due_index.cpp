@@ -1,0 +1,157 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/store/due_index.h"
+
+#include "core/store/due_facts.h"
+#include "core/store/kept_repository.h"
+
+#include <functional>
+#include <string>
+
+namespace hearth::store {
+namespace {
+
+/// Raised whenever dueCells() changes: stores are then worked out anew.
+constexpr std::string_view kDueForm = "1";
+constexpr std::string_view kDueFormSetting = "due_form";
+
+constexpr std::string_view kDueColumns =
+    "duty, deadline, latest, reason, base, opens, appliance, items, unknown, last_check, booking, booked, "
+    "engineer, landlord, landlord_name, agent, outward, place, postcode";
+constexpr int kDueColumnCount = 19;
+
+bool isDueText(int column) {
+    return column == 14 || column >= 16;
+}
+bool isDueKey(int column) {
+    return column == 6 || column == 10 || column == 12 || column == 13 || column == 15;
+}
+
+Cells standingCells(const Columns& row, int first) {
+    Cells cells;
+    for (int i = 0; i < kDueColumnCount; ++i) {
+        if (row.isNull(first + i)) {
+            cells.emplace_back();
+        } else if (isDueText(i)) {
+            cells.emplace_back(row.text(first + i));
+        } else if (isDueKey(i)) {
+            cells.emplace_back(row.uuid(first + i));
+        } else {
+            cells.emplace_back(row.integer(first + i));
+        }
+    }
+    return cells;
+}
+
+void writeDue(Connection& db, const UuidBytes& premises, const Cells& cells) {
+    Cells values{premises};
+    values.insert(values.end(), cells.begin(), cells.end());
+    db.run("INSERT OR REPLACE INTO due_premises (premises, " + std::string(kDueColumns) +
+               ") VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
+           values);
+}
+
+void removeDue(Connection& db, const UuidBytes& premises) {
+    db.run("DELETE FROM due_premises WHERE premises = ?", {premises});
+}
+
+/// Calls `differs` with what each row should be that is not so: nothing for one that should not be there.
+void eachStale(const Connection& db,
+               const std::function<void(const UuidBytes&, const std::optional<Cells>&)>& differs) {
+    const int months = readOwnInterval(db);
+    const auto all = readAllDueFacts(db);
+    auto next = all.begin();
+    std::vector<std::pair<UuidBytes, std::optional<Cells>>> found;
+    const auto missing = [&] {
+        found.emplace_back(next->premises, dueCells(*next, months));
+        ++next;
+    };
+    db.query("SELECT premises, " + std::string(kDueColumns) + " FROM due_premises ORDER BY premises", {},
+             [&](const Columns& row) {
+                 const auto premises = row.uuid(0);
+                 while (next != all.end() && next->premises < premises) {
+                     missing();
+                 }
+                 if (next == all.end() || next->premises != premises) {
+                     found.emplace_back(premises, std::nullopt);
+                     return;
+                 }
+                 auto cells = dueCells(*next, months);
+                 if (cells != standingCells(row, 1)) {
+                     found.emplace_back(premises, std::move(cells));
+                 }
+                 ++next;
+             });
+    while (next != all.end()) {
+        missing();
+    }
+    for (const auto& [premises, cells] : found) {
+        differs(premises, cells);
+    }
+}
+
+/// Whether a record's checks count, by what became of it.
+constexpr std::string_view kCounts =
+    "(NOT EXISTS (SELECT 1 FROM record_snapshots AS n WHERE n.supersedes = c.record)"
+    " AND NOT EXISTS (SELECT 1 FROM record_events AS o WHERE o.record = c.record AND o.event = 'void'))";
+
+}  // namespace
+
+void refreshDue(Connection& db, const UuidBytes& premises) {
+    if (const auto facts = readDueFacts(db, premises)) {
+        writeDue(db, premises, dueCells(*facts, readOwnInterval(db)));
+    } else {
+        removeDue(db, premises);
+    }
+}
+
+void rebuildDue(Connection& db) {
+    Transaction transaction(db);
+    db.run("UPDATE record_checks AS c SET counts = " + std::string(kCounts) + " WHERE counts <> " +
+           std::string(kCounts));
+    eachStale(db, [&](const UuidBytes& premises, const std::optional<Cells>& cells) {
+        if (cells) {
+            writeDue(db, premises, *cells);
+        } else {
+            removeDue(db, premises);
+        }
+    });
+    db.run("INSERT OR REPLACE INTO settings (name, value) VALUES (?, ?)",
+           {std::string(kDueFormSetting), std::string(kDueForm)});
+    transaction.commit();
+}
+
+void rebuildOutdatedDue(Connection& db) {
+    if (readSetting(db, std::string(kDueFormSetting)) != kDueForm) {
+        rebuildDue(db);
+    }
+}
+
+int staleInDue(const Connection& db) {
+    int stale = static_cast<int>(
+        db.number("SELECT count(*) FROM record_checks AS c WHERE counts <> " + std::string(kCounts)));
+    eachStale(db, [&](const UuidBytes& /*premises*/, const std::optional<Cells>& /*cells*/) { ++stale; });
+    return stale;
+}
+
+void keepRecordChecks(Connection& db, RecordId record, const std::optional<RecordId>& supersedes,
+                      const UuidBytes& premises, std::string_view kind,
+                      const std::vector<record::MadeCheck>& checks) {
+    if (supersedes) {
+        db.run("UPDATE record_checks SET counts = 0 WHERE record = ?", {supersedes->bytes});
+    }
+    for (const auto& check : checks) {
+        db.run(
+            "INSERT INTO record_checks (premises, date, record, appliance, kind, counted_from, counts) "
+            "VALUES (?, ?, ?, ?, ?, ?, 1)",
+            {premises, calendar::isoText(check.date), record.bytes, check.appliance.bytes, std::string(kind),
+             check.countedFrom ? Cell(calendar::isoText(*check.countedFrom)) : Cell()});
+    }
+    refreshDue(db, premises);
+}
+
+void dropRecordChecks(Connection& db, RecordId record, const UuidBytes& premises) {
+    db.run("UPDATE record_checks SET counts = 0 WHERE record = ?", {record.bytes});
+    refreshDue(db, premises);
+}
+
+}  // namespace hearth::store

@@ -1,0 +1,216 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/store/due_list.h"
+
+#include "core/store/bin_repository.h"
+#include "core/store/due_conditions.h"
+#include "core/store/due_facts.h"
+
+#include <algorithm>
+#include <limits>
+#include <sstream>
+
+namespace hearth::store {
+namespace {
+
+using calendar::Date;
+using calendar::DueState;
+
+/// What a line shows, of `d`; values for its marks: none.
+std::string lineColumns() {
+    const std::string since = "coalesce(date(d.last_check * 86400, 'unixepoch'), '')";
+    return "SELECT d.premises, p.line1, p.line2, p.town, p.postcode, p.country, d.duty, d.deadline, "
+           "d.latest, "
+           "d.reason, d.base, d.opens, d.appliance, a.kind, a.place, d.items, d.unknown, d.last_check, "
+           "b.id, d.booked, b.from_time, b.until_time, d.engineer, e.name, d.landlord, d.landlord_name, "
+           "d.agent, q.name, "
+           "(SELECT group_concat(substr(l.at, 1, 10), ' ') FROM letters AS l WHERE l.premises = d.premises "
+           "AND l.at > " +
+           since + " AND " + notInBin("l.id") +
+           "), (SELECT group_concat(substr(t.at, 1, 10), ' ') FROM access_attempts AS t WHERE t.premises = "
+           "d.premises AND t.at > " +
+           since + " AND " + notInBin("t.id") + ")";
+}
+constexpr std::string_view kLineJoins =
+    " JOIN premises AS p ON p.id = d.premises LEFT JOIN appliances AS a ON a.id = d.appliance"
+    " LEFT JOIN bookings AS b ON b.id = d.booking LEFT JOIN engineers AS e ON e.id = d.engineer"
+    " LEFT JOIN parties AS q ON q.id = d.agent";
+
+template <class Key>
+std::optional<Key> idAt(const Columns& row, int column) {
+    return row.isNull(column) ? std::nullopt : std::optional(Key{row.uuid(column)});
+}
+std::string textAt(const Columns& row, int column) {
+    return row.isNull(column) ? std::string() : row.text(column);
+}
+std::optional<Date> dayAt(const Columns& row, int column) {
+    return row.isNull(column) ? std::nullopt : std::optional(dateOfDueDay(row.integer(column)));
+}
+
+std::vector<Date> daysIn(const std::string& texts) {
+    std::vector<Date> dates;
+    std::istringstream in(texts);
+    for (std::string text; in >> text;) {
+        if (const auto date = calendar::fromIso(text)) {
+            dates.push_back(*date);
+        }
+    }
+    std::sort(dates.begin(), dates.end());
+    return dates;
+}
+
+std::optional<DueBooking> bookingAt(const Columns& row, const std::optional<Date>& deadline, Date today) {
+    const auto date = dayAt(row, 19);
+    if (!date || *date < today || row.isNull(18)) {
+        return std::nullopt;
+    }
+    DueBooking booking;
+    booking.id = {row.uuid(18)};
+    booking.date = *date;
+    booking.from = textAt(row, 20);
+    booking.until = textAt(row, 21);
+    booking.engineer = idAt<reg::EngineerId>(row, 22);
+    booking.engineerName = textAt(row, 23);
+    booking.afterDeadline = deadline && *date > *deadline;
+    return booking;
+}
+
+DueLine dueLineOf(const Columns& row, Date today) {
+    DueLine line;
+    line.premises = {row.uuid(0)};
+    line.address = {row.text(1), row.text(2), row.text(3), row.text(4)};
+    line.country = reg::countryFromCode(row.text(5)).value_or(line.country);
+    line.duty = static_cast<calendar::CheckDuty>(row.integer(6));
+    line.deadline = dayAt(row, 7);
+    line.latest = dayAt(row, 8);
+    line.reason = static_cast<calendar::DeadlineReason>(row.integer(9));
+    line.base = dayAt(row, 10);
+    line.opens = dayAt(row, 11);
+    line.appliance = idAt<reg::ApplianceId>(row, 12);
+    line.applianceKind = textAt(row, 13);
+    line.appliancePlace = textAt(row, 14);
+    line.items = row.number(15);
+    line.unknown = row.number(16);
+    line.lastCheck = dayAt(row, 17);
+    line.booking = bookingAt(row, line.deadline, today);
+    line.landlord = idAt<reg::PartyId>(row, 24);
+    line.landlordName = row.text(25);
+    line.agent = idAt<reg::PartyId>(row, 26);
+    line.agentName = textAt(row, 27);
+    line.letters = daysIn(textAt(row, 28));
+    line.attempts = daysIn(textAt(row, 29));
+    const auto booked = line.booking ? std::optional(line.booking->date) : std::nullopt;
+    line.state = calendar::dueState({line.duty, line.deadline, line.opens, booked}, today);
+    return line;
+}
+
+std::string fromSection(const Section& section) {
+    return " FROM due_premises AS d INDEXED BY " + std::string(section.index) + " WHERE " +
+           section.condition.sql;
+}
+
+std::vector<DueLine> readSection(const Connection& db, const Section& section, Date today, int first,
+                                 int count) {
+    const std::string order = " ORDER BY " + std::string(section.order);
+    Cells values = section.condition.values;
+    values.emplace_back(std::int64_t{count});
+    values.emplace_back(std::int64_t{first});
+    const std::string keys = "SELECT d.premises" + fromSection(section) + order + " LIMIT ? OFFSET ?";
+    return db.all(lineColumns() + " FROM (" + keys +
+                      ") AS k CROSS JOIN due_premises AS d ON d.premises = k.premises" +
+                      std::string(kLineJoins) + order,
+                  values, [&](const Columns& row) { return dueLineOf(row, today); });
+}
+
+int countSection(const Connection& db, const Section& section) {
+    return static_cast<int>(db.number("SELECT count(*)" + fromSection(section), section.condition.values));
+}
+
+/// Premises with a duty by what stands in a column, with the name that belongs to it.
+std::vector<DueChoice> choicesBy(const Connection& db, const std::string& column, const std::string& table,
+                                 const std::string& condition, const Cells& values) {
+    return db.all("SELECT g.id, n.name, g.premises FROM (SELECT d." + column +
+                      " AS id, count(*) AS premises FROM due_premises AS d INDEXED BY due_by_deadline WHERE "
+                      "d.duty < 3 AND d." +
+                      column + " IS NOT NULL AND " + condition + " GROUP BY d." + column + ") AS g JOIN " +
+                      table + " AS n ON n.id = g.id ORDER BY n.name COLLATE NOCASE, g.id",
+                  values, [](const Columns& row) {
+                      return DueChoice{row.uuid(0), row.text(1), row.number(2)};
+                  });
+}
+
+}  // namespace
+
+DueCounts countDue(const Connection& db, const DueFilter& filter, Date today) {
+    DueCounts counts;
+    DueFilter all = filter;
+    all.states.assign(calendar::kDueStates.begin(), calendar::kDueStates.end());
+    const auto sections = sectionsOf(all, DueSort::Need, dueDay(today));
+    for (std::size_t i = 0; i < sections.size(); ++i) {
+        counts.of.at(i) = countSection(db, sections[i]);
+    }
+    return counts;
+}
+
+std::vector<DueLine> readDuePage(const Connection& db, const DueFilter& filter, DueSort sort, Date today,
+                                 int first, int count) {
+    std::vector<DueLine> lines;
+    int skip = std::max(first, 0);
+    for (const auto& section : sectionsOf(filter, sort, dueDay(today))) {
+        const int left = count - static_cast<int>(lines.size());
+        if (left <= 0) {
+            break;
+        }
+        const int all = skip > 0 ? countSection(db, section) : 0;
+        if (skip > 0 && skip >= all) {
+            skip -= all;
+            continue;
+        }
+        auto part = readSection(db, section, today, skip, left);
+        skip = 0;
+        std::move(part.begin(), part.end(), std::back_inserter(lines));
+    }
+    return lines;
+}
+
+DueChoices readDueChoices(const Connection& db, Date today) {
+    DueChoices choices;
+    choices.landlords = choicesBy(db, "landlord", "parties", "TRUE", {});
+    choices.agents = choicesBy(db, "agent", "parties", "TRUE", {});
+    choices.engineers = choicesBy(db, "engineer", "engineers", "d.booked >= ?", {dueDay(today)});
+    choices.areas = db.all(
+        "SELECT d.outward, count(*) FROM due_premises AS d INDEXED BY due_by_deadline "
+        "WHERE d.duty < 3 AND d.outward <> '' GROUP BY d.outward ORDER BY d.outward",
+        {}, [](const Columns& row) {
+            return DueChoice{{}, row.text(0), row.number(1)};
+        });
+    return choices;
+}
+
+std::vector<DueLine> readOverdueSince(const Connection& db, Date since, Date today) {
+    Section section{{"d.duty < 3 AND d.deadline >= ? AND d.deadline < ?", {dueDay(since), dueDay(today)}},
+                    "due_by_deadline",
+                    "d.deadline, d.opens, d.premises"};
+    return readSection(db, section, today, 0, std::numeric_limits<int>::max());
+}
+
+std::vector<DueLine> readDueUntil(const Connection& db, const DueFilter& filter, Date today, Date last) {
+    const Section section{both({"d.duty < 3 AND d.deadline <= ?", {dueDay(last)}}, meets(filter)),
+                          "due_by_deadline", "d.deadline, d.opens, d.premises"};
+    return readSection(db, section, today, 0, std::numeric_limits<int>::max());
+}
+
+std::vector<DueLine> readDueLines(const Connection& db, const std::vector<reg::PremisesId>& premises,
+                                  Date today) {
+    const std::string sql =
+        lineColumns() + " FROM due_premises AS d" + std::string(kLineJoins) + " WHERE d.premises = ?";
+    std::vector<DueLine> lines;
+    for (const auto& id : premises) {
+        if (auto line =
+                db.first(sql, {id.bytes}, [&](const Columns& row) { return dueLineOf(row, today); })) {
+            lines.push_back(std::move(*line));
+        }
+    }
+    return lines;
+}
+
+}  // namespace hearth::store

@@ -1,0 +1,218 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/store/bin_repository.h"
+#include "core/store/due_facts.h"
+
+#include <cstring>
+#include <unordered_map>
+
+/// Reads what deadlines come from: of one premises, or of all at once, table by table.
+namespace hearth::store {
+namespace {
+
+using calendar::Date;
+
+/// The end of a UUID is its random part.
+struct KeyHash {
+    std::size_t operator()(const UuidBytes& key) const noexcept {
+        std::uint64_t end = 0;
+        std::memcpy(&end, key.data() + sizeof end, sizeof end);
+        return static_cast<std::size_t>(end);
+    }
+};
+
+std::optional<Date> dateAt(const Columns& row, int column) {
+    return row.isNull(column) ? std::nullopt : calendar::fromIso(row.text(column));
+}
+std::optional<UuidBytes> keyAt(const Columns& row, int column) {
+    return row.isNull(column) ? std::nullopt : std::optional(row.uuid(column));
+}
+
+class FactsReader {
+  public:
+    FactsReader(const Connection& db, std::optional<UuidBytes> only) : m_db(db), m_only(only) {}
+
+    std::vector<DueFacts> read() {
+        readPremises();
+        readRoles();
+        readAppliances();
+        readExtensions();
+        readRecordChecks();
+        readEarlierChecks();
+        readBookings();
+        return std::move(m_facts);
+    }
+
+  private:
+    /// " AND column = ?" for one premises.
+    [[nodiscard]] std::string ofOne(std::string_view column) const {
+        return m_only ? " AND " + std::string(column) + " = ?" : std::string();
+    }
+    [[nodiscard]] Cells one() const { return m_only ? Cells{*m_only} : Cells(); }
+
+    /// Null where the premises lie in the bin, or no duty asks.
+    DueFacts* of(const UuidBytes& premises) {
+        const auto known = m_byKey.find(premises);
+        return known == m_byKey.end() ? nullptr : &m_facts[known->second];
+    }
+    DueFacts* withDuty(const UuidBytes& premises) {
+        DueFacts* facts = of(premises);
+        const bool asks = facts != nullptr && dutyOf(*facts) != calendar::CheckDuty::None;
+        return asks ? facts : nullptr;
+    }
+
+    void readPremises() {
+        m_db.query(
+            "SELECT p.id, p.line1, p.line2, p.town, p.postcode, p.country, c.duty, c.months, "
+            "c.lease_begins FROM premises AS p LEFT JOIN check_plans AS c ON c.premises = p.id WHERE " +
+                notInBin("p.id") + ofOne("p.id") + " ORDER BY p.id",
+            one(), [&](const Columns& row) {
+                DueFacts facts;
+                facts.premises = row.uuid(0);
+                facts.address = {row.text(1), row.text(2), row.text(3), row.text(4)};
+                facts.country = reg::countryFromCode(row.text(5)).value_or(facts.country);
+                if (!row.isNull(6)) {
+                    facts.said = reg::checkDutyFromCode(row.text(6)).value_or(facts.said);
+                    facts.months = row.number(7);
+                    facts.leaseBegins = dateAt(row, 8);
+                }
+                m_byKey.emplace(facts.premises, m_facts.size());
+                m_facts.push_back(std::move(facts));
+            });
+    }
+
+    void readRoles() {
+        m_db.query("SELECT r.premises FROM roles AS r WHERE r.until IS NULL AND r.kind = 'home_owner'" +
+                       ofOne("r.premises"),
+                   one(), [&](const Columns& row) {
+                       if (DueFacts* facts = of(row.uuid(0))) {
+                           facts->isOwners = true;
+                       }
+                   });
+        m_db.query(
+            "SELECT r.premises, r.kind, r.party, q.name FROM roles AS r JOIN parties AS q ON q.id = "
+            "r.party WHERE r.until IS NULL AND r.kind IN ('landlord', 'agent')" +
+                ofOne("r.premises"),
+            one(), [&](const Columns& row) {
+                DueFacts* facts = of(row.uuid(0));
+                if (facts == nullptr) {
+                    return;
+                }
+                if (row.text(1) == "landlord") {
+                    facts->landlord = row.uuid(2);
+                    facts->landlordName = row.text(3);
+                } else {
+                    facts->agent = row.uuid(2);
+                }
+            });
+    }
+
+    void takeAppliance(DueFacts* facts, const Columns& row) {
+        if (facts == nullptr) {
+            return;
+        }
+        ++facts->applianceRows;
+        if (row.isNull(4)) {
+            facts->appliances.push_back(
+                {row.uuid(1), row.text(2) == reg::codeOf(reg::Owner::Tenant), dateAt(row, 3), {}});
+        }
+    }
+
+    void readAppliances() {
+        const std::string columns = "SELECT a.installation, a.id, a.owner, a.installed_on, a.removed_on ";
+        const std::string standing = notInBin("a.id") + " AND " + notInBin("a.installation");
+        if (m_only) {
+            m_db.query(columns +
+                           "FROM installations AS i JOIN appliances AS a ON a.installation = i.id WHERE " +
+                           standing + ofOne("i.premises") + " ORDER BY i.id, a.position, a.id",
+                       one(), [&](const Columns& row) { takeAppliance(withDuty(*m_only), row); });
+            return;
+        }
+        std::unordered_map<UuidBytes, DueFacts*, KeyHash> byInstallation;
+        m_db.query("SELECT i.id, i.premises FROM installations AS i", {}, [&](const Columns& row) {
+            if (DueFacts* facts = withDuty(row.uuid(1))) {
+                byInstallation.emplace(row.uuid(0), facts);
+            }
+        });
+        m_db.query(
+            columns + "FROM appliances AS a WHERE " + standing + " ORDER BY a.installation, a.position, a.id",
+            {}, [&](const Columns& row) {
+                const auto found = byInstallation.find(row.uuid(0));
+                takeAppliance(found == byInstallation.end() ? nullptr : found->second, row);
+            });
+    }
+
+    void readExtensions() {
+        m_db.query("SELECT x.premises, x.appliance, x.others_due FROM check_extensions AS x WHERE TRUE" +
+                       ofOne("x.premises"),
+                   one(), [&](const Columns& row) {
+                       DueFacts* facts = of(row.uuid(0));
+                       if (facts == nullptr) {
+                           return;
+                       }
+                       for (auto& appliance : facts->appliances) {
+                           if (appliance.id == row.uuid(1)) {
+                               appliance.extendedTo = dateAt(row, 2);
+                           }
+                       }
+                   });
+    }
+
+    void takeCheck(const UuidBytes& premises, const std::optional<Date>& date, CheckFacts check) {
+        DueFacts* facts = of(premises);
+        if (facts != nullptr && date) {
+            check.date = *date;
+            facts->checks.push_back(check);
+        }
+    }
+
+    void readRecordChecks() {
+        m_db.query(
+            "SELECT c.premises, c.date, c.appliance, c.counted_from, c.kind FROM record_checks AS c "
+            "WHERE c.counts = 1" +
+                ofOne("c.premises"),
+            one(), [&](const Columns& row) {
+                takeCheck(row.uuid(0), dateAt(row, 1),
+                          {{}, row.uuid(2), dateAt(row, 3), true, row.text(4) == "landlord_safety"});
+            });
+    }
+
+    void readEarlierChecks() {
+        m_db.query("SELECT e.premises, e.date, e.appliance FROM earlier_checks AS e WHERE " +
+                       notInBin("e.id") + ofOne("e.premises"),
+                   one(), [&](const Columns& row) {
+                       takeCheck(row.uuid(0), dateAt(row, 1), {{}, keyAt(row, 2), {}, false, true});
+                   });
+    }
+
+    void readBookings() {
+        m_db.query(
+            "SELECT b.premises, b.id, b.date, b.engineer FROM bookings AS b WHERE b.state = 'booked' "
+            "AND " +
+                notInBin("b.id") + ofOne("b.premises"),
+            one(), [&](const Columns& row) {
+                const auto date = dateAt(row, 2);
+                DueFacts* facts = of(row.uuid(0));
+                if (facts != nullptr && date) {
+                    facts->bookings.push_back({row.uuid(1), *date, keyAt(row, 3)});
+                }
+            });
+    }
+
+    const Connection& m_db;
+    std::optional<UuidBytes> m_only;
+    std::vector<DueFacts> m_facts;
+    std::unordered_map<UuidBytes, std::size_t, KeyHash> m_byKey;
+};
+
+}  // namespace
+
+std::optional<DueFacts> readDueFacts(const Connection& db, const UuidBytes& premises) {
+    auto facts = FactsReader(db, premises).read();
+    return facts.empty() ? std::nullopt : std::optional(std::move(facts.front()));
+}
+
+std::vector<DueFacts> readAllDueFacts(const Connection& db) {
+    return FactsReader(db, std::nullopt).read();
+}
+
+}  // namespace hearth::store
