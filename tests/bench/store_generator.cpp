@@ -2,6 +2,7 @@
 #include "tests/bench/store_generator.h"
 
 #include "core/record/snapshot.h"
+#include "core/store/due_index.h"
 #include "core/store/migrations.h"
 #include "core/store/sealing.h"
 #include "core/store/search_index.h"
@@ -169,8 +170,11 @@ class Maker {
         m_file.put(lives);
         if (m_chance.below(10) < 7) {
             role(premises, lives.id, reg::RoleKind::HomeOwner);
+            m_file.put(reg::CheckPlan{{m_chance.id()}, premises, calendar::CheckDuty::OwnInterval, 0, {}});
+            m_isLet = false;
             return lives.name;
         }
+        m_isLet = true;
         const auto& landlord = m_landlords.at(m_chance.below(m_landlords.size()));
         role(premises, landlord.id, reg::RoleKind::Landlord);
         role(premises, lives.id, reg::RoleKind::Tenant,
@@ -231,6 +235,7 @@ class Maker {
             appliance.netInput = {"24.5", UnitCode::Kilowatt};
             appliance.makerSource = "instructions, page 42";
             m_file.put(appliance);
+            m_appliances.push_back(appliance.id);
         }
     }
 
@@ -242,6 +247,7 @@ class Maker {
 
     void makePremises(std::size_t number) {
         Where where;
+        m_appliances.clear();
         where.premises.id = {m_chance.id()};
         const std::size_t town = m_chance.below(townCount());
         if (number % 8 == 0) {  // a street holds several
@@ -314,7 +320,7 @@ class Maker {
         header.series = kSeries;
         header.number = ++m_number;
         header.record = record::recordNumber(header.series, header.number);
-        header.kind = "tightness_and_purge";
+        header.kind = m_isLet ? "landlord_safety" : "owner_safety";
         header.issuedAt = instantText(visit.startedAt + 1h);
         header.previous = m_head;
         const auto& address = where.premises.address;
@@ -338,6 +344,11 @@ class Maker {
              address.line1 + ", " + address.town + ", " + address.postcode, where.customer,
              std::string("pass"), Cell(), std::string()});
         m_file.put("record_pdfs (record, pdf)", {id, store::Blob{pdf}});
+        for (const auto& appliance : m_appliances) {
+            m_file.put("record_checks (premises, date, record, appliance, kind, counted_from, counts)",
+                       {where.premises.id.bytes, calendar::isoText(visit.date), id, appliance.bytes,
+                        header.kind, Cell(), std::int64_t{1}});
+        }
     }
 
     void makeDoings(const Where& where) {
@@ -368,7 +379,8 @@ class Maker {
             reg::Booking booking;
             booking.id = {m_chance.id()};
             booking.premises = where.premises.id;
-            booking.date = kFirstDay + days(1400);
+            booking.engineer = m_engineers.at(m_chance.below(m_engineers.size()));
+            booking.date = kFirstDay + days(1200 + m_chance.below(120));
             m_file.put(booking);
         }
         if (m_chance.oneIn(20)) {
@@ -388,6 +400,8 @@ class Maker {
     std::size_t m_count;
     SnapshotTemplate m_template;
     std::vector<reg::EngineerId> m_engineers;
+    std::vector<reg::ApplianceId> m_appliances;  // of the premises that is being made
+    bool m_isLet = false;
     std::vector<reg::Party> m_landlords;
     std::vector<reg::Party> m_agents;
     std::string m_street;
@@ -414,12 +428,13 @@ void finishAsTheStoreDoes(const fs::path& path) {
     store::Transaction whole(db);
     store::sealChanges(db);
     store::rebuildSearch(db);
+    store::rebuildDue(db);
     whole.commit();
 }
 
 /// Another schema or another generator is another store.
 std::string nameOf(std::size_t premises, std::uint64_t seed) {
-    constexpr auto kGenerator = "2";
+    constexpr auto kGenerator = "3";
     std::string schema = kGenerator;
     for (const auto& migration : store::shippedMigrations()) {
         schema += record::sha256(migration.sql);
