@@ -37,9 +37,11 @@ class Writer {
         saveAll(m_scenario.roles);
         for (const auto& installation : m_scenario.installations) {
             take(m_store.save(installation));
-            take(m_store.savePipes(installation.id, pipesOf(installation.id)));
         }
         saveAll(m_scenario.appliances);
+        for (const auto& installation : m_scenario.installations) {
+            take(m_store.savePipes(installation.id, pipesOf(installation.id)));
+        }
         for (const auto& planned : m_scenario.visits) {
             writeVisit(planned);
         }

@@ -139,17 +139,18 @@ void ScenarioReader::readInstallation(const JsonNode& node, reg::PremisesId prem
     installation.controlValvePlace = node.textOr("control_valve_place");
     m_scenario.installations.push_back(installation);
     int position = 0;
-    for (const auto& pipe : node.list("pipes")) {
-        readPipe(pipe, installation.id, position++);
-    }
-    position = 0;
     for (const auto& appliance : node.list("appliances")) {
         readAppliance(appliance, installation.id, position++);
+    }
+    position = 0;
+    for (const auto& pipe : node.list("pipes")) {  // they name appliances
+        readPipe(pipe, installation.id, position++);
     }
 }
 
 void ScenarioReader::readPipe(const JsonNode& node, reg::InstallationId installation, int position) {
-    node.allowOnly({"key", "after", "tube", "length", "volume", "leads_to", "under_test"});
+    node.allowOnly({"key", "after", "tube", "length", "volume", "leads_to", "under_test", "appliance",
+                    "capped", "fittings"});
     reg::PipeSection pipe;
     pipe.id = reg::PipeSectionId{named("pipe", node.at("key"))};
     pipe.installation = installation;
@@ -164,6 +165,13 @@ void ScenarioReader::readPipe(const JsonNode& node, reg::InstallationId installa
     if (const auto tested = node.find("under_test")) {
         pipe.underTest = tested->truth();
     }
+    if (const auto appliance = node.find("appliance")) {
+        pipe.appliance = reg::ApplianceId{known("appliance", *appliance)};
+    }
+    if (const auto capped = node.find("capped")) {
+        pipe.capped = capped->truth();
+    }
+    pipe.fittings = node.textOr("fittings");
     m_scenario.pipes.push_back(pipe);
 }
 

@@ -3,6 +3,7 @@
 #include "core/burner/heat_input.h"
 #include "core/judging/asking.h"
 #include "core/judging/doubts.h"
+#include "core/judging/timed_rate.h"
 #include "core/judging/worked_figures.h"
 #include "core/quantity/units.h"
 #include "core/rulebook/conclude.h"
@@ -275,10 +276,18 @@ rulebook::Finding heatFinding(Asking& asking, const burner::HeatInputCase& input
 
 }  // namespace
 
+TimedRate timedRate(const Readings& readings, const rulebook::RulesInForce& rules) {
+    TimedRate timed;
+    timed.input = rateInput(readings);
+    timed.judged = burner::judgeRate(timed.input, rules);
+    return timed;
+}
+
 void answerGasRate(Asking& asking) {
     burner::HeatInputCase input;
-    input.timing = rateInput(asking.once);
-    input.rate = burner::judgeRate(input.timing, asking.inForce);
+    auto timed = timedRate(asking.once, asking.inForce);
+    input.timing = std::move(timed.input);
+    input.rate = std::move(timed.judged);
     input.plate = plateOf(asking.once);
     judgeRateTyped(asking, input);
     const auto hindrance = takeFuelAndCorrection(asking, input);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/gas/fuel.h"
 #include "core/judging/asking.h"
+#include "core/judging/pipes.h"
 #include "core/judging/worked_figures.h"
 #include "core/pipework/demand.h"
 #include "core/pipework/figures.h"
@@ -20,10 +21,6 @@ namespace {
 
 constexpr std::string_view kSmoothLaw = "smooth-pipe law of IGEM/TD/3 and IGEM/UP/2, from memory";
 
-quantity::Length uncertaintyOf(const Seen<quantity::Length>& length) {
-    return {quantity::rectangular(length.digit.in(quantity::kMetre) / 2.0), quantity::kMetre};
-}
-
 /// What hangs at the end of a section; the design demand from its gross input by the gas's calorific value.
 std::optional<pipework::Demand> demandOf(const Readings& row, const std::optional<gas::Fuel>& fuel) {
     const auto input = row.power<quantity::GrossPower>(Item::SectionDemand);
@@ -37,8 +34,7 @@ std::optional<pipework::Demand> demandOf(const Readings& row, const std::optiona
     }
     if (measured) {
         demand.measured = measured->value;
-        demand.measuredUncertainty =
-            quantity::Flow::fromBase(quantity::rectangular(measured->digit.base() / 2.0));
+        demand.measuredUncertainty = flowUncertainty(measured->digit);
     }
     return demand;
 }
@@ -49,7 +45,7 @@ pipework::TreeSection sectionOf(const Readings& row, const std::optional<gas::Fu
     section.tube = pipework::tubeByCode(row.code(Item::SectionTube));
     if (const auto length = row.length(Item::SectionLength)) {
         section.length = length->value;
-        section.lengthUncertainty = uncertaintyOf(*length);
+        section.lengthUncertainty = lengthUncertainty(length->digit);
     }
     const auto after = row.count(Item::SectionAfter);
     if (after && *after > 0) {
@@ -99,23 +95,24 @@ void showVolumes(Asking& asking, const pipework::Tree& tree) {
     }
 }
 
-void judgeBasis(Asking& asking, const pipework::Tree& tree, const pipework::DropConditions& conditions,
-                FlowBasis basis) {
-    const auto report = pipework::pressureDrops(tree, basis, conditions);
-    auto findings = pipework::judgeRoutes(tree, report, conditions, asking.inForce);
-    for (std::size_t i = 0; i < findings.size(); ++i) {
-        const auto end = i < report.routes.size() ? report.routes[i].end : 0;
-        asking.find(std::move(findings[i]),
-                    {basis == FlowBasis::Design ? Item::SectionDemand : Item::SectionMeasured,
-                     Item::SectionTube, Item::SectionLength},
-                    Group::Section, static_cast<int>(end));
-    }
-    if (report.worst) {
-        const auto& worst = report.routes[*report.worst];
-        asking.work(basis == FlowBasis::Design ? Derived::DropWorst : Derived::DropMeasured,
-                    pipework::figureOf(*worst.drop), kSmoothLaw,
+void showWorst(Asking& asking, const std::optional<pipework::DropReport>& report, Derived what) {
+    if (report && report->worst) {
+        const auto& worst = report->routes[*report->worst];
+        asking.work(what, pipework::figureOf(*worst.drop), kSmoothLaw,
                     pipework::figureOf(quantity::kCoverage * worst.uncertainty));
     }
+}
+
+void judgeDrops(Asking& asking, const pipework::Tree& tree, const pipework::DropConditions& conditions) {
+    auto worked = workPipes(tree, conditions, asking.inForce);
+    for (auto& route : worked.routes) {
+        asking.find(std::move(route.finding),
+                    {route.basis == FlowBasis::Design ? Item::SectionDemand : Item::SectionMeasured,
+                     Item::SectionTube, Item::SectionLength},
+                    Group::Section, static_cast<int>(route.end));
+    }
+    showWorst(asking, worked.design, Derived::DropWorst);
+    showWorst(asking, worked.measured, Derived::DropMeasured);
 }
 
 void adviseSizes(Asking& asking, const pipework::Tree& tree, const pipework::DropConditions& conditions) {
@@ -156,10 +153,7 @@ void answerPipes(Asking& asking) {
     if (!conditions) {
         return;
     }
-    judgeBasis(asking, *tree, *conditions, FlowBasis::Design);
-    if (pipework::hasMeasuredFlow(*tree)) {
-        judgeBasis(asking, *tree, *conditions, FlowBasis::Measured);
-    }
+    judgeDrops(asking, *tree, *conditions);
     adviseSizes(asking, *tree, *conditions);
 }
 

@@ -3,6 +3,7 @@
 
 #include "core/judging/subjects.h"
 #include "core/judging/installation.h"
+#include "core/judging/pipes.h"
 #include "core/judging/readings.h"
 #include "core/rulebook/conclude.h"
 #include "core/rulebook/rules_in_force.h"
@@ -260,6 +261,8 @@ void addVisitFindings(std::vector<Judged>& judged, const reg::VisitFile& file) {
 std::vector<Judged> judge(const reg::VisitFile& file, const rulebook::RuleBook& book) {
     std::vector<Judged> all;
     addVisitFindings(all, file);
+    auto drops = judgePipes(file, book);
+    all.insert(all.end(), std::make_move_iterator(drops.begin()), std::make_move_iterator(drops.end()));
     for (const auto& test : file.tests) {
         auto ofTest = judgeTest(file, test, book);
         all.insert(all.end(), std::make_move_iterator(ofTest.begin()), std::make_move_iterator(ofTest.end()));

@@ -71,6 +71,11 @@ const FittingEntries* FittingTable::of(const Tube& tube) const {
 
 FittingsLength fittingsLength(const TreeSection& section, const FittingTable& table) {
     FittingsLength result;
+    result.said = section.fittingsSaid;
+    if (!result.said) {
+        result.length = Length{};
+        return result;
+    }
     if (section.typedFittings) {
         result.typed = true;
         if (*section.typedFittings >= Length{}) {

@@ -46,10 +46,12 @@ class FittingTable {
 struct FittingsLength {
     std::optional<quantity::Length> length;  // nothing: a fitting is there whose length is not known
     bool typed = false;
+    bool said = true;       // not: `length` is a least, without any fittings
     FittingEntries used{};  // the entries that gave it
 };
 
-/// Sum over the fittings of number x equivalent length; a typed length stands before it; 0 without fittings.
+/// Sum over the fittings of number x equivalent length; a typed length stands before it; 0 without fittings,
+/// and as a least where nobody said whether there are any.
 /// A fitting whose equivalent length is not known, or a negative number of them, makes the whole unknown:
 /// it is never taken as 0. Source: BS 6891 (the method), as in facts/combustion.md 5.1.
 /// Checked: fittings_test.cpp.

@@ -51,6 +51,7 @@ struct RouteSums {
     double lengthVariance = 0.0;  // Pa2
     double branchVariance = 0.0;  // Pa2: by demands that left the route above
     std::optional<std::size_t> lacking;
+    std::optional<std::size_t> unsaid;
 };
 
 /// How the drop of a section rises with its flow, Pa per m3/s, by a small step upward.
@@ -80,6 +81,9 @@ RouteSums sumsAfter(const RouteSums& before, double branchedOff, std::size_t ind
                     const TreeSection& section, const SectionDrop& here, const DropConditions& conditions,
                     bool uncertainFlow) {
     RouteSums sums = before;
+    if (!sums.unsaid && here.isLeast) {
+        sums.unsaid = index;
+    }
     if (sums.lacking || !here.drop) {
         sums.lacking = sums.lacking ? sums.lacking : index;
         return sums;
@@ -106,6 +110,7 @@ void addRoutes(const Tree& tree, const std::vector<RouteSums>& sums, const std::
         RouteDrop route;
         route.end = i;
         route.lacking = sums[i].lacking;
+        route.unsaid = sums[i].unsaid;
         if (!route.lacking) {
             route.drop = PressureChange::fromBase(sums[i].drop);
             const double through = variances[i] * sums[i].slope * sums[i].slope;
@@ -117,9 +122,9 @@ void addRoutes(const Tree& tree, const std::vector<RouteSums>& sums, const std::
         }
         report.routes.push_back(route);
     }
-    report.complete =
-        !report.routes.empty() && std::all_of(report.routes.begin(), report.routes.end(),
-                                              [](const RouteDrop& route) { return route.drop.has_value(); });
+    report.complete = !report.routes.empty() &&
+                      std::all_of(report.routes.begin(), report.routes.end(),
+                                  [](const RouteDrop& route) { return route.drop && !route.unsaid; });
 }
 
 FindingKind kindOf(FlowBasis basis) {
@@ -196,6 +201,17 @@ void noteRoute(Finding& finding, const Tree& tree, const DropReport& report, con
     }
 }
 
+/// Fittings only add: beyond the limit stays beyond, and nothing else can be said.
+void judgeLeast(Finding& finding, const Tree& tree, const RouteDrop& route, const quantity::Figure& limit) {
+    if (finding.why.say == Say::PipeDropBeyond) {
+        finding.notes.push_back({Say::PipeFittingsUnsaid, {tree.nameOf(*route.unsaid)}});
+        return;
+    }
+    finding.notes.clear();
+    concludeOpen(finding, {Say::PipeDropLeast,
+                           {*finding.measured, limit, tree.nameOf(*route.unsaid), tree.nameOf(route.end)}});
+}
+
 Finding judgeRoute(const Tree& tree, const DropReport& report, const RouteDrop& route,
                    const DropConditions& conditions, const RulesInForce& rules) {
     Finding finding{kindOf(report.basis)};
@@ -226,6 +242,9 @@ Finding judgeRoute(const Tree& tree, const DropReport& report, const RouteDrop& 
                             {*finding.measured, *figure, figureOf(route.uncertainty * quantity::kCoverage),
                              tree.nameOf(route.end)}});
     putLimitFirst(finding);
+    if (route.unsaid) {
+        judgeLeast(finding, tree, route, *figure);
+    }
     noteRoute(finding, tree, report, grounds, route.end, conditions);
     return finding;
 }
@@ -285,6 +304,7 @@ SectionDrop sectionDrop(const TreeSection& section, std::optional<Flow> flow,
     if (!fittings.length) {
         return lacking(DropLack::Fitting);
     }
+    result.isLeast = !fittings.said;
     result.reckoned = *section.length + *fittings.length;
     if (!flow) {
         return lacking(DropLack::Flow);
@@ -320,7 +340,7 @@ DropReport pressureDrops(const Tree& tree, FlowBasis basis, const DropConditions
 bool hasMeasuredFlow(const Tree& tree) {
     const auto sections = tree.sections();
     return std::any_of(sections.begin(), sections.end(), [](const TreeSection& section) {
-        return section.demand && section.demand->measured.has_value();
+        return section.demand && section.demand->measured && *section.demand->measured > Flow{};
     });
 }
 

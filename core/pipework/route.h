@@ -39,6 +39,7 @@ struct SectionDrop {
     std::optional<quantity::Length> reckoned;  // length with fittings
     std::optional<quantity::PressureChange> drop;
     DropLack lack = DropLack::None;
+    bool isLeast = false;  // its fittings are not said: without them
 };
 
 /// From the meter to what is drawn at the end of one section.
@@ -47,6 +48,7 @@ struct RouteDrop {
     std::optional<quantity::PressureChange> drop;  // sum over the route; nothing while a part is unknown
     quantity::PressureChange uncertainty;          // standard uncertainty
     std::optional<std::size_t> lacking;            // first section of the route without a drop
+    std::optional<std::size_t> unsaid;             // first whose fittings are not said: the drop is a least
 };
 
 struct DropReport {
@@ -54,7 +56,7 @@ struct DropReport {
     std::vector<SectionDrop> sections;  // as in the tree
     std::vector<RouteDrop> routes;      // one for each appliance, and for each end of which none is said
     std::optional<std::size_t> worst;   // route with the largest known drop
-    bool complete = false;              // there are routes, and the drop of each is known
+    bool complete = false;              // there are routes, and the drop of each is known, fittings and all
 };
 
 /// The flow through each section: the sum of what hangs below it. Nothing for a section that has an end below
@@ -72,12 +74,13 @@ struct DropReport {
 /// length), GUM 5.1.2. Checked: route_test.cpp.
 [[nodiscard]] DropReport pressureDrops(const Tree& tree, FlowBasis basis, const DropConditions& conditions);
 
-/// Whether anything was measured at all. Source: definition. Checked: route_test.cpp.
+/// Whether anything was measured at all: a capped end, which draws nothing, was not. Source: definition. Checked: route_test.cpp.
 [[nodiscard]] bool hasMeasuredFlow(const Tree& tree);
 
 /// One finding a route, in the report's order: the drop against Rule::PipeDropMost, resting on the equivalent
-/// lengths and the efficiency that it was worked out with. Source: BS 6891, as in core/rulebook/shipped.
-/// Checked: route_test.cpp.
+/// lengths and the efficiency that it was worked out with. A drop without all fittings is a least: it fails
+/// where it is beyond the limit already, and has no verdict otherwise. Source: BS 6891, as in
+/// core/rulebook/shipped. Checked: route_test.cpp.
 [[nodiscard]] std::vector<rulebook::Finding> judgeRoutes(const Tree& tree, const DropReport& report,
                                                          const DropConditions& conditions,
                                                          const rulebook::RulesInForce& rules);

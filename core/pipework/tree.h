@@ -40,6 +40,7 @@ struct TreeSection {
     std::optional<quantity::Volume> typedVolume;
     bool underTest = true;
     Fittings fittings;
+    bool fittingsSaid = true;  // not: there may be more than none, and what is lost is a least
     std::optional<quantity::Length> typedFittings;  // what its fittings are worth in metres of this pipe
     std::optional<Demand> demand;                   // an appliance at its end
 };

@@ -143,6 +143,9 @@ void describe(Archive& archive, Value& section) {
     archive.typed("volume", section.volume);
     archive.text("leads_to", section.leadsTo);
     archive.flag("under_test", section.underTest);
+    archive.link("appliance", section.appliance);
+    archive.flag("capped", section.capped);
+    archive.text("fittings", section.fittings);
 }
 
 template <class Archive, Is<reg::Engineer> Value>

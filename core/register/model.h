@@ -145,6 +145,10 @@ struct PipeSection {
     std::string leadsTo;         // "boiler", "tee to hob": free text
     bool underTest = true;       // part of what is tested
     std::string afterText = {};  // what was typed for `after` where it names no section; else empty
+    std::optional<ApplianceId> appliance = {};  // at its end, one of the premises
+    bool capped = false;                        // its end is capped: nothing is drawn there
+    // "3 elbows 1 tee", "1.5 m", "none"; empty: not said. pipework::readFittings() reads it.
+    std::string fittings = {};
     bool operator==(const PipeSection&) const = default;
 };
 

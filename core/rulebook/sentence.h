@@ -164,6 +164,9 @@ enum class Say {
     PipeMarginTaken,     // share: no efficiency is confirmed, so the flow is taken as this share of the law's
     PipeWorstSection,    // section, drop
     PipeEnlarge,         // section, from, to
+    PipeDropLeast,       // drop, limit, section, end: without the fittings of the section
+    PipeOrderUnclear,    // - : which pipe feeds which is not clear
+    PipeFittingsUnsaid,  // section: not said, or can't be read
     PurgeFlowEnough,     // flow, least
     PurgeFlowNear,       // flow, least
     PurgeFlowLow,        // flow, least: gas and air mix in the pipe: purge again, faster

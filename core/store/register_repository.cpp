@@ -18,6 +18,17 @@ bool isAmong(const std::vector<reg::PipeSection>& sections, const UuidBytes& id)
                        [&](const reg::PipeSection& section) { return section.id.bytes == id; });
 }
 
+/// What hangs at the end of a pipe stands in the same premises.
+void refuseAppliance(const Connection& db, reg::InstallationId installation, reg::ApplianceId appliance) {
+    const auto ofThem =
+        db.number("SELECT count(*) FROM appliances AS a JOIN installations AS i ON i.id = a.installation "
+                  "JOIN installations AS p ON p.premises = i.premises WHERE a.id = ? AND p.id = ?",
+                  {appliance.bytes, installation.bytes});
+    if (ofThem == 0) {
+        throw Failure(ErrorCode::NotFound, {"appliances", appliance.text()});
+    }
+}
+
 }  // namespace
 
 FirmRow readFirmRow(const Connection& db) {
@@ -96,6 +107,9 @@ void savePipes(Session& session, reg::InstallationId installation,
     }
     for (const auto& section : sections) {
         assert(section.installation == installation);
+        if (section.appliance) {
+            refuseAppliance(session.db, installation, *section.appliance);
+        }
         edit.put(section);
     }
     edit.commit();

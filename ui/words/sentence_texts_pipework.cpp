@@ -33,7 +33,7 @@ constexpr std::array kPipework{
         Say::PipeFlowUnknown,
         QT_TRANSLATE_NOOP("Words",
                           "No pressure drop can be worked out: the flow at the end of %1, or of a pipe that "
-                          "it feeds, is missing. Enter the appliance's heat input, or 0 for a capped end.")},
+                          "it feeds, is missing. Enter the appliance's heat input; a capped end draws 0.")},
     SayText{
         Say::PipeSizeUnknown,
         QT_TRANSLATE_NOOP(
@@ -61,6 +61,17 @@ constexpr std::array kPipework{
                               "The rule book has no pipe efficiency: the pipe is taken to pass only %1 of "
                               "what the formula for smooth pipe gives.")},
     SayText{Say::PipeWorstSection, QT_TRANSLATE_NOOP("Words", "Most is lost in %1: %2.")},
+    SayText{Say::PipeDropLeast,
+            QT_TRANSLATE_NOOP("Words",
+                              "Without the fittings of %3, the pressure drop to the end of section %4 is at "
+                              "least %1; %2 is allowed. Say what fittings it has, or none.")},
+    SayText{Say::PipeOrderUnclear,
+            QT_TRANSLATE_NOOP("Words",
+                              "No pressure drop can be worked out: which pipe goes on from which is not "
+                              "clear. Put right the column that says so.")},
+    SayText{Say::PipeFittingsUnsaid,
+            QT_TRANSLATE_NOOP("Words",
+                              "The fittings of %1 are not said or can't be read: the drop is at least this.")},
     SayText{Say::PipeEnlarge, QT_TRANSLATE_NOOP("Words", "Change %1 from %2 to %3.")},
     SayText{Say::PurgeFlowEnough, QT_TRANSLATE_NOOP("Words", "A purge flow of %1 reaches the least of %2.")},
     SayText{Say::PurgeFlowNear,

@@ -55,6 +55,16 @@ TEST(Fittings, aTypedLengthStandsBeforeTheTable) {
     EXPECT_NEAR(metresOf(length), 4.2, 1e-12);
 }
 
+TEST(Fittings, ofWhichNothingIsSaidCountAsALeast) {
+    const auto rules = samples::rulesOf(samples::shippedBook());
+    const FittingTable now(FittingsEdition::From2015, rules);
+    auto section = fitted("copper_28", {});
+    EXPECT_TRUE(fittingsLength(section, now).said);
+    section.fittingsSaid = false;
+    EXPECT_FALSE(fittingsLength(section, now).said);
+    EXPECT_EQ(metresOf(fittingsLength(section, now)), 0.0);
+}
+
 TEST(Fittings, haveARuleForCopperOnly) {
     EXPECT_EQ(fittingRule(*tubeByCode("copper_22"), FittingKind::Elbow, FittingsEdition::From2015),
               rulebook::Rule::Fitting22Elbow);

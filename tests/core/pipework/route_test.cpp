@@ -2,6 +2,7 @@
 #include "core/pipework/route.h"
 
 #include "core/quantity/units.h"
+#include "core/rulebook/conclude.h"
 #include "tests/core/pipework/samples.h"
 #include "tests/support/agreement.h"
 
@@ -103,6 +104,41 @@ TEST(Routes, areJudgedAgainstOneMillibar) {
                        inMbar(pressureDrops(tree, FlowBasis::Design, conditions).routes[0].drop),
                        metres / 9.0);
     }
+}
+
+// Fittings only add: without them a drop never passes, and one beyond the limit is beyond it all the same.
+TEST(Routes, withoutTheirFittingsAreALeast) {
+    const auto rules = samples::rulesOf(samples::shippedBook());
+    auto sections = houseSections();
+    const auto whole = pressureDrops(samples::treeOf(sections), FlowBasis::Design, conditionsOf(rules));
+    sections[2].fittingsSaid = false;
+    auto tree = samples::treeOf(sections);
+    auto report = pressureDrops(tree, FlowBasis::Design, conditionsOf(rules));
+    ASSERT_EQ(report.routes.size(), 2U);
+    EXPECT_FALSE(report.complete);
+    EXPECT_FALSE(report.routes[0].unsaid);
+    EXPECT_EQ(report.routes[1].unsaid, 2U);
+    EXPECT_NEAR(inMbar(report.routes[1].drop), inMbar(whole.routes[1].drop), 1e-12);
+    auto findings = judgeRoutes(tree, report, conditionsOf(rules), rules);
+    EXPECT_EQ(findings[0].outcome, Outcome::Pass);
+    EXPECT_EQ(findings[1].outcome, Outcome::NoVerdict);
+    EXPECT_EQ(findings[1].why.say, rulebook::Say::PipeDropLeast);
+    ASSERT_EQ(findings[1].why.arguments.size(), 4U);
+    EXPECT_EQ(findings[1].why.arguments[2], rulebook::Argument(std::string("3")));
+
+    sections[2].length = quantity::Length(40.0, quantity::kMetre);
+    tree = samples::treeOf(sections);
+    report = pressureDrops(tree, FlowBasis::Design, conditionsOf(rules));
+    findings = judgeRoutes(tree, report, conditionsOf(rules), rules);
+    EXPECT_EQ(findings[1].outcome, Outcome::Fail);
+    EXPECT_TRUE(rulebook::says(findings[1], rulebook::Say::PipeFittingsUnsaid));
+
+    // The section that lacks them weighs on all that hangs below it.
+    sections = houseSections();
+    sections[0].fittingsSaid = false;
+    report = pressureDrops(samples::treeOf(sections), FlowBasis::Design, conditionsOf(rules));
+    EXPECT_EQ(report.routes[0].unsaid, 0U);
+    EXPECT_EQ(report.routes[1].unsaid, 0U);
 }
 
 TEST(Routes, withoutADemandOrASizeHaveNoVerdict) {

@@ -52,6 +52,7 @@ class Bin : public KeptTest {
         reg::PipeSection pipe;
         pipe.id = {store->newId()};
         pipe.installation = there.installation.id;
+        pipe.appliance = valueOf(store->appliancesOf(premises.id)).front().id;
         valueOf(store->savePipes(there.installation.id, {pipe}));
         static_cast<void>(
             valueOf(store->attach({"visits", visit.bytes, "flue.png", "image/png", "bytes", "", false, ""})));
@@ -201,6 +202,22 @@ TEST_F(Bin, isEmptiedOfARowWithAllThatHangsOnItAndOfNothingElse) {
     EXPECT_EQ(askSql(path(), "SELECT count(*) FROM changes WHERE table_name = 'premises' AND after IS NULL"),
               "1");
     EXPECT_THAT(valueOf(store->premises("ford")), IsEmpty());
+}
+
+TEST_F(Bin, anApplianceThatGoesIsLetGoByThePipeThatFedIt) {
+    reg::Appliance hob;
+    hob.id = {store->newId()};
+    hob.installation = sample.installation.id;
+    valueOf(store->save(hob));
+    reg::PipeSection pipe;
+    pipe.id = {store->newId()};
+    pipe.installation = sample.installation.id;
+    pipe.appliance = hob.id;
+    valueOf(store->savePipes(sample.installation.id, {pipe}));
+    valueOf(store->removeForGood(put("appliances", hob.id.bytes, "hob")));
+    pipe.appliance.reset();
+    EXPECT_EQ(valueOf(store->pipes(sample.installation.id)), std::vector{pipe});
+    EXPECT_TRUE(store->verify());
 }
 
 TEST_F(Bin, whatIsStillNamedStaysInIt) {

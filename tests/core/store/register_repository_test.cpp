@@ -113,6 +113,48 @@ TEST_F(RegisterRepository, aListOfPipesIsReplacedAsAWhole) {
     EXPECT_THAT(valueOf(store->pipes(installation)), IsEmpty());
 }
 
+TEST_F(RegisterRepository, aPipeKnowsWhatHangsAtItsEnd) {
+    const Sample sample = putSample(*store);
+    const auto installation = sample.installation.id;
+    reg::Appliance hob;
+    hob.id = reg::ApplianceId{store->newId()};
+    hob.installation = installation;
+    valueOf(store->save(hob));
+    reg::PipeSection pipe;
+    pipe.id = {store->newId()};
+    pipe.installation = installation;
+    pipe.appliance = hob.id;
+    pipe.fittings = "3e 1t";
+    auto capped = pipe;
+    capped.id = {store->newId()};
+    capped.position = 1;
+    capped.appliance.reset();
+    capped.capped = true;
+    valueOf(store->savePipes(installation, {pipe, capped}));
+    reopen();
+    EXPECT_THAT(valueOf(store->pipes(installation)), ElementsAre(pipe, capped));
+
+    // None that is unknown, and none of somebody else's premises: nothing is changed then.
+    auto wrong = pipe;
+    wrong.appliance = reg::ApplianceId{store->newId()};
+    EXPECT_EQ(errorOf(store->savePipes(installation, {wrong})), ErrorCode::NotFound);
+    reg::Premises other;
+    other.id = reg::PremisesId{store->newId()};
+    other.address = {"9 Kiln Street", "", "Nether Wrenlow", "QW7 2AA"};
+    valueOf(store->save(other));
+    auto elsewhere = sample.installation;
+    elsewhere.id = {store->newId()};
+    elsewhere.premises = other.id;
+    valueOf(store->save(elsewhere));
+    auto theirs = hob;
+    theirs.id = {store->newId()};
+    theirs.installation = elsewhere.id;
+    valueOf(store->save(theirs));
+    wrong.appliance = theirs.id;
+    EXPECT_EQ(errorOf(store->savePipes(installation, {wrong})), ErrorCode::NotFound);
+    EXPECT_THAT(valueOf(store->pipes(installation)), ElementsAre(pipe, capped));
+}
+
 TEST_F(RegisterRepository, listsPremisesByTownAndAddressWithWhatALineShows) {
     const Sample sample = putSample(*store);
     reg::Premises earlier;

@@ -166,6 +166,8 @@ TEST_F(ChangeLog, undoTakesBackWhatWasMadeAndBringsBackWhatWasRemoved) {
                             {},
                             "",
                             true};
+    second.capped = true;
+    second.fittings = "2 bends";
     valueOf(store->savePipes(sample.installation.id, {first, second}));
     valueOf(store->savePipes(sample.installation.id, {}));
     EXPECT_TRUE(undo());

@@ -360,6 +360,8 @@ Result<void> layPipes(Store& store, reg::VisitId visit) {
                             {},
                             "",
                             true});
+        sections.back().fittings = "2 elbows";
+        sections.back().capped = true;
     }
     return store.savePipes(file->installation.id, sections);
 }

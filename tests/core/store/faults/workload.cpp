@@ -219,6 +219,8 @@ Result<void> Worker::layPipes(int number, const reg::VisitFile& file) {
                             {},
                             std::to_string(number),
                             true});
+        sections.back().fittings = "2 elbows";
+        sections.back().capped = true;
     }
     return m_store.savePipes(file.installation.id, sections);
 }
