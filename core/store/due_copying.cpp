@@ -64,6 +64,15 @@ void putInstallation(Edit& edit, const Pattern::OfInstallation& pattern, reg::Pr
     installation.premises = premises;
     forget(installation);
     edit.put(installation);
+    std::map<UuidBytes, reg::ApplianceId> hung;
+    for (const auto& appliance : pattern.appliances) {
+        reg::Appliance copy = appliance;
+        copy.id = {session.newId()};
+        hung.emplace(appliance.id.bytes, copy.id);
+        copy.installation = installation.id;
+        forget(copy);
+        edit.put(copy);
+    }
     std::map<UuidBytes, reg::PipeSectionId> made;
     for (const auto& section : pattern.pipes) {
         made.emplace(section.id.bytes, reg::PipeSectionId{session.newId()});
@@ -76,13 +85,10 @@ void putInstallation(Edit& edit, const Pattern::OfInstallation& pattern, reg::Pr
             const auto feeder = made.find(section.after->bytes);
             copy.after = feeder == made.end() ? std::nullopt : std::optional(feeder->second);
         }
-        edit.put(copy);
-    }
-    for (const auto& appliance : pattern.appliances) {
-        reg::Appliance copy = appliance;
-        copy.id = {session.newId()};
-        copy.installation = installation.id;
-        forget(copy);
+        if (section.appliance) {
+            const auto end = hung.find(section.appliance->bytes);
+            copy.appliance = end == hung.end() ? std::nullopt : std::optional(end->second);
+        }
         edit.put(copy);
     }
 }

@@ -148,8 +148,8 @@ TEST_F(DueActing, copiesAFlatWithoutWhatBelongsToItAlone) {
     boiler.serial = "BW-1";
     boiler.installedOn = day(2025, 1, 1);
     valueOf(store->save(boiler));
-    const auto pipe =
-        reg::PipeSection{{store->newId()}, flat.installation, {}, 0, "copper_22", {}, {}, "boiler"};
+    auto pipe = reg::PipeSection{{store->newId()}, flat.installation, {}, 0, "copper_22", {}, {}, "boiler"};
+    pipe.appliance = flat.boiler;
     const auto branch =
         reg::PipeSection{{store->newId()}, flat.installation, pipe.id, 1, "copper_15", {}, {}, "hob"};
     valueOf(store->savePipes(flat.installation, {pipe, branch}));
@@ -174,6 +174,8 @@ TEST_F(DueActing, copiesAFlatWithoutWhatBelongsToItAlone) {
     ASSERT_THAT(pipes, SizeIs(2));
     EXPECT_EQ(pipes.back().after, pipes.front().id);
     EXPECT_NE(pipes.front().id, pipe.id);
+    EXPECT_EQ(pipes.front().appliance, file.items.front().appliance->id)
+        << "the copy's boiler, not the first's";
     expectDerived();
     EXPECT_TRUE(valueOf(store->undo()));
     EXPECT_EQ(listed().size(), 2U);
