@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/judging/judge.h"
 
-#include "core/judging/subjects.h"
 #include "core/judging/installation.h"
 #include "core/judging/pipes.h"
 #include "core/judging/readings.h"
+#include "core/judging/subjects.h"
 #include "core/rulebook/conclude.h"
 #include "core/rulebook/rules_in_force.h"
 #include "core/rulebook/values.h"
@@ -269,6 +269,8 @@ std::vector<Judged> judge(const reg::VisitFile& file, const rulebook::RuleBook& 
     }
     auto larger = judgeLarger(file, book);
     all.insert(all.end(), std::make_move_iterator(larger.begin()), std::make_move_iterator(larger.end()));
+    auto rooms = judgeRoomCo(file, book);
+    all.insert(all.end(), std::make_move_iterator(rooms.begin()), std::make_move_iterator(rooms.end()));
     for (const auto& appliance : file.appliances) {
         auto ofOne = judgeAppliance(file, appliance, book);
         all.insert(all.end(), std::make_move_iterator(ofOne.begin()), std::make_move_iterator(ofOne.end()));

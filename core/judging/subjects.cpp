@@ -146,4 +146,34 @@ std::vector<Judged> judgeLarger(const reg::VisitFile& file, const rulebook::Rule
     return findings;
 }
 
+std::vector<Judged> judgeRoomCo(const reg::VisitFile& file, const rulebook::RuleBook& book) {
+    const auto readings = file.roomReadings();
+    const auto rowOf = [&](const reg::SubjectRef& subject) {
+        return static_cast<int>(std::find(readings.begin(), readings.end(), subject) - readings.begin());
+    };
+    Worksheet sheet(Question::RoomCo, file.visit.date);
+    bool isBegun = false;
+    for (const auto& entry : file.entries) {
+        const int row = rowOf(entry.subject);
+        if (row < static_cast<int>(readings.size())) {
+            sheet.put(Group::Reading, row, entry.item, entry.text, entry.unit);
+            isBegun = isBegun || entry.item == Item::RoomCo;
+        }
+    }
+    if (!isBegun) {
+        return {};
+    }
+    std::vector<Judged> all;
+    for (auto& judged : answer(sheet, book).findings) {
+        for (int row = 0; row < static_cast<int>(readings.size()); ++row) {
+            if (judged.subject == Worksheet::subject(Group::Reading, row)) {
+                judged.subject = readings[static_cast<std::size_t>(row)];
+                all.push_back(std::move(judged));
+                break;
+            }
+        }
+    }
+    return all;
+}
+
 }  // namespace hearth::judging

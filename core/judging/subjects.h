@@ -16,4 +16,8 @@ namespace hearth::judging {
 /// where neither a strength nor a tightness test was begun.
 [[nodiscard]] std::vector<Judged> judgeLarger(const reg::VisitFile& file, const rulebook::RuleBook& book);
 
+/// The findings on the readings of carbon monoxide in rooms, each on the reading that it is about; none where
+/// nothing was read. How the room was sampled is not asked on the sheet and not judged here.
+[[nodiscard]] std::vector<Judged> judgeRoomCo(const reg::VisitFile& file, const rulebook::RuleBook& book);
+
 }  // namespace hearth::judging

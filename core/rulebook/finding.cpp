@@ -109,6 +109,11 @@ constexpr auto kKinds = std::to_array<Code<FindingKind>>({
     {FindingKind::CheckDue, "check_due"},
     {FindingKind::CheckMade, "check_made"},
     // --- end of deadlines
+    // --- competence
+    {FindingKind::EngineerCard, "engineer_card"},
+    {FindingKind::EngineerCategories, "engineer_categories"},
+    {FindingKind::AnalyserCalibration, "analyser_calibration"},
+    // --- end of competence
 });
 static_assert(inOrder(kKinds));
 

@@ -112,6 +112,11 @@ enum class FindingKind {
     CheckDue,
     CheckMade,
     // --- end of deadlines
+    // --- competence
+    EngineerCard,
+    EngineerCategories,
+    AnalyserCalibration,
+    // --- end of competence
 };
 [[nodiscard]] std::string_view kindText(FindingKind kind);
 [[nodiscard]] std::optional<FindingKind> kindFromText(std::string_view text);

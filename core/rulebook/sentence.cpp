@@ -468,6 +468,17 @@ constexpr auto kSays = std::to_array<Code<Say>>({
     {Say::RecordKeptUntil, "record_kept_until"},
     {Say::RecordKeptOn, "record_kept_on"},
     // --- end of deadlines
+    // --- competence
+    {Say::CardDateUnknown, "card_date_unknown"},
+    {Say::CardRunOut, "card_run_out"},
+    {Say::CategoriesNotKept, "categories_not_kept"},
+    {Say::CategoryNotHeld, "category_not_held"},
+    {Say::CategoryDateUnknown, "category_date_unknown"},
+    {Say::CategoryRunOut, "category_run_out"},
+    {Say::AnalyserDateUnknown, "analyser_date_unknown"},
+    {Say::AnalyserRunOut, "analyser_run_out"},
+    {Say::CategoryUnknown, "category_unknown"},
+    // --- end of competence
 });
 static_assert(inOrder(kSays));
 

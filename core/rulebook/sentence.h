@@ -483,6 +483,17 @@ enum class Say {
     RecordKeptUntil,      // date
     RecordKeptOn,         // date
     // --- end of deadlines
+    // --- competence
+    CardDateUnknown,      // engineer
+    CardRunOut,           // engineer, date
+    CategoriesNotKept,    // engineer
+    CategoryNotHeld,      // term
+    CategoryDateUnknown,  // category
+    CategoryRunOut,       // category, date
+    AnalyserDateUnknown,  // -
+    AnalyserRunOut,       // date
+    CategoryUnknown,      // - : no term is known for this kind of appliance
+    // --- end of competence
 };
 
 [[nodiscard]] std::string_view sayText(Say say);

@@ -355,7 +355,7 @@ const char* sentenceText(Say say) {
          {std::span<const SayText>(kGeneral), std::span<const SayText>(kBefore),
           std::span<const SayText>(kScope), std::span<const SayText>(kStages),
           std::span<const SayText>(kTightness), std::span<const SayText>(kAfter), gasTexts(), pipeworkTexts(),
-          largerTexts(), burnerTexts(), combustionTexts(), airTexts(), deadlinesTexts()}) {
+          largerTexts(), burnerTexts(), combustionTexts(), airTexts(), deadlinesTexts(), competenceTexts()}) {
         for (const auto& text : group) {
             if (text.code == say) {
                 return text.english;

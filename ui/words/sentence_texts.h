@@ -22,5 +22,6 @@ using SayText = Text<rulebook::Say>;
 [[nodiscard]] std::span<const SayText> combustionTexts();
 [[nodiscard]] std::span<const SayText> airTexts();
 [[nodiscard]] std::span<const SayText> deadlinesTexts();
+[[nodiscard]] std::span<const SayText> competenceTexts();
 
 }  // namespace hearth::ui::words

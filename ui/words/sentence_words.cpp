@@ -108,6 +108,11 @@ constexpr std::array kTitles{
     Title{FindingKind::CheckDue, QT_TRANSLATE_NOOP("Words", "Next safety check")},
     Title{FindingKind::CheckMade, QT_TRANSLATE_NOOP("Words", "Whether the check was in time")},
     // --- end of deadlines
+    // --- competence
+    Title{FindingKind::EngineerCard, QT_TRANSLATE_NOOP("Words", "Engineer's card")},
+    Title{FindingKind::EngineerCategories, QT_TRANSLATE_NOOP("Words", "Engineer's categories")},
+    Title{FindingKind::AnalyserCalibration, QT_TRANSLATE_NOOP("Words", "Analyser's calibration")},
+    // --- end of competence
 };
 
 QString worded(const Words& words, const rulebook::Argument& argument) {

@@ -107,5 +107,37 @@ TEST(LargerPipework, IsJudgedOnceItsTestWasBegun) {
     }
 }
 
+/// Readings as they stand in the investigation, each a subject of its own.
+struct RoomCoFindings : ApplianceFindings {
+    reg::SubjectRef read(const char* place, const char* minutes, const char* ppm) {
+        reg::RoomId id;
+        id.bytes[15] = static_cast<std::uint8_t>(100 + file.roomReadings().size());
+        on = reg::subject(id);
+        say(Item::RoomCoPlace, place);
+        say(Item::RoomCoAt, minutes, quantity::UnitCode::Minute);
+        say(Item::RoomCo, ppm, quantity::UnitCode::Ppm);
+        return on;
+    }
+};
+
+// HSE EH40/2005: 100 ppm over 15 minutes. A room beyond it warns; whose reading it is, the finding stands at.
+TEST_F(RoomCoFindings, StandAtTheHighestReading) {
+    EXPECT_TRUE(judgeRoomCo(file, book).empty());
+    read("outdoors", "0", "0");
+    const auto high = read("room", "5", "140");
+    const auto low = read("room", "10", "130");
+    on = high;
+    EXPECT_EQ(found(FindingKind::RoomCoLevel), Outcome::Fail);
+    on = low;
+    EXPECT_EQ(found(FindingKind::RoomCoLevel), std::nullopt);
+}
+
+TEST_F(RoomCoFindings, AReadingThatCantBeReadPassesNothing) {
+    read("room", "0", "about 9");
+    for (const auto& judged : judgeRoomCo(file, book)) {
+        EXPECT_NE(judged.finding.outcome, Outcome::Pass) << rulebook::kindText(judged.finding.kind);
+    }
+}
+
 }  // namespace
 }  // namespace hearth::judging

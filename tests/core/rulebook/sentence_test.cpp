@@ -39,6 +39,9 @@ TEST(SayCodes, AreAllThereAndAllDifferent) {
         // --- deadlines
         Say::RecordKeptOn,
         // --- end of deadlines
+        // --- competence
+        Say::CategoryUnknown,
+        // --- end of competence
     });
     EXPECT_EQ(texts.size(), static_cast<std::size_t>(last) + 1);
     EXPECT_EQ(sayText(Say::LetByNone), "let_by_none");
