@@ -9,6 +9,7 @@ namespace hearth::testing {
 class VisitBench : public ::testing::Test {
   protected:
     VisitBench() {
+        firm.makeCompetent();
         premises = firm.addPremises("14 Kiln Lane");
         installation = need(firm.store->installations(premises)).front().id;
         analyser.id = {firm.store->newId()};

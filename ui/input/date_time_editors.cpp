@@ -63,8 +63,15 @@ void DateEditor::settle() {
 }
 
 QString DateEditor::hint() const {
-    return tr(
+    const QString keys = tr(
         "Day, day and month, or the whole date; t is today, +7 a week from now. Alt+Down opens a calendar.");
+    const QString suggested = LineEditor::hint();
+    return suggested.isEmpty() ? keys : suggested + u' ' + keys;
+}
+
+QString DateEditor::shownAs(const QString& text) const {
+    const auto date = calendar::fromIso(text.toStdString());
+    return date ? shown(*date) : text;
 }
 
 void DateEditor::offerCalendar() {

@@ -20,6 +20,7 @@ class DateEditor : public LineEditor {
     void settle() override;
     void showText(const QString& text) override;
     [[nodiscard]] QString hint() const override;
+    [[nodiscard]] QString shownAs(const QString& text) const override;
     bool eventFilter(QObject* watched, QEvent* event) override;
 
   private:

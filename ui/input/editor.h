@@ -43,6 +43,9 @@ class Editor : public QWidget {
     /// The widget that takes the focus.
     [[nodiscard]] virtual QWidget* focusTarget() = 0;
     virtual void setReadOnly(bool readOnly) = 0;
+    /// Shows in grey, while nothing is typed, what it was before; the Right key takes it. It is no value
+    /// until then. Only lines of text and dates offer one; empty: nothing.
+    virtual void suggest(const QString&) {}
     /// Commits what stands in the field now, as leaving it would; for closing a window or leaving a place.
     virtual void commit() {}
 

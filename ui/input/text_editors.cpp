@@ -23,6 +23,35 @@ void LineEditor::showText(const QString& text) {
     }
 }
 
+void LineEditor::suggest(const QString& text) {
+    if (m_suggested != text) {
+        m_suggested = text;
+        m_line->setPlaceholderText(text.isEmpty() ? QString() : shownAs(text) + QStringLiteral("  \u2192"));
+        refreshNames();
+    }
+}
+
+QString LineEditor::hint() const {
+    return m_suggested.isEmpty()
+               ? QString()
+               : tr("Last time it was %1: the Right key takes it.").arg(shownAs(m_suggested));
+}
+
+bool LineEditor::eventFilter(QObject* watched, QEvent* event) {
+    if (watched == m_line && event->type() == QEvent::KeyPress) {
+        const auto* key = static_cast<QKeyEvent*>(event);
+        const bool takes = key->key() == Qt::Key_Right && (key->modifiers() & ~Qt::KeypadModifier) == 0;
+        if (takes && m_line->text().isEmpty() && !m_suggested.isEmpty() && !m_line->isReadOnly()) {
+            showText(m_suggested);
+            Q_EMIT edited();
+            commit();
+            Q_EMIT answered();
+            return true;
+        }
+    }
+    return FieldEditor::eventFilter(watched, event);
+}
+
 LongTextEditor::LongTextEditor(QWidget* parent, int lines)
     : FieldEditor(parent), m_area(new QPlainTextEdit(this)) {
     adopt(m_area);

@@ -16,13 +16,19 @@ class LineEditor : public FieldEditor {
     [[nodiscard]] QString text() const override { return m_line->text(); }
     void setText(const QString& text) override;
     void setReadOnly(bool readOnly) override { m_line->setReadOnly(readOnly); }
+    void suggest(const QString& text) override;
 
   protected:
     void showText(const QString& text) override;
+    [[nodiscard]] QString hint() const override;
+    /// How a text that is kept is shown.
+    [[nodiscard]] virtual QString shownAs(const QString& text) const { return text; }
+    bool eventFilter(QObject* watched, QEvent* event) override;
     [[nodiscard]] QLineEdit* line() const { return m_line; }
 
   private:
     QLineEdit* m_line;
+    QString m_suggested;
 };
 
 /// Several lines. Tab and Enter leave it, so that the keyboard flows through; Shift+Enter starts a line.

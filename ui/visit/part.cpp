@@ -179,6 +179,10 @@ PartKind partOf(FindingKind kind) {
         case FindingKind::SmellOnArrival:
         case FindingKind::VisualInspection:
             return PartKind::BeforeYouStart;
+        case FindingKind::EngineerCard:
+        case FindingKind::EngineerCategories:
+        case FindingKind::AnalyserCalibration:
+            return PartKind::WhoAndWhere;
         case FindingKind::Scope:
         case FindingKind::Volume:
             return PartKind::Pipework;
@@ -226,7 +230,7 @@ PartRef partOf(const judging::Judged& judged, const reg::VisitFile& file) {
         case SubjectKind::Installation:
             return {PartKind::Larger};
         case SubjectKind::Room:
-            return {PartKind::Rooms};
+            return {judged.about.empty() ? PartKind::Rooms : partOf(judged.about.front())};
         case SubjectKind::Visit:
         case SubjectKind::Test:
             break;

@@ -3,6 +3,7 @@
 #include "ui/look/look.h"
 #include "ui/shell/kit.h"
 #include "ui/visit/asked_part.h"
+#include "ui/visit/gas_rate_clock.h"
 #include "ui/visit/parts.h"
 #include "ui/visit/register_fields.h"
 #include "ui/visit/subject_name.h"
@@ -27,9 +28,12 @@ class AppliancePart : public AskedPart {
     AppliancePart(const SheetContext& context, const PartRef& ref, QWidget* parent);
     [[nodiscard]] bool isUpToDate() const override;
     void refresh() override;
+    void setReadOnly(bool readOnly) override;
+    bool toggleClock() override;
 
   private:
     void addKnown();
+    void addRateClock();
     void addKnownField(shell::Fields* fields, Field field, input::Editor* editor, const QString& label,
                        FieldBinding binding, int span);
     void showKnown();
@@ -40,12 +44,14 @@ class AppliancePart : public AskedPart {
     QString m_builtName;                         // as it stands in the fields' names
     std::vector<const SheetField*> m_askedOfIt;  // not known when the part was made
     shell::Text* m_regulation26 = nullptr;
+    GasRateClock* m_rate = nullptr;
 };
 
 AppliancePart::AppliancePart(const SheetContext& context, const PartRef& ref, QWidget* parent)
     : AskedPart(context, ref, parent),
       m_builtName(subjectName(subject(), context.model.file(), context.window.words)) {
     addKnown();
+    addRateClock();
     addGroups(applianceGroups());
     m_regulation26 = shell::bodyText({}, this);
     addWidget(m_regulation26);
@@ -75,6 +81,27 @@ void AppliancePart::addKnown() {
     if (owner->text().isEmpty()) {
         m_askedOfIt.push_back(field);
     }
+}
+
+/// It runs while the rest is looked at; what it kept stands with what the finding on the gas rate needs.
+void AppliancePart::addRateClock() {
+    m_rate = new GasRateClock(context(), id(), this);
+    addWidget(m_rate);
+    connect(m_rate, &GasRateClock::kept, this, [this] {
+        if (const SheetField* field = find({Item::RateTime, std::nullopt, subject()})) {
+            shell::focusOn(field->editor());
+        }
+    });
+}
+
+bool AppliancePart::toggleClock() {
+    m_rate->toggle();
+    return true;
+}
+
+void AppliancePart::setReadOnly(bool readOnly) {
+    AskedPart::setReadOnly(readOnly);
+    m_rate->setReadOnly(readOnly);
 }
 
 void AppliancePart::addKnownField(shell::Fields* fields, Field field, input::Editor* editor,

@@ -97,6 +97,10 @@ void RecordsPart::showKinds() {
 void RecordsPart::addIssue() {
     m_state = shell::bodyText({}, this);
     addWidget(m_state);
+    m_doubts = new shell::Text({}, look::TypeRole::Body, look::Role::LookAgain, this);
+    m_doubts->setObjectName(QStringLiteral("doubtsBeforeIssue"));
+    m_doubts->setWordWrap(true);
+    addWidget(m_doubts);
     m_missing = new LineList(tr("What is missing"), {}, this);
     m_missing->setGrowing(true);
     addWidget(m_missing);
@@ -230,6 +234,18 @@ void RecordsPart::goToNextOwed() {
     }
 }
 
+/// Whoever issues has seen it.
+void RecordsPart::showDoubts() {
+    QStringList lines;
+    for (const judging::Judged& judged : model().doubts()) {
+        const bool isOfVisit = judged.subject.kind == reg::SubjectKind::Visit;
+        const QString of = isOfVisit ? QString() : subjectContext(context(), judged.subject);
+        lines << joined({of, words().sentence(judged.finding.why)});
+    }
+    m_doubts->setText(lines.join(u'\n'));
+    m_doubts->setVisible(!lines.isEmpty());
+}
+
 void RecordsPart::showMissing() {
     std::vector<Line> lines;
     for (const record::Missing& one : missing()) {
@@ -312,6 +328,7 @@ void RecordsPart::showDraft() {
 void RecordsPart::refresh() {
     PartView::refresh();
     showKinds();
+    showDoubts();
     showMissing();
     showRecords();
     showDraft();

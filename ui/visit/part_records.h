@@ -45,6 +45,7 @@ class RecordsPart : public PartView {
     [[nodiscard]] const std::vector<record::Missing>& missing() const;
     void addVisitButtons();
     void goToNextOwed();
+    void showDoubts();
     void showMissing();
     void showRecords();
     void showDraft();
@@ -55,6 +56,7 @@ class RecordsPart : public PartView {
 
     shell::LineList* m_kinds = nullptr;
     shell::Text* m_state = nullptr;
+    shell::Text* m_doubts = nullptr;
     shell::LineList* m_missing = nullptr;
     shell::KeyButton* m_issue = nullptr;
     shell::KeyButton* m_draftButton = nullptr;

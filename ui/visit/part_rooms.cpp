@@ -7,7 +7,9 @@
 
 #include <QCoreApplication>
 
+#include <algorithm>
 #include <array>
+#include <chrono>
 
 namespace hearth::ui::visit {
 
@@ -108,6 +110,8 @@ class InvestigationPart : public OfRooms {
         addWidget(m_whatFirst);
         addGroups(investigationGroups());
         addHeading(tr("Readings: outdoors first"));
+        addWidget(shell::softText(tr("Ctrl+Enter in a reading keeps its time; the first begins the series."),
+                                  this));
         addRows(kReadingColumns);
         addMore();
     }
@@ -119,6 +123,7 @@ class InvestigationPart : public OfRooms {
                                                      file.emergencyContacts));
         OfRooms::refresh();
     }
+    bool toggleClock() override;
 
   protected:
     [[nodiscard]] std::vector<reg::SubjectRef> there() const override {
@@ -127,8 +132,46 @@ class InvestigationPart : public OfRooms {
     [[nodiscard]] bool isOfRow(Item, const reg::SubjectRef&) const override { return true; }
 
   private:
+    [[nodiscard]] std::optional<reg::SubjectRef> readingAtFocus() const;
+
     WhatFirst* m_whatFirst;
 };
+
+/// The reading whose row has the keyboard.
+std::optional<reg::SubjectRef> InvestigationPart::readingAtFocus() const {
+    for (const SheetField* field : fields()) {
+        const bool hasFocus = field->editor()->focusTarget()->hasFocus();
+        if (hasFocus && field->key().subject.kind == reg::SubjectKind::Room) {
+            return field->key().subject;
+        }
+    }
+    return std::nullopt;
+}
+
+/// Keeps the time of the reading in whose row the keyboard is: the first begins the series, the others have
+/// their minutes since then. The store keeps when it began, so that it goes on after another start.
+bool InvestigationPart::toggleClock() {
+    const auto reading = readingAtFocus();
+    if (!reading || model().isReadOnly()) {
+        return false;
+    }
+    const std::string note = "room_co." + model().file().visit.id.text();
+    const Instant now = context().window.clock.now();
+    Instant began = now;
+    const auto noted = model().store().setting(note);
+    const bool runs = noted && parseInstant(*noted, began);
+    const auto minutes = std::chrono::duration<double, std::ratio<60>>(now - began).count();
+    auto kept = runs ? Result<void>() : model().store().saveSetting(note, instantText(now));
+    if (kept) {
+        kept = model().enter(*reading, Item::RoomCoAt, QString::number(std::max(0.0, minutes), 'f', 1),
+                             quantity::UnitCode::Minute);
+    }
+    auto& navigator = context().window.navigator;
+    navigator.say(!kept  ? words().error(kept.error())
+                  : runs ? tr("The reading's time is kept.")
+                         : tr("The series of readings begins now."));
+    return true;
+}
 
 /// Pipework beyond the small domestic.
 class LargerPart : public AskedPart {

@@ -5,6 +5,9 @@
 #include "ui/visit/register_fields.h"
 #include "ui/visit/subject_name.h"
 #include "ui/visit/what_first.h"
+#include "ui/words/commonly_seen.h"
+
+#include <algorithm>
 
 namespace hearth::ui::visit {
 
@@ -14,10 +17,10 @@ using words::Words;
 
 SituationPart::SituationPart(const SheetContext& context, const PartRef& ref, QWidget* parent)
     : AskedPart(context, ref, parent), m_whatFirst(new WhatFirst(this)) {
-    setSubtitle(
-        tr("How dangerous it is, is the engineer's decision: nothing is suggested or filled in here."));
+    setSubtitle(tr("How dangerous it is, is the engineer's decision: nothing is filled in here."));
     addWidget(m_whatFirst);
     addWhat();
+    addCommonlySeen();
     addGroups(situationGroups());
     addMore();
     m_notice = new shell::KeyButton(tr("Issue the warning notice now"), shell::ButtonKind::Primary, this);
@@ -43,6 +46,49 @@ void SituationPart::addWhat() {
                       tr("How dangerous it is"), situationDanger(model(), id()), 6);
 }
 
+/// Beside the decision, and not in its place.
+void SituationPart::addCommonlySeen() {
+    m_seen = shell::softText({}, this);
+    m_seen->setObjectName(QStringLiteral("commonlySeen"));
+    m_seen->setWordWrap(true);
+    addWidget(m_seen);
+    m_seenAll = new shell::KeyButton({}, shell::ButtonKind::Quiet, this);
+    m_seenAll->setObjectName(QStringLiteral("commonlySeenButton"));
+    passByEnter(m_seenAll);
+    addWidget(m_seenAll);
+    connect(m_seenAll, &QPushButton::clicked, this, [this] {
+        m_showsAllSeen = !m_showsAllSeen;
+        showCommonlySeen();
+    });
+}
+
+void SituationPart::showCommonlySeen() {
+    constexpr std::size_t kMost = 3;
+    const auto& all = model().file().situations;
+    const auto at = std::find_if(all.begin(), all.end(), [&](const auto& one) { return one.id == id(); });
+    QStringList lines;
+    if (m_showsAllSeen) {
+        for (const words::CommonlySeen& line : words::commonlySeen()) {
+            lines << words::commonlySeenText(line);
+        }
+    } else if (at != all.end()) {
+        for (const auto* line : words::commonlySeenLike(QString::fromStdString(at->what), kMost)) {
+            lines << words::commonlySeenText(*line);
+        }
+    }
+    if (!lines.isEmpty()) {
+        lines.prepend(
+            tr("Commonly seen as (orientation only, from memory of IGEM/G/11 where nothing else is "
+               "said; you decide):"));
+    }
+    m_seen->setText(lines.join(u'\n'));
+    m_seen->setVisible(!lines.isEmpty());
+    m_seenAll->setWords(m_showsAllSeen ? tr("Hide what is commonly seen as what")
+                                       : tr("Show what is commonly seen as what"));
+    m_seenAll->setAccessibleName(subjectContext(context(), subject()) + QStringLiteral(", ") +
+                                 m_seenAll->accessibleName());
+}
+
 void SituationPart::addSituationField(shell::Fields* fields, std::optional<Field> field,
                                       input::Editor* editor, const QString& label, FieldBinding binding,
                                       int span) {
@@ -53,6 +99,7 @@ void SituationPart::addSituationField(shell::Fields* fields, std::optional<Field
 
 void SituationPart::refresh() {
     AskedPart::refresh();
+    showCommonlySeen();
     const reg::VisitFile& file = model().file();
     const bool escape = file.choiceOf(subject(), Item::SituationGasEscape) == reg::choice::kYes;
     const auto event = Words::Emergency::SmellOrEscape;

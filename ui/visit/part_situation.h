@@ -21,12 +21,17 @@ class SituationPart : public AskedPart {
 
   private:
     void addWhat();
+    void addCommonlySeen();
+    void showCommonlySeen();
     void addSituationField(shell::Fields* fields, std::optional<record::Field> field, input::Editor* editor,
                            const QString& label, FieldBinding binding, int span);
     [[nodiscard]] reg::SituationId id() const { return {subject().id}; }
 
     WhatFirst* m_whatFirst;
     shell::KeyButton* m_notice;
+    shell::Text* m_seen = nullptr;
+    shell::KeyButton* m_seenAll = nullptr;
+    bool m_showsAllSeen = false;
 };
 
 }  // namespace hearth::ui::visit

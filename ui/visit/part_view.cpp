@@ -74,6 +74,7 @@ void PartView::refresh() {
         if (!key.item) {
             continue;
         }
+        field->editor()->suggest(model().lastFact(key.subject, *key.item));
         const bool wanted = isShown(key);
         if (field->editor()->isHidden() == wanted) {
             field->editor()->setVisible(wanted);

@@ -45,6 +45,8 @@ class PartView : public QWidget {
     }
     /// Shows everything that can be entered here, or again only what is asked.
     virtual void toggleMore() {}
+    /// Ctrl+Enter in this part: starts or stops its own clock. False: it has none.
+    virtual bool toggleClock() { return false; }
     /// Where the keyboard goes when the part is opened.
     virtual void takeFocus();
     virtual void setReadOnly(bool readOnly);

@@ -215,7 +215,7 @@ void VisitSheet::showSpine() {
             return model.currentRecord(one.kind) != nullptr;
         });
     SheetFacts facts{model.file(),
-                     model.findings(),
+                     model.marginFindings(),
                      model.missing(),
                      allIssued ? static_cast<int>(model.records().size()) : 0,
                      {}};
@@ -363,6 +363,9 @@ void VisitSheet::stepInMargin(int by) {
 
 void VisitSheet::toggleClock() {
     commit();
+    if (PartView* own = partOfFocus(); own != nullptr && own->toggleClock()) {
+        return;
+    }
     if (const TightnessPart* part = tightnessPart()) {
         part->clock()->toggle();
     }

@@ -32,8 +32,10 @@ class VisitSheet : public QWidget {
     VisitSheet(const SheetContext& context, QWidget* parent);
     ~VisitSheet() override;
 
-    /// Where the work goes on: the first thing that is missing.
+    /// Where the work goes on: where it was left; on a sheet that nobody has left, the first thing missing.
     void takeFocus();
+    /// Notes where the work is left, for the next time.
+    void keepPlace();
     /// Commits the field under the cursor.
     void commit();
     void goTo(const PartRef& ref);
@@ -79,6 +81,8 @@ class VisitSheet : public QWidget {
     void goOnFrom(input::Editor* answered);
     bool goByEnter(QObject* watched, const QKeyEvent& key);
     void toggleClock();
+    bool goToKeptPlace();
+    [[nodiscard]] std::string noteOfPlace() const;
     [[nodiscard]] PartView* partOfFocus() const;
     [[nodiscard]] SheetField* fieldOfFocus() const;
     [[nodiscard]] std::vector<TightnessPart*> tightnessParts() const;
@@ -90,8 +94,9 @@ class VisitSheet : public QWidget {
     QScrollArea* m_scroll;
     SheetPaper* m_paper = nullptr;
     reg::VisitId m_builtFor;
-    bool m_wentOn = false;       // the last key was an answer, which went on by itself
-    QPointer<QWidget> m_before;  // the field that Ctrl+K and Ctrl+M left
+    bool m_wentOn = false;        // the last key was an answer, which went on by itself
+    QPointer<SheetField> m_last;  // the field that had the keyboard last
+    QPointer<QWidget> m_before;   // the field that Ctrl+K and Ctrl+M left
 };
 
 }  // namespace hearth::ui::visit

@@ -22,9 +22,55 @@ namespace {
 
 constexpr int kAroundGoal = 6 * look::kGap;
 
+/// Names a field of the sheet from one start of the program to the next.
+std::string placeText(const FieldKey& key) {
+    const std::string_view code = key.item    ? reg::infoOf(*key.item).code
+                                  : key.field ? record::fieldCode(*key.field)
+                                              : std::string_view("kinds");
+    return std::string(code) + " " + uuidText(key.subject.id);
+}
+
 }  // namespace
 
+std::string VisitSheet::noteOfPlace() const {
+    return "sheet_at." + m_context.model.file().visit.id.text();
+}
+
+void VisitSheet::keepPlace() {
+    if (m_last == nullptr || m_context.model.isReadOnly()) {
+        return;
+    }
+    auto& store = m_context.model.store();
+    const std::string place = placeText(m_last->key());
+    const auto noted = store.setting(noteOfPlace());
+    if (noted && *noted != place) {
+        if (const auto kept = store.saveSetting(noteOfPlace(), place); !kept) {
+            m_context.window.navigator.say(m_context.window.words.error(kept.error()));
+        }
+    }
+}
+
+bool VisitSheet::goToKeptPlace() {
+    const auto noted = m_context.model.store().setting(noteOfPlace());
+    if (!noted || noted->empty()) {
+        return false;
+    }
+    for (PartView* part : m_paper->parts()) {
+        for (SheetField* field : part->fields()) {
+            if (placeText(field->key()) == *noted && !field->editor()->isHidden()) {
+                shell::focusOn(field->editor());
+                bringToTop(field->editor());
+                return true;
+            }
+        }
+    }
+    return false;
+}
+
 void VisitSheet::takeFocus() {
+    if (goToKeptPlace()) {
+        return;
+    }
     for (const record::Missing& missing : m_context.model.missing()) {
         PartView* part = m_paper->part(partOf(missing, m_context.model.file()));
         if (part != nullptr && part->editorFor({missing.item, missing.field, missing.subject}) != nullptr) {
@@ -166,6 +212,9 @@ void VisitSheet::follow(QWidget* focus) {
     m_scroll->ensureWidgetVisible(shown, 0, kAroundGoal);
     if (const PartView* part = partOfFocus()) {
         m_spine->setCurrent(part->ref());
+    }
+    if (SheetField* field = fieldOfFocus()) {
+        m_last = field;
     }
 }
 

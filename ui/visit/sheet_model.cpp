@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/visit/sheet_model.h"
 
+#include "core/judging/competence.h"
+#include "ui/visit/last_facts.h"
+
 #include <algorithm>
 
 namespace hearth::ui::visit {
@@ -25,11 +28,19 @@ Result<void> VisitSheetModel::open(reg::VisitId id) {
     }
     if (!(m_file.visit.id == id)) {
         m_taken.clear();
+        auto last = visitBefore(m_store, *file);
+        if (!last) {
+            return tl::unexpected(last.error());
+        }
+        m_last = std::move(*last);
     }
     m_file = std::move(*file);
     m_book = std::move(*book);
     m_records = std::move(*records);
     m_isOpen = true;
+    if (auto held = readCompetences(); !held) {
+        return held;
+    }
     Q_EMIT reloaded();
     judgeAgain();
     return {};
@@ -55,6 +66,10 @@ const store::RecordLine* VisitSheetModel::currentRecord(record::RecordKind kind)
 QString VisitSheetModel::textOf(const reg::SubjectRef& subject, Item item) const {
     const reg::Entry* entry = m_file.find(subject, item);
     return entry == nullptr ? QString() : QString::fromStdString(entry->text);
+}
+
+QString VisitSheetModel::lastFact(const reg::SubjectRef& subject, Item item) const {
+    return m_last ? QString::fromStdString(lastFactOf(subject, item, m_file, *m_last)) : QString();
 }
 
 quantity::UnitCode VisitSheetModel::unitOf(const reg::SubjectRef& subject, Item item) const {
@@ -131,9 +146,22 @@ Result<void> VisitSheetModel::save(const reg::Visit& visit) {
     auto saved = m_store.save(visit);
     if (saved) {
         m_file.visit = visit;
+        saved = readCompetences();
         judgeAgain();
     }
     return saved;
+}
+
+Result<void> VisitSheetModel::readCompetences() {
+    m_held.clear();
+    if (m_file.visit.engineer) {
+        auto held = m_store.competences(*m_file.visit.engineer);
+        if (!held) {
+            return tl::unexpected(held.error());
+        }
+        m_held = std::move(*held);
+    }
+    return {};
 }
 
 Result<void> VisitSheetModel::save(const reg::Installation& installation) {
@@ -249,6 +277,9 @@ Result<void> VisitSheetModel::addTest(const QString& label) {
 
 void VisitSheetModel::judgeAgain() {
     m_findings = judging::judge(m_file, m_book);
+    m_doubts = judging::judgeCompetence(m_file, m_held);
+    m_margin = m_findings;
+    m_margin.insert(m_margin.end(), m_doubts.begin(), m_doubts.end());
     m_volume = judging::volumeOf(m_file, m_book);
     m_owed.clear();
     m_missing.clear();

@@ -33,6 +33,10 @@ class VisitSheetModel : public QObject {
     [[nodiscard]] const reg::VisitFile& file() const { return m_file; }
     [[nodiscard]] const rulebook::RuleBook& book() const { return m_book; }
     [[nodiscard]] const std::vector<judging::Judged>& findings() const { return m_findings; }
+    /// What is doubted of who does the work and with what: told on the sheet, no part of a record.
+    [[nodiscard]] const std::vector<judging::Judged>& doubts() const { return m_doubts; }
+    /// Both, as they stand in the sheet's margin.
+    [[nodiscard]] const std::vector<judging::Judged>& marginFindings() const { return m_margin; }
     [[nodiscard]] const pipework::VolumeReport& volume() const { return m_volume; }
     /// A kind of record that the visit can issue, and what it still lacks, in the order of its table.
     struct Owed {
@@ -48,6 +52,9 @@ class VisitSheetModel : public QObject {
     [[nodiscard]] const store::RecordLine* currentRecord() const;
     /// The same of one kind.
     [[nodiscard]] const store::RecordLine* currentRecord(record::RecordKind kind) const;
+
+    /// What the visit before this one said of a fact that nothing is entered of yet; empty: nothing.
+    [[nodiscard]] QString lastFact(const reg::SubjectRef& subject, reg::Item item) const;
 
     /// True when nothing may be changed: the store is read-only, or the visit was closed.
     [[nodiscard]] bool isReadOnly() const { return m_store.isReadOnly() || m_file.visit.closed; }
@@ -91,6 +98,7 @@ class VisitSheetModel : public QObject {
 
   private:
     void judgeAgain();
+    [[nodiscard]] Result<void> readCompetences();
     [[nodiscard]] Result<void> keep(const reg::SubjectRef& subject, reg::Item item, const std::string& text,
                                     quantity::UnitCode unit);
     [[nodiscard]] Result<void> keepOnlyEdition(const reg::SubjectRef& test);
@@ -100,7 +108,11 @@ class VisitSheetModel : public QObject {
     bool m_isOpen = false;
     reg::VisitFile m_file;
     rulebook::RuleBook m_book;
+    std::vector<reg::Competence> m_held;  // of the visit's engineer
     std::vector<judging::Judged> m_findings;
+    std::vector<judging::Judged> m_doubts;
+    std::vector<judging::Judged> m_margin;
+    std::optional<reg::VisitFile> m_last;  // the visit before this one
     pipework::VolumeReport m_volume;
     std::vector<Owed> m_owed;
     std::vector<record::Missing> m_missing;

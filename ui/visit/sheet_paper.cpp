@@ -172,7 +172,7 @@ FindingNote* SheetPaper::takeNote(std::vector<FindingNote*>& from, const Judged&
 void SheetPaper::showNotes() {
     std::vector<FindingNote*> before = std::move(m_notes);
     m_notes.clear();
-    for (const Judged& judged : m_context.model.findings()) {
+    for (const Judged& judged : m_context.model.marginFindings()) {
         if (!isWorthShowing(judged, m_context.model.file()) || partOf(judged) == nullptr) {
             continue;
         }

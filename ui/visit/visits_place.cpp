@@ -21,6 +21,9 @@ using shell::LineList;
 
 namespace {
 
+/// Judging takes its time: what the newest of the open ones need is told.
+constexpr std::size_t kMostJudged = 15;
+
 /// Work that is open stands first; within that the newest.
 bool standsBefore(const store::VisitLine& a, const store::VisitLine& b) {
     const auto isOpen = [](const store::VisitLine& line) { return !line.visit.closed && line.records == 0; };
@@ -86,9 +89,11 @@ void VisitsPlace::fillList() {
     std::stable_sort(visits->begin(), visits->end(), standsBefore);
     m_visits.clear();
     std::vector<Line> lines;
+    std::size_t open = 0;
     for (const store::VisitLine& visit : *visits) {
         m_visits.push_back(visit.visit.id);
         const bool isOpen = !visit.visit.closed && visit.records == 0;
+        open += isOpen ? 1 : 0;
         const QString where =
             joined({QString::fromStdString(visit.address.line1), QString::fromStdString(visit.address.town),
                     QString::fromStdString(visit.address.postcode)},
@@ -98,7 +103,7 @@ void VisitsPlace::fillList() {
              joined({QString::fromStdString(visit.customer), QString::fromStdString(visit.engineer)},
                     QStringLiteral(" \u00B7 ")),
              m_context.words.shortDate(visit.visit.date),
-             isOpen              ? tr("draft")
+             isOpen              ? stateOfOpen(visit.visit, open <= kMostJudged)
              : visit.records > 0 ? tr("issued")
                                  : tr("closed")});
     }
@@ -106,6 +111,26 @@ void VisitsPlace::fillList() {
                                             : tr("No visit is found by \"%1\".").arg(m_search));
     m_list->setLines(std::move(lines));
     m_refused->hide();
+}
+
+/// What an open visit still needs, so that half-done work is taken up where it was left.
+QString VisitsPlace::stateOfOpen(const reg::Visit& visit, bool judges) const {
+    const QString state = visit.date > m_context.clock.today() ? tr("booked") : tr("draft");
+    if (!judges) {
+        return state;
+    }
+    const auto file = m_context.store.visitFile(visit.id);
+    const auto book = m_context.store.ruleBook();
+    if (!file || !book) {
+        return state;
+    }
+    const auto findings = judging::judge(*file, *book);
+    std::size_t missing = 0;
+    for (const record::RecordKind kind : record::kindsOf(*file)) {
+        missing += record::missingFor(kind, *file, findings).size();
+    }
+    return missing == 0 ? tr("%1, ready to issue").arg(state)
+                        : tr("%1, missing: %2").arg(state).arg(static_cast<int>(missing));
 }
 
 void VisitsPlace::refuse(const Error& error) {
@@ -143,6 +168,7 @@ void VisitsPlace::showList() {
 void VisitsPlace::commit() {
     if (m_sheet != nullptr) {
         m_sheet->commit();
+        m_sheet->keepPlace();
     }
 }
 

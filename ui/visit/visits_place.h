@@ -43,6 +43,7 @@ class VisitsPlace : public shell::Place, public shell::VisitOpener {
     void build();
     void showList();
     void fillList();
+    [[nodiscard]] QString stateOfOpen(const reg::Visit& visit, bool judges) const;
     void refuse(const Error& error);
 
     shell::Context m_context;

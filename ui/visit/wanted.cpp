@@ -220,6 +220,10 @@ bool isWorthShowing(const Judged& judged, const reg::VisitFile& file) {
         return true;
     }
     const auto& kind = judged.finding.kind;
+    if (kind == FindingKind::EngineerCard || kind == FindingKind::EngineerCategories ||
+        kind == FindingKind::AnalyserCalibration) {
+        return true;
+    }
     const bool aboutInstallation = kind == FindingKind::Scope || kind == FindingKind::Volume;
     if (aboutInstallation) {
         const bool isFirst = file.tests.empty() || judged.subject == reg::subject(file.tests.front().id);

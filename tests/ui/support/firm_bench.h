@@ -60,6 +60,20 @@ class FirmBench {
     [[nodiscard]] std::filesystem::path path() const { return m_folder / "firm.hearth"; }
     [[nodiscard]] std::filesystem::path folder() const { return m_folder.path(); }
 
+    /// Card and categories of an engineer of whom nothing is to be doubted.
+    void makeCompetent() {
+        engineer.cardExpires = calendar::addMonths(clock.today("Europe/London"), 12);
+        need(store->save(engineer));
+        for (const char* category : {"CCN1", "CENWAT", "HTR1", "CKR1", "CMDDA1", "TPCP1"}) {
+            reg::Competence held;
+            held.id = {store->newId()};
+            held.engineer = engineer.id;
+            held.category = category;
+            held.expires = calendar::addMonths(clock.today("Europe/London"), 36);
+            need(store->save(held));
+        }
+    }
+
     /// Premises with one natural gas installation and a customer.
     reg::PremisesId addPremises(const std::string& line1, const std::string& customer = {}) {
         reg::Premises premises;

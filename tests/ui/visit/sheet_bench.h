@@ -44,6 +44,7 @@ class SheetBench {
         if (confirmed) {
             confirmRuleBook(*firm.store, firm.clock.today("Europe/London"));
         }
+        firm.makeCompetent();
         premises = firm.addPremises("14 Kiln Lane", "M. Okafor");
         visit = firm.startVisit(premises);
         open();

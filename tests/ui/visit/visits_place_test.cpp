@@ -43,6 +43,36 @@ TEST(VisitsPlace, SearchFindsByAddressAndSaysWhenNothingIsFound) {
     EXPECT_EQ(place.list()->count(), 2);
 }
 
+TEST(VisitsPlace, SaysWhatAnOpenVisitStillNeedsAndWhichIsBooked) {
+    testing::FirmBench firm;
+    const auto premises = firm.addPremises("1 First Street");
+    const auto today = firm.startVisit(premises);
+    const auto ahead = firm.startVisit(premises);
+    auto visit = need(firm.store->visitFile(ahead)).visit;
+    visit.date = calendar::addMonths(visit.date, 1);
+    need(firm.store->save(visit));
+    VisitsPlace place(firm.context());
+    place.refresh();
+    ASSERT_EQ(place.list()->count(), 2);
+    EXPECT_EQ(place.list()->line(0).key, QString::fromStdString(ahead.text()));
+    EXPECT_TRUE(place.list()->line(0).rightDetail.startsWith(QStringLiteral("booked, missing: ")));
+    EXPECT_EQ(place.list()->line(1).key, QString::fromStdString(today.text()));
+    EXPECT_TRUE(place.list()->line(1).rightDetail.startsWith(QStringLiteral("draft, missing: ")));
+}
+
+TEST(VisitsPlace, ReturnsToTheFieldThatWasLeft) {
+    SheetBench bench;
+    bench.at(Item::TightStart);
+    bench.place->commit();
+    bench.open();
+    EXPECT_EQ(QApplication::focusWidget(), bench.editor(Item::TightStart).focusTarget());
+    bench.at(Item::VisitReference);
+    SheetBench::press(Qt::Key_Escape);
+    bench.place->openVisit(bench.visit);
+    SheetBench::settle();
+    EXPECT_EQ(QApplication::focusWidget(), bench.editor(Item::VisitReference).focusTarget());
+}
+
 TEST(VisitsPlace, MakesNoWidgetsBeforeItIsShown) {
     testing::FirmBench firm;
     const VisitsPlace place(firm.context());

@@ -1,0 +1,71 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// A sheet with everything on it, walked by the Tab key forwards and back in the longest language, with
+// large letters on a small screen.
+#include "tests/ui/visit/sheet_bench.h"
+#include "ui/visit/sheet_paper.h"
+#include "ui/words/pseudo_translator.h"
+
+#include <QScrollArea>
+
+#include <gtest/gtest.h>
+
+namespace hearth::ui::visit {
+namespace {
+
+using reg::Item;
+using testing::need;
+using testing::SheetBench;
+
+class WholeSheet : public ::testing::TestWithParam<bool> {
+  protected:
+    void SetUp() override {
+        if (GetParam()) {
+            QCoreApplication::installTranslator(&m_pseudo);
+            constexpr double kLarge = 1.3;
+            qApp->setProperty("hearthFontScale", kLarge);
+        }
+    }
+    void TearDown() override {
+        QCoreApplication::removeTranslator(&m_pseudo);
+        qApp->setProperty("hearthFontScale", QVariant());
+    }
+
+    /// Every kind of visit, two appliances, a room, a reading and an unsafe situation.
+    static void fill(SheetBench& bench) {
+        const auto visit = reg::subject(bench.file().visit.id);
+        for (const Item kind : {Item::VisitLandlordCheck, Item::VisitInstallation, Item::VisitService,
+                                Item::VisitPipework, Item::VisitRoomCo}) {
+            need(bench.model().enter(visit, kind, QStringLiteral("yes")));
+        }
+        for (int count = 0; count < 2; ++count) {
+            const auto appliance = reg::subject(need(bench.model().addAppliance()));
+            need(bench.model().enter(appliance, Item::ApplianceInspected, QStringLiteral("inspected")));
+            need(bench.model().enter(appliance, Item::NewOrReplacement, QStringLiteral("new")));
+        }
+        const reg::SubjectRef room{reg::SubjectKind::Room, bench.firm.store->newId()};
+        need(bench.model().enter(room, Item::RoomName, QStringLiteral("Kitchen")));
+        const reg::SubjectRef reading{reg::SubjectKind::Room, bench.firm.store->newId()};
+        need(bench.model().enter(reading, Item::RoomCo, QStringLiteral("12")));
+        need(bench.model().addSituation(std::nullopt, bench.firm.clock.now()));
+        SheetBench::settle();
+    }
+
+    words::PseudoTranslator m_pseudo;
+};
+
+TEST_P(WholeSheet, IsWalkedForwardsAndBackWithNamesThatDiffer) {
+    SheetBench bench;
+    fill(bench);
+    bench.place->resize(1024, 600);
+    SheetBench::settle();
+    testing::expectEveryStopOnce(bench.place.get());
+    testing::expectUniqueNames(bench.place.get());
+    const auto* scroll = bench.sheet().scroll();
+    EXPECT_LE(bench.sheet().paper()->minimumSizeHint().width(), scroll->viewport()->width())
+        << "nothing is cut off at the right";
+}
+
+INSTANTIATE_TEST_SUITE_P(InBothLanguages, WholeSheet, ::testing::Bool());
+
+}  // namespace
+}  // namespace hearth::ui::visit
