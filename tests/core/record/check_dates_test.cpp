@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Published source: a page on the 2018 changes, which quotes regulation 36A(1) and (4) with its example (last check
-// 10 February 2018, checked 5 January 2019: next due 10 February 2020); a law firm's article (an early check resets).
+// Published source: a page on the 2018 changes, which quotes regulation 36A(1) and (4) with its example (last
+// check 10 February 2018, checked 5 January 2019: next due 10 February 2020); a law firm's article (an early
+// check resets).
 #include "core/record/check_dates.h"
 
 #include "tests/core/record/sample_kinds.h"
@@ -70,6 +71,29 @@ TEST_F(CheckDatesTest, NorthernIrelandHasNoWindow) {
     say(Item::LastCheckCounted, "2018-02-10");
     EXPECT_FALSE(dates().keepsDeadline);
     EXPECT_EQ(dates().next->date, civilDay("2020-01-05"));
+}
+
+// Regulation 36(3)(c)(i): the date on which each appliance was checked.
+TEST_F(CheckDatesTest, AreStatedOfEachApplianceThatWasInspected) {
+    say(Item::ApplianceInspected, "inspected");
+    say(Item::CheckedOn, "2026-04-15");
+    say(Item::LastCheckCounted, "2025-06-01");
+    const auto stated = [&](RecordKind kind) {
+        std::vector<MadeCheck> ofBoiler;
+        for (const auto& check : checksStatedBy(kind, file)) {
+            if (check.appliance == file.appliances[0].id) {
+                ofBoiler.push_back(check);
+            }
+        }
+        return ofBoiler;
+    };
+    const MadeCheck made{file.appliances[0].id, civilDay("2026-04-15"), civilDay("2025-06-01")};
+    EXPECT_EQ(stated(RecordKind::LandlordSafety), std::vector{made});
+    EXPECT_EQ(stated(RecordKind::OwnerSafety), std::vector{made});
+    EXPECT_TRUE(stated(RecordKind::TightnessAndPurge).empty());
+    EXPECT_TRUE(stated(RecordKind::ReminderLetter).empty());
+    say(Item::ApplianceInspected, "visual_only");
+    EXPECT_TRUE(stated(RecordKind::LandlordSafety).empty());
 }
 
 }  // namespace
