@@ -2,6 +2,7 @@
 #include "app/issue.h"
 
 #include "core/store/firm_logo.h"
+#include "core/store/record_pictures.h"
 #include "ui/paper/paper.h"
 #include "ui/shell/paper_choice.h"
 #include "ui/words/document_words.h"
@@ -78,14 +79,18 @@ Result<store::RecordId> issueRecord(store::Store& store, const Clock& clock, rec
     if (!logo) {
         return tl::unexpected(logo.error());
     }
+    auto pictures = store::picturesOf(store, judged->file);
+    if (!pictures) {
+        return tl::unexpected(pictures.error());
+    }
     const Words words(ui::words::qstring(judged->file.firm.language));
     store::IssueRequest request;
     request.kind = kind;
     request.outcome = judged->outcome;
     request.supersedes = supersedes;
     request.reason = reason.toStdString();
-    const ui::words::DocumentInput input{kind,           judged->file,  judged->findings,
-                                         judged->volume, clock.today(), std::move(*logo)};
+    const ui::words::DocumentInput input{kind,          judged->file,     judged->findings,    judged->volume,
+                                         clock.today(), std::move(*logo), std::move(*pictures)};
     if (const auto fault = ui::words::letterFault(input, words); !fault) {
         return tl::unexpected(fault.error());
     }

@@ -71,6 +71,7 @@ constexpr std::array kRows{
     CodeRow{ErrorCode::LetterLacks, "letter_lacks"},
     CodeRow{ErrorCode::NumberFormUnusable, "number_form_unusable"},
     CodeRow{ErrorCode::ChangeLogBroken, "change_log_broken"},
+    CodeRow{ErrorCode::StrokesUnreadable, "strokes_unreadable"},
     CodeRow{ErrorCode::AttachmentTooLarge, "attachment_too_large"},
     CodeRow{ErrorCode::AttachmentUnknown, "attachment_unknown"},
     CodeRow{ErrorCode::LogoUnknown, "logo_unknown"},

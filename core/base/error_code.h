@@ -70,6 +70,7 @@ enum class ErrorCode {
     LetterLacks,              // name of the placeholder
     NumberFormUnusable,       // the form as typed
     ChangeLogBroken,  // number of the first line that is not as it was sealed, when it was written (instant)
+    StrokesUnreadable,  // -
     // pictures and papers
     AttachmentTooLarge,  // name, its size in MB, the greatest in MB
     AttachmentUnknown,   // name (neither a picture nor a paper that can be kept)

@@ -111,6 +111,7 @@ const std::map<std::string, Properties>& registerProperties() {
         {"situation_events", described<reg::SituationEvent>()},
         {"emergency_contacts", described<reg::EmergencyContact>()},
         {"attachments", described<reg::Attachment>()},
+        {"hand_signatures", described<reg::HandSignature>()},
         {"bin", described<reg::Binned>()},
     };
     return kAll;

@@ -29,6 +29,9 @@ std::string outcomeOf(rulebook::Outcome outcome) {
     return std::string(rulebook::outcomeText(outcome));
 }
 
+/// Enough of a picture's digest to tell it from another by eye.
+constexpr std::size_t kShortDigest = 12;
+
 /// Takes a document apart.
 class Taken {
   public:
@@ -100,6 +103,11 @@ class Taken {
     }
     void take(const WriteIn&) {}  // empty lines to write on say nothing
     void take(const Plots&) {}    // drawn from what is told in figures beside it
+    void take(const Pictures& pictures) {
+        for (const auto& one : pictures.pictures) {
+            add(pictures.title, one.of, joinedLines({one.caption, one.digest.substr(0, kShortDigest)}));
+        }
+    }
     void take(const Signatures& signatures) {
         for (const auto& one : signatures.signatures) {
             add({}, one.caption, joinedLines({one.name, one.detail}));

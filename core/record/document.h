@@ -80,7 +80,8 @@ struct Paragraph {
 struct Signature {
     std::string caption;  // "Tested by"
     std::string name;
-    std::string detail;  // "card 0000001, 25 November 2026"
+    std::string detail;        // "card 0000001, 25 November 2026"
+    std::string strokes = {};  // of the pen, where it was drawn (reg::strokesText)
     bool operator==(const Signature&) const = default;
 };
 struct Signatures {
@@ -136,8 +137,24 @@ struct WriteIn {
     bool operator==(const WriteIn&) const = default;
 };
 
+/// A photograph with what it shows. A snapshot holds its digest and type; the bytes lie in the store, which
+/// puts them in when it reads a record. Without them its place stays empty.
+struct Picture {
+    std::string of;       // what it is of: "condensing boiler (kitchen)"
+    std::string caption;  // what it shows
+    std::string digest;   // SHA-256 of the bytes, hexadecimal
+    std::string mediaType;
+    std::string bytes;
+    bool operator==(const Picture&) const = default;
+};
+struct Pictures {
+    std::string title;
+    std::vector<Picture> pictures;
+    bool operator==(const Pictures&) const = default;
+};
+
 using Block = std::variant<Headline, FieldGrid, Table, FindingList, Paragraph, Signatures, Statements, Alert,
-                           LetterHead, WriteIn, Plots>;
+                           LetterHead, WriteIn, Plots, Pictures>;
 
 /// The firm's picture at the head of the first page. A snapshot holds its digest and type; the bytes lie once
 /// in the store, which puts them in when it reads a record. Without its bytes the page is the same without
@@ -172,5 +189,8 @@ struct Document {
     std::vector<Block> blocks;
     bool operator==(const Document&) const = default;
 };
+
+/// The digests of the pictures that it shows, each once, in rising order.
+[[nodiscard]] std::vector<std::string> pictureDigests(const Document& document);
 
 }  // namespace hearth::record

@@ -4,6 +4,7 @@
 
 #include <array>
 #include <charconv>
+#include <set>
 #include <stdexcept>
 #include <system_error>
 #include <utility>
@@ -107,11 +108,29 @@ FindingLine findingOf(const Json& json) {
 }
 
 Json jsonOf(const Signature& signature) {
-    return {{"caption", signature.caption}, {"name", signature.name}, {"detail", signature.detail}};
+    Json json = {{"caption", signature.caption}, {"name", signature.name}, {"detail", signature.detail}};
+    // Only where it was drawn, so that a record that is signed by a typed name is what it was before.
+    if (!signature.strokes.empty()) {
+        json["strokes"] = signature.strokes;
+    }
+    return json;
 }
 
 Signature signatureOf(const Json& json) {
-    return {json.at("caption"), json.at("name"), json.at("detail")};
+    const auto strokes = json.find("strokes");
+    return {json.at("caption"), json.at("name"), json.at("detail"),
+            strokes == json.end() ? std::string() : strokes->get<std::string>()};
+}
+
+Json jsonOf(const Picture& picture) {
+    return {{"of", picture.of},
+            {"caption", picture.caption},
+            {"digest", picture.digest},
+            {"media_type", picture.mediaType}};
+}
+
+Picture pictureOf(const Json& json) {
+    return {json.at("of"), json.at("caption"), json.at("digest"), json.at("media_type"), {}};
 }
 
 Json jsonOf(const Statement& statement) {
@@ -196,6 +215,9 @@ struct BlockToJson {
         return {{"block", "write_in"}, {"title", block.title}, {"fields", listOf(block.fields, kToJson)}};
     }
     Json operator()(const Plots& block) const { return record::jsonOf(block); }
+    Json operator()(const Pictures& block) const {
+        return {{"block", "pictures"}, {"title", block.title}, {"pictures", listOf(block.pictures, kToJson)}};
+    }
 };
 
 Block headlineOf(const Json& json) {
@@ -246,9 +268,13 @@ Block plotsBlockOf(const Json& json) {
     return plotsOf(json);
 }
 
+Block picturesOf(const Json& json) {
+    return Pictures{json.at("title"), valuesOf(json.at("pictures"), pictureOf)};
+}
+
 Block blockOf(const Json& json) {
     using Reader = Block (*)(const Json&);
-    constexpr std::array<std::pair<std::string_view, Reader>, 11> kReaders{{
+    constexpr std::array<std::pair<std::string_view, Reader>, 12> kReaders{{
         {"headline", headlineOf},
         {"fields", fieldGridOf},
         {"table", tableOf},
@@ -260,6 +286,7 @@ Block blockOf(const Json& json) {
         {"letter_head", letterHeadOf},
         {"write_in", writeInOf},
         {"plots", plotsBlockOf},
+        {"pictures", picturesOf},
     }};
     const auto name = json.at("block").get<std::string>();
     for (const auto& [known, read] : kReaders) {
@@ -330,6 +357,18 @@ Document documentOf(const Json& json) {
         document.paper = Paper::Letter;
     }
     return document;
+}
+
+std::vector<std::string> pictureDigests(const Document& document) {
+    std::set<std::string> digests;
+    for (const Block& block : document.blocks) {
+        if (const auto* pictures = std::get_if<Pictures>(&block)) {
+            for (const Picture& picture : pictures->pictures) {
+                digests.insert(picture.digest);
+            }
+        }
+    }
+    return {digests.begin(), digests.end()};
 }
 
 std::string canonicalText(const Json& json) {

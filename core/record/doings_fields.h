@@ -3,6 +3,7 @@
 
 #include "core/record/register_fields.h"
 #include "core/register/checks_kept.h"
+#include "core/register/hand_signature.h"
 
 /// The fields of appliances and of what is done around premises, named once (see register_fields.h).
 ///     owner(name, UuidBytes)       the key of a row of whatever table
@@ -21,6 +22,8 @@ HEARTH_CODE(reg::Channel, reg::codeOf, reg::channelFromCode);
 HEARTH_CODE(reg::BookingState, reg::codeOf, reg::bookingStateFromCode);
 HEARTH_CODE(reg::Danger, reg::codeOf, reg::dangerFromCode);
 HEARTH_CODE(calendar::CheckDuty, reg::codeOf, reg::checkDutyFromCode);
+HEARTH_CODE(reg::Signer, reg::codeOf, reg::signerFromCode);
+HEARTH_CODE(reg::SignedWay, reg::codeOf, reg::signedWayFromCode);
 #undef HEARTH_CODE
 
 template <class Archive, Is<reg::Appliance> Value>
@@ -149,6 +152,22 @@ void describe(Archive& archive, Value& attachment) {
     archive.text("added_by", attachment.addedBy);
     archive.flag("place_kept", attachment.placeKept);
     archive.text("note", attachment.note);
+    archive.link("in_record_of", attachment.inRecordOf);
+}
+
+template <class Archive, Is<reg::HandSignature> Value>
+void describe(Archive& archive, Value& signature) {
+    archive.id("id", signature.id);
+    archive.link("visit", signature.visit);
+    archive.text("record_kind", signature.recordKind);
+    archive.number("issue", signature.issue);
+    archive.code("signer", signature.signer);
+    archive.code("way", signature.way);
+    archive.text("name", signature.name);
+    archive.text("role", signature.role);
+    archive.text("strokes", signature.strokes);
+    archive.text("copy_left", signature.copyLeft);
+    archive.instant("signed_at", signature.at);
 }
 
 template <class Archive, Is<reg::Binned> Value>

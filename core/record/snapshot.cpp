@@ -128,9 +128,20 @@ Json peopleJson(const reg::VisitFile& file) {
     return list;
 }
 
-Json jsonOf(const reg::VisitFile& file) {
+/// What was signed for this record; a visit's other kinds have their own.
+Json signaturesJson(const reg::VisitFile& file, const std::string& kind) {
+    Json list = Json::array();
+    for (const auto& signature : file.signatures) {
+        if (signature.recordKind == kind) {
+            list.push_back(registerJson(signature));
+        }
+    }
+    return list;
+}
+
+Json jsonOf(const reg::VisitFile& file, const std::string& kind) {
     const reg::Engineer* engineer = file.engineer();
-    return {
+    Json json = {
         {"firm", registerJson(file.firm)},
         {"visit", registerJson(file.visit)},
         {"premises", registerJson(file.premises)},
@@ -144,6 +155,11 @@ Json jsonOf(const reg::VisitFile& file) {
         {"appliances", registerList(file.appliances)},
         {"situations", registerList(file.situations)},
     };
+    // Only where there are any, so that a record without them is the same to the byte as before there were.
+    if (Json signatures = signaturesJson(file, kind); !signatures.empty()) {
+        json["signatures"] = std::move(signatures);
+    }
+    return json;
 }
 
 Json jsonOf(const std::vector<judging::Judged>& findings) {
@@ -217,7 +233,7 @@ std::string canonicalJson(const Snapshot& snapshot) {
         {"format", kFormat},
         {"standing", jsonOf(standingOf(snapshot))},
         {"document", jsonOf(snapshot.document)},
-        {"file", jsonOf(snapshot.file)},
+        {"file", jsonOf(snapshot.file, snapshot.document.kind)},
         {"findings", jsonOf(snapshot.findings)},
     });
 }

@@ -111,6 +111,7 @@ struct Attachment {
     std::string addedBy;
     bool placeKept = false;  // where the picture was taken was left in on purpose
     std::string note;
+    std::optional<VisitId> inRecordOf;  // whose records show the picture, with its note below it
     bool operator==(const Attachment&) const = default;
 };
 

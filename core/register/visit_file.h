@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/register/doings.h"
+#include "core/register/hand_signature.h"
 
 #include <optional>
 #include <span>
@@ -32,6 +33,8 @@ struct VisitFile {
     std::vector<Appliance> appliances;
     /// Unsafe situations that the visit found or says something of, as they were found.
     std::vector<Situation> situations;
+    /// For the next record of each kind: what was signed for one that was issued is that one's alone.
+    std::vector<HandSignature> signatures;
 
     [[nodiscard]] const Entry* find(const SubjectRef& subject, Item item) const;
     /// The canonical choice code of an entry; empty when absent or unreadable.

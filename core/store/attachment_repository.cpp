@@ -138,6 +138,17 @@ void describeAttachment(Session& session, reg::AttachmentId id, const std::strin
     edit.commit();
 }
 
+void showInRecords(Session& session, reg::AttachmentId id, const std::optional<reg::VisitId>& visit) {
+    Edit edit(session);
+    auto attachment = attachmentWithId(session.db, id);
+    if (visit) {
+        static_cast<void>(valueWithId<reg::Visit>(session.db, visit->bytes));
+    }
+    attachment.inRecordOf = visit;
+    edit.put(attachment);
+    edit.commit();
+}
+
 void detach(Session& session, reg::AttachmentId id) {
     Edit edit(session);
     const auto attachment = attachmentWithId(session.db, id);
@@ -148,6 +159,7 @@ void detach(Session& session, reg::AttachmentId id) {
 std::int64_t dropUnusedBytes(Session& session) {
     constexpr std::string_view kUnused =
         " FROM attachment_bytes WHERE NOT EXISTS (SELECT 1 FROM attachments AS a WHERE a.digest = "
+        "attachment_bytes.digest) AND NOT EXISTS (SELECT 1 FROM record_pictures AS p WHERE p.digest = "
         "attachment_bytes.digest)";
     Transaction transaction(session.db);
     const std::int64_t freed =

@@ -25,6 +25,7 @@ class Edit;
 [[nodiscard]] std::string readThumbnail(const Connection& db, reg::AttachmentId id);
 void describeAttachment(Session& session, reg::AttachmentId id, const std::string& name,
                         const std::string& note);
+void showInRecords(Session& session, reg::AttachmentId id, const std::optional<reg::VisitId>& visit);
 void detach(Session& session, reg::AttachmentId id);
 [[nodiscard]] std::int64_t dropUnusedBytes(Session& session);
 

@@ -4,6 +4,7 @@
 #include "core/base/result.h"
 #include "core/register/doings.h"
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -50,10 +51,13 @@ class Attachments {
     /// Name and note only.
     [[nodiscard]] virtual Result<void> describeAttachment(reg::AttachmentId id, const std::string& name,
                                                           const std::string& note) = 0;
+    /// Whose records show the picture, below them its note; nothing: none. Errors: NotFound.
+    [[nodiscard]] virtual Result<void> showInRecords(reg::AttachmentId id,
+                                                     const std::optional<reg::VisitId>& visit) = 0;
     /// Takes it away from its owner; undo brings it back: the bytes stay until dropUnusedBytes().
     [[nodiscard]] virtual Result<void> detach(reg::AttachmentId id) = 0;
-    /// Removes bytes that no attachment names any more, and gives how many bytes that were. What was detached
-    /// in this session can't be brought back after it.
+    /// Removes bytes that no attachment names any more and no issued record shows, and gives how many bytes
+    /// that were. What was detached in this session can't be brought back after it.
     [[nodiscard]] virtual Result<std::int64_t> dropUnusedBytes() = 0;
 };
 

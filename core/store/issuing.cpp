@@ -101,6 +101,13 @@ void keepPayloads(Connection& db, RecordId id, const record::Standing& standing,
     db.run("INSERT INTO record_pdfs (record, pdf) VALUES (?, ?)", {id.bytes, Blob{pdf}});
 }
 
+/// The pictures that the record shows: their bytes are not to go while it says something.
+void keepPictures(Connection& db, RecordId id, const record::Document& document) {
+    for (const auto& digest : record::pictureDigests(document)) {
+        db.run("INSERT INTO record_pictures (record, digest) VALUES (?, ?)", {id.bytes, digest});
+    }
+}
+
 }  // namespace
 
 RecordId issueRecord(Session& session, const IssueRequest& request, const Render& render) {
@@ -120,6 +127,7 @@ RecordId issueRecord(Session& session, const IssueRequest& request, const Render
     const RecordId id{session.newId()};
     keepHeader(session.db, id, header, series.head);
     keepPayloads(session.db, id, record::standingOf(snapshot), json, pdf);
+    keepPictures(session.db, id, snapshot.document);
     signIssued(session, id, pdf);
     refreshSearch(session.db, Indexed::Record, id.bytes);
     keepRecordChecks(session.db, id, request.supersedes, visit.premises.bytes, header.kind,

@@ -164,6 +164,13 @@ IssuedRecord readRecord(Connection& db, RecordId id) {
     if (auto& logo = record.document.logo) {
         logo->bytes = bytesOfDigest(db, logo->digest);
     }
+    for (auto& block : record.document.blocks) {
+        if (auto* pictures = std::get_if<record::Pictures>(&block)) {
+            for (auto& picture : pictures->pictures) {
+                picture.bytes = bytesOfDigest(db, picture.digest);
+            }
+        }
+    }
     return record;
 }
 

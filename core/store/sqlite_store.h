@@ -137,6 +137,10 @@ class SqliteStore final : public Store {
                                                                int limit) const override;
     [[nodiscard]] Result<std::vector<reg::Appliance>> lastAppliances(reg::PremisesId id) const override;
 
+    [[nodiscard]] Result<void> sign(const reg::HandSignature& signature) override;
+    [[nodiscard]] Result<void> unsign(reg::VisitId visit, const std::string& recordKind,
+                                      reg::Signer signer) override;
+
     [[nodiscard]] Result<NextNumber> nextNumber() const override;
 
     [[nodiscard]] Result<reg::AttachmentId> attach(const NewAttachment& attachment) override;
@@ -146,6 +150,8 @@ class SqliteStore final : public Store {
     [[nodiscard]] Result<std::string> thumbnailOf(reg::AttachmentId id) const override;
     [[nodiscard]] Result<void> describeAttachment(reg::AttachmentId id, const std::string& name,
                                                   const std::string& note) override;
+    [[nodiscard]] Result<void> showInRecords(reg::AttachmentId id,
+                                             const std::optional<reg::VisitId>& visit) override;
     [[nodiscard]] Result<void> detach(reg::AttachmentId id) override;
     [[nodiscard]] Result<std::int64_t> dropUnusedBytes() override;
 

@@ -23,6 +23,9 @@ Result<void> SqliteStore::describeAttachment(reg::AttachmentId id, const std::st
                                              const std::string& note) {
     return changing([&] { store::describeAttachment(m_session, id, name, note); });
 }
+Result<void> SqliteStore::showInRecords(reg::AttachmentId id, const std::optional<reg::VisitId>& visit) {
+    return changing([&] { store::showInRecords(m_session, id, visit); });
+}
 Result<void> SqliteStore::detach(reg::AttachmentId id) {
     return changing([&] { store::detach(m_session, id); });
 }

@@ -11,6 +11,7 @@
 #include "core/store/backups.h"
 #include "core/store/due.h"
 #include "core/store/finding.h"
+#include "core/store/hands.h"
 #include "core/store/kept.h"
 #include "core/store/lines.h"
 #include "core/store/numbering.h"
@@ -81,7 +82,8 @@ class Store : public Kept,
               public Numbering,
               public Proving,
               public Signing,
-              public Due {
+              public Due,
+              public Hands {
   public:
     using Due::save;
     using Kept::save;

@@ -110,6 +110,9 @@ inline std::string_view tableName(const reg::CheckExtension&) {
 inline std::string_view tableName(const reg::Attachment&) {
     return "attachments";
 }
+inline std::string_view tableName(const reg::HandSignature&) {
+    return "hand_signatures";
+}
 inline std::string_view tableName(const reg::Binned&) {
     return "bin";
 }

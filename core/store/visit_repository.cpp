@@ -4,6 +4,7 @@
 #include "core/store/bin_repository.h"
 #include "core/store/doings_repository.h"
 #include "core/store/entry_rows.h"
+#include "core/store/hand_repository.h"
 #include "core/store/register_repository.h"
 #include "core/store/search_query.h"
 
@@ -183,6 +184,7 @@ reg::VisitFile readVisitFile(const Session& session, reg::VisitId visit) {
     file.emergencyContacts = readContacts(db);
     file.appliances = appliancesFor(db, file.visit);
     file.situations = situationsFor(db, visit);
+    file.signatures = readSignatures(db, visit);
     return file;
 }
 

@@ -59,10 +59,11 @@ struct CodeItem {
     QList<QRect> runs;  // in modules
 };
 
-/// The firm's logo. Without transparency.
+/// The firm's logo, or a photograph. Without transparency.
 struct PictureItem {
     QRectF box;
     QImage image;
+    bool isPhotograph = false;  // a PDF holds it as JPEG, which is small; a logo to the last dot
 };
 
 /// Joined points: a plot's line, a pen's stroke.

@@ -67,8 +67,8 @@ class PagePainter {
         use(Unit::Millimetre);
         m_painter.save();
         m_painter.setRenderHint(QPainter::SmoothPixmapTransform);
-        // A PDF would otherwise hold it as JPEG, with the marks that leaves around letters.
-        m_painter.setRenderHint(QPainter::LosslessImageRendering);
+        // A PDF would otherwise hold a logo as JPEG, with the marks that leaves around letters.
+        m_painter.setRenderHint(QPainter::LosslessImageRendering, !item.isPhotograph);
         m_painter.drawImage(item.box, item.image);
         m_painter.restore();
     }

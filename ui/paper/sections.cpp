@@ -17,8 +17,6 @@ constexpr double kMostMeasure = 158;
 constexpr double kHeadlineShape = 6.2;
 constexpr double kHeadlineIndent = 9.2;
 constexpr double kGridRowGap = 0.9;
-constexpr double kSignatureRoom = 8.5;
-constexpr int kMostSignatures = 3;
 /// Rows of a grid that is read at one glance, and stays together.
 constexpr std::size_t kMostShortGrid = 4;
 /// Lines of a paragraph that is not worth parting.
@@ -264,43 +262,6 @@ void addParagraph(std::vector<Group>& groups, const record::Paragraph& block, co
     }
 }
 
-void addSignatures(std::vector<Group>& groups, const record::Signatures& block, const Setting& setting) {
-    const std::size_t count = block.signatures.size();
-    if (count > 0 && !groups.empty()) {
-        groups.back().staysWithNext = true;  // signatures alone on a page would sign nothing that is read
-    }
-    const auto columns = std::clamp<std::size_t>(count, 2, kMostSignatures);
-    const double gutter = 2 * kGutter;
-    const double width = (setting.width - setting.proofWidth - gutter * static_cast<double>(columns - 1)) /
-                         static_cast<double>(columns);
-    for (std::size_t from = 0; from < count; from += columns) {
-        std::vector<Cell> captions;
-        std::vector<Cell> names;
-        std::vector<Cell> details;
-        Slice line{1.4, {}};
-        for (std::size_t i = from; i < std::min(from + columns, count); ++i) {
-            const record::Signature& one = block.signatures[i];
-            const double x = static_cast<double>(i - from) * (width + gutter);
-            captions.push_back({setting.type.set(settable(one.caption), kCaption, width), x});
-            names.push_back({setting.type.set(settable(one.name), styles::kValue, width), x});
-            details.push_back({setting.type.set(settable(one.detail), kCaption, width), x});
-            line.items.emplace_back(RuleItem{{x, 0.1}, width, 0.2, look::Role::Ink});
-        }
-        Group group;
-        group.spaceBefore = kSectionGap;
-        group.staysWithNext = from + columns < count;
-        append(group.slices, sideBySide(std::move(captions), kCaption.lineHeight()));
-        group.slices.push_back(gap(kSignatureRoom));
-        group.slices.push_back(std::move(line));
-        append(group.slices, sideBySide(std::move(names), styles::kValue.lineHeight()));
-        append(group.slices, sideBySide(std::move(details), kCaption.lineHeight()));
-        if (group.height() < setting.proofHeight) {
-            group.slices.push_back(gap(setting.proofHeight - group.height()));
-        }
-        groups.push_back(std::move(group));
-    }
-}
-
 std::vector<Group> groupsOf(const record::Document& document, const Setting& setting) {
     struct Adder {
         std::vector<Group>& groups;
@@ -316,6 +277,7 @@ std::vector<Group> groupsOf(const record::Document& document, const Setting& set
         void operator()(const record::LetterHead& block) { addLetterHead(groups, block, setting); }
         void operator()(const record::WriteIn& block) { addWriteIn(groups, block, setting); }
         void operator()(const record::Plots& block) { addPlots(groups, block, setting); }
+        void operator()(const record::Pictures& block) { addPictures(groups, block, setting); }
     };
     std::vector<Group> groups;
     for (const record::Block& block : document.blocks) {

@@ -31,6 +31,7 @@ void addAlert(std::vector<Group>& groups, const record::Alert& block, const Sett
 void addLetterHead(std::vector<Group>& groups, const record::LetterHead& block, const Setting& setting);
 void addWriteIn(std::vector<Group>& groups, const record::WriteIn& block, const Setting& setting);
 void addPlots(std::vector<Group>& groups, const record::Plots& block, const Setting& setting);
+void addPictures(std::vector<Group>& groups, const record::Pictures& block, const Setting& setting);
 
 [[nodiscard]] std::vector<Group> groupsOf(const record::Document& document, const Setting& setting);
 

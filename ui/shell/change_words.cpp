@@ -70,6 +70,16 @@ constexpr FieldName kFields[] = {
     {"competences", "expires_text", QT_TRANSLATE_NOOP("Changes", "Competence runs out on, as typed")},
     {"emergency_contacts", "name", QT_TRANSLATE_NOOP("Changes", "Emergency contact")},
     {"emergency_contacts", "number", QT_TRANSLATE_NOOP("Changes", "Emergency number")},
+    {"attachments", "in_record_of", QT_TRANSLATE_NOOP("Changes", "Whose records show the picture")},
+    {"hand_signatures", "record_kind", QT_TRANSLATE_NOOP("Changes", "Which record was signed")},
+    {"hand_signatures", "issue", QT_TRANSLATE_NOOP("Changes", "Which of its kind was signed")},
+    {"hand_signatures", "signer", QT_TRANSLATE_NOOP("Changes", "Who signed")},
+    {"hand_signatures", "way", QT_TRANSLATE_NOOP("Changes", "How it was signed")},
+    {"hand_signatures", "name", QT_TRANSLATE_NOOP("Changes", "Name of who signed")},
+    {"hand_signatures", "role", QT_TRANSLATE_NOOP("Changes", "As whom it was signed")},
+    {"hand_signatures", "strokes", QT_TRANSLATE_NOOP("Changes", "What was drawn as a signature")},
+    {"hand_signatures", "copy_left", QT_TRANSLATE_NOOP("Changes", "Where the copy was left")},
+    {"hand_signatures", "signed_at", QT_TRANSLATE_NOOP("Changes", "When it was signed")},
     {"bin", "label", QT_TRANSLATE_NOOP("Changes", "In the bin as")},
     {"", "line1", QT_TRANSLATE_NOOP("Changes", "Address, first line")},
     {"", "line2", QT_TRANSLATE_NOOP("Changes", "Address, second line")},
@@ -191,6 +201,7 @@ constexpr ThingName kThings[] = {
     {"situations", QT_TRANSLATE_NOOP("Changes", "Unsafe situation")},
     {"situation_events", QT_TRANSLATE_NOOP("Changes", "Step about an unsafe situation")},
     {"attachments", QT_TRANSLATE_NOOP("Changes", "Picture or paper")},
+    {"hand_signatures", QT_TRANSLATE_NOOP("Changes", "Signature by hand")},
     {"competences", QT_TRANSLATE_NOOP("Changes", "Competence")},
     {"emergency_contacts", QT_TRANSLATE_NOOP("Changes", "Emergency contact")},
     {"bin", QT_TRANSLATE_NOOP("Changes", "In the bin")},
@@ -266,6 +277,9 @@ QString changedValue(const words::Words& words, const store::Change& change,
     // What is written here says who may come in and how: the history says only that it changed.
     if (change.field == "access_notes") {
         return text(QT_TRANSLATE_NOOP("Changes", "(not shown)"));
+    }
+    if (change.field == "strokes") {
+        return text(QT_TRANSLATE_NOOP("Changes", "(drawn)"));
     }
     QString shown = QString::fromStdString(*value);
     if (const auto item = itemOf(change); item && !reg::infoOf(*item).choices.empty()) {

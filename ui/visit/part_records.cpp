@@ -2,6 +2,7 @@
 #include "ui/visit/part_records.h"
 
 #include "core/store/firm_logo.h"
+#include "core/store/record_pictures.h"
 #include "ui/look/look.h"
 #include "ui/shell/kit.h"
 #include "ui/shell/line_list.h"
@@ -313,11 +314,13 @@ void RecordsPart::showDraft() {
     const reg::VisitFile& file = model().file();
     const words::Words inRecord(QString::fromStdString(file.firm.language));
     const auto today = context().window.clock.today();
-    // A draft is shown without a logo that can't be read; issuing says why.
+    // A draft is shown without a logo or a picture that can't be read; issuing says why.
     const auto logo = store::logoOf(model().store(), file.firm).value_or(std::optional<record::Logo>());
-    record::Document document = words::documentFor({kind().value_or(record::RecordKind::TightnessAndPurge),
-                                                    file, model().findings(), model().volume(), today, logo},
-                                                   inRecord);
+    const auto pictures = store::picturesOf(model().store(), file).value_or(std::vector<record::PictureOf>());
+    record::Document document =
+        words::documentFor({kind().value_or(record::RecordKind::TightnessAndPurge), file, model().findings(),
+                            model().volume(), today, logo, pictures},
+                           inRecord);
     if (document.banner.empty()) {
         document.banner = tr("Draft").toStdString();
     }

@@ -60,6 +60,11 @@ void addServiceRecord(const DocumentPage& page, Blocks& blocks);
 [[nodiscard]] std::vector<std::string> fittingDetails(const DocumentPage& page,
                                                       const reg::Situation& situation);
 void addWarningNotice(const DocumentPage& page, Blocks& blocks);
+// document_pictures.cpp
+/// Those that the record speaks of; no block where there are none.
+void addPictures(const DocumentPage& page, Blocks& blocks);
+// document_signatures.cpp
+[[nodiscard]] record::Signatures signaturesOf(const DocumentPage& page);
 // document_plots.cpp
 /// Plots of what was read; no block where nothing can be drawn.
 void addTestPlots(const DocumentPage& page, const reg::Test& test, Blocks& blocks);

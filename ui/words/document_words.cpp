@@ -39,19 +39,6 @@ QString firmLine(const DocumentPage& page) {
     return parts.join(QStringLiteral(" · "));
 }
 
-std::string engineerCaption(const DocumentPage& page) {
-    switch (page.input().kind) {
-        case record::RecordKind::TightnessAndPurge:
-        case record::RecordKind::LargerPipework:
-            return page.text(QT_TRANSLATE_NOOP("Words", "Tested and signed by (name typed)"));
-        case record::RecordKind::LandlordSafety:
-        case record::RecordKind::OwnerSafety:
-            return numbered(page, "(viii)", QT_TRANSLATE_NOOP("Words", "Checked and signed by (name typed)"));
-        default:
-            return page.text(QT_TRANSLATE_NOOP("Words", "Signed by the engineer (name typed)"));
-    }
-}
-
 /// What it follows: the law or the standard.
 QString followed(const DocumentPage& page) {
     switch (page.input().kind) {
@@ -85,61 +72,6 @@ QString followed(const DocumentPage& page) {
             break;
     }
     return {};
-}
-
-/// An entry that the firm makes for itself: nobody receives it.
-bool isOwnEntry(record::RecordKind kind) {
-    return kind == record::RecordKind::ReportableEntry || kind == record::RecordKind::CalibrationLog;
-}
-
-record::Signature engineerSignature(const DocumentPage& page) {
-    const reg::Engineer* engineer = page.file().engineer();
-    const QString date = page.words().date(page.file().visit.date);
-    const QString detail =
-        engineer != nullptr && !engineer->cardNumber.empty()
-            ? page.say(QT_TRANSLATE_NOOP("Words", "card %1, %2"), {qstring(engineer->cardNumber), date})
-            : date;
-    return {engineerCaption(page),
-            page.has(page.visit(), Item::SignedByEngineer)
-                ? utf8(page.value(page.visit(), Item::SignedByEngineer))
-                : absentCell(),
-            utf8(detail)};
-}
-
-record::Signature receivedSignature(const DocumentPage& page) {
-    const bool received = page.has(page.visit(), Item::ReceivedBy);
-    return {page.text(QT_TRANSLATE_NOOP("Words", "Received by (not required)")),
-            received ? utf8(page.value(page.visit(), Item::ReceivedBy)) : absentCell(),
-            received ? utf8(page.words().date(page.file().visit.date))
-                     : page.text(QT_TRANSLATE_NOOP("Words", "no name given"))};
-}
-
-/// The receipt of a notice: who signed for it, or that nobody was there and where the copy lies.
-record::Signature noticeReceipt(const DocumentPage& page) {
-    record::Signature receipt;
-    receipt.caption = page.text(QT_TRANSLATE_NOOP("Words", "Received and understood by"));
-    receipt.name = absentCell();
-    receipt.detail = page.text(QT_TRANSLATE_NOOP("Words", "not entered"));
-    if (page.file().situations.empty()) {
-        return receipt;
-    }
-    const auto on = reg::subject(page.file().situations.front().id);
-    if (page.has(on, Item::SituationReceivedBy)) {
-        receipt.name = utf8(page.value(on, Item::SituationReceivedBy));
-        receipt.detail = utf8(page.words().date(page.file().visit.date));
-    } else if (page.has(on, Item::SituationCopyLeft)) {
-        receipt.detail = page.text(QT_TRANSLATE_NOOP("Words", "not present, copy left: %1"),
-                                   {page.value(on, Item::SituationCopyLeft)});
-    }
-    return receipt;
-}
-
-record::Signatures signatures(const DocumentPage& page) {
-    if (isOwnEntry(page.input().kind)) {
-        return {{engineerSignature(page)}};
-    }
-    const bool notice = page.input().kind == record::RecordKind::WarningNotice;
-    return {{engineerSignature(page), notice ? noticeReceipt(page) : receivedSignature(page)}};
 }
 
 record::Paragraph remarks(const DocumentPage& page) {
@@ -243,7 +175,8 @@ Document documentFor(const DocumentInput& input, const Words& words) {
     if (asksForRemarks(input.kind) || remarked) {
         document.blocks.emplace_back(remarks(page));
     }
-    document.blocks.emplace_back(signatures(page));
+    addPictures(page, document.blocks);
+    document.blocks.emplace_back(signaturesOf(page));
     return document;
 }
 

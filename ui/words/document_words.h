@@ -6,6 +6,7 @@
 #include "core/judging/judge.h"
 #include "core/record/document.h"
 #include "core/record/kind.h"
+#include "core/record/picture_of.h"
 #include "core/register/visit_file.h"
 #include "ui/words/words.h"
 
@@ -21,6 +22,7 @@ struct DocumentInput {
     const pipework::VolumeReport& volume;
     calendar::Date issued;
     std::optional<record::Logo> logo = {};
+    std::vector<record::PictureOf> pictures = {};
 };
 
 /// The record as it will stand on the page, in the words' language; number and revision are left to the

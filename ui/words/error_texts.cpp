@@ -261,6 +261,11 @@ constexpr std::array kErrors{
             "The history of changes is not what was written: line %1 of %2 was altered, or lines about it "
             "were taken out. What is kept now was left as it is; compare it with your newest backup.")},
     // pictures and papers
+    ErrorText{
+        ErrorCode::StrokesUnreadable,
+        QT_TRANSLATE_NOOP("Words",
+                          "This signature can't be kept: its strokes are not those of the pad. Clear it "
+                          "and sign again, or choose “signed on paper”.")},
     ErrorText{ErrorCode::AttachmentTooLarge,
               QT_TRANSLATE_NOOP("Words",
                                 "“%1” was not attached: it has %2 MB, and at most %3 MB are kept of "

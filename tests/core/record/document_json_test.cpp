@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/record/snapshot.h"
 
+#include <algorithm>
 #include <gtest/gtest.h>
 
 namespace hearth::record {
@@ -44,6 +45,8 @@ Document fullDocument() {
         Alert{Outcome::Fail, "DANGER", "At Risk", "what that is", {"this", "that"}},
         LetterHead{{"Firm", "1 Yard"}, {"C. Holder", "2 Row"}, "25 November 2026", "Your check"},
         WriteIn{"Readings", {{"Start", {}, 1, true}, {"Smell", {"yes", "no"}, 0}, {"Remarks", {}, 4}}},
+        Signatures{{{"Tested by", "Tamsin", "card 1", "1.0,2.0;3.0,4.0"}}},
+        Pictures{"Photographs", {{"boiler", "the flue", "digest", "image/jpeg", {}}}},
         Table{"To fill", {{"CO", Align::Right, 1.0}}, {}, {}, "", 6},
     };
     return document;
@@ -80,6 +83,25 @@ TEST(DocumentJson, namesALogoByItsDigestAlone) {
     ASSERT_TRUE(read.has_value());
     EXPECT_EQ(read->logo, (Logo{sha256("picture"), "image/png", ""}));
     EXPECT_FALSE(documentFromJson("{\"document\":" + without + "}")->logo.has_value());
+}
+
+// A record that a typed name signs is what it was before there were pads.
+TEST(DocumentJson, namesStrokesOnlyWhereThereAreAny) {
+    Document document;
+    document.blocks = {Signatures{{{"Tested by", "Tamsin", "card 1"}}}};
+    EXPECT_EQ(documentJson(document).find("strokes"), std::string::npos);
+}
+
+TEST(DocumentJson, namesAPictureByItsDigestAlone) {
+    Document document;
+    document.blocks = {Pictures{"Photographs",
+                                {{"boiler", "flue", sha256("b"), "image/jpeg", "bytes of b"},
+                                 {"boiler", "flue", sha256("a"), "image/png", "bytes of a"},
+                                 {"hob", "again", sha256("b"), "image/jpeg", "bytes of b"}}}};
+    EXPECT_EQ(documentJson(document).find("bytes of"), std::string::npos);
+    std::vector<std::string> each{sha256("a"), sha256("b")};
+    std::sort(each.begin(), each.end());
+    EXPECT_EQ(pictureDigests(document), each);
 }
 
 TEST(DocumentJson, keepsAWeightToTheLastBit) {

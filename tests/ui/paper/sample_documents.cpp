@@ -260,6 +260,14 @@ void addTexts(QStringList& to, const Plots& block) {
     add(to, block.note);
 }
 
+void addTexts(QStringList& to, const Pictures& block) {
+    add(to, block.title);
+    for (const Picture& picture : block.pictures) {
+        add(to, picture.of);
+        add(to, picture.caption);
+    }
+}
+
 quantity::Decimal figure(const char* text) {
     return *quantity::Decimal::parse(text);
 }

@@ -110,6 +110,13 @@ class TextCollector {
         }
         add(block.note);
     }
+    void operator()(const record::Pictures& block) {
+        add(block.title);
+        for (const auto& picture : block.pictures) {
+            add(picture.of);
+            add(picture.caption);
+        }
+    }
     template <class Parts, class Text>
     void addEach(const Parts& parts, Text text) {
         for (const auto& part : parts) {

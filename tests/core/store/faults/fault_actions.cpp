@@ -175,6 +175,25 @@ Result<void> describeOne(Store& store, reg::VisitId visit) {
                 : withoutValue(kept);
 }
 
+Result<void> showOne(Store& store, reg::VisitId visit) {
+    const auto kept = store.attachmentsOf(visit.bytes);
+    return kept ? store.showInRecords(kept->front().id, visit) : withoutValue(kept);
+}
+
+Result<void> signByHand(Store& store, reg::VisitId visit) {
+    reg::HandSignature signature;
+    signature.visit = visit;
+    signature.recordKind = "tightness_and_purge";
+    signature.signer = reg::Signer::Receiver;
+    signature.way = reg::SignedWay::Drawn;
+    signature.name = "Nell Harrow";
+    signature.strokes = "1.0,2.0 3.0,4.0";
+    const auto file = store.visitFile(visit);
+    // Each time another line, so that signing again changes something.
+    signature.strokes += file && !file->signatures.empty() ? ";5.0,6.0" : "";
+    return file ? store.sign(signature) : withoutValue(file);
+}
+
 Result<void> leaveOnlyBytes(Store& store, reg::VisitId visit) {
     const auto attached = attachOne(store, visit);
     return attached ? detachOne(store, visit) : attached;
@@ -255,6 +274,14 @@ const std::vector<Action>& plainActions() {
          }},
         {"detach", "detach", detachOne, attachOne},
         {"describe", "describeAttachment", describeOne, attachOne},
+        {"show", "showInRecords", showOne, attachOne},
+        {"hand", "sign", signByHand},
+        {"hand_again", "sign", signByHand, signByHand},
+        {"no_hand", "unsign",
+         [](Store& store, reg::VisitId visit) {
+             return store.unsign(visit, "tightness_and_purge", reg::Signer::Receiver);
+         },
+         signByHand},
         {"drop_bytes", "dropUnusedBytes",
          [](Store& store, reg::VisitId /*visit*/) { return withoutValue(store.dropUnusedBytes()); },
          leaveOnlyBytes},
