@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/record/difference.h"
 
+#include "core/record/pairing.h"
+
+#include <algorithm>
 #include <map>
 #include <tuple>
 #include <utility>
@@ -23,6 +26,17 @@ std::string joinedLines(const std::vector<std::string>& lines) {
         }
     }
     return text;
+}
+
+/// In two languages a line is told as one: "date / dyddiad".
+std::string inEachLine(const std::string& text) {
+    std::string told;
+    for (std::size_t from = 0; from <= text.size();) {
+        const auto end = std::min(text.find('\n', from), text.size());
+        told += (from > 0 ? "\n" : "") + inOneLine(std::string_view(text).substr(from, end - from));
+        from = end + 1;
+    }
+    return told;
 }
 
 std::string outcomeOf(rulebook::Outcome outcome) {
@@ -48,7 +62,7 @@ class Taken {
   private:
     void add(const std::string& part, const std::string& caption, const std::string& text) {
         if (!text.empty()) {
-            m_all.push_back({part, caption, text});
+            m_all.push_back({inOneLine(part), inOneLine(caption), inEachLine(text)});
         }
     }
     void take(const Headline& headline) {

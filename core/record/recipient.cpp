@@ -25,9 +25,12 @@ bool livesThere(RoleKind role) {
     return role == RoleKind::Tenant || role == RoleKind::HomeOwner || role == RoleKind::ResponsiblePerson;
 }
 
-}  // namespace
+struct Addressed {
+    const reg::Party* party;
+    const reg::Address* address;
+};
 
-std::optional<Recipient> recipientOf(RecordKind kind, const reg::VisitFile& file) {
+std::optional<Addressed> addressed(RecordKind kind, const reg::VisitFile& file) {
     const auto& roles = kind == RecordKind::NoAccessLetter   ? kVisitedRoles
                         : kind == RecordKind::CoveringLetter ? kCoveredRoles
                                                              : kRemindedRoles;
@@ -38,14 +41,35 @@ std::optional<Recipient> recipientOf(RecordKind kind, const reg::VisitFile& file
                 continue;
             }
             if (isPlace(holder.party.address)) {
-                return Recipient{holder.party.name, holder.party.address};
+                return Addressed{&holder.party, &holder.party.address};
             }
             if (livesThere(role) && isPlace(file.premises.address)) {
-                return Recipient{holder.party.name, file.premises.address};
+                return Addressed{&holder.party, &file.premises.address};
             }
         }
     }
     return std::nullopt;
+}
+
+}  // namespace
+
+std::optional<Recipient> recipientOf(RecordKind kind, const reg::VisitFile& file) {
+    const auto found = addressed(kind, file);
+    return found ? std::optional(Recipient{found->party->name, *found->address}) : std::nullopt;
+}
+
+const reg::Party* receiverOf(RecordKind kind, const reg::VisitFile& file) {
+    if (isLetter(kind)) {
+        const auto found = addressed(kind, file);
+        return found ? found->party : nullptr;
+    }
+    for (const auto role : kCoveredRoles) {
+        const auto* party = file.holder(role);
+        if (party != nullptr && !withoutOuterBlanks(party->name).empty()) {
+            return party;
+        }
+    }
+    return nullptr;
 }
 
 }  // namespace hearth::record

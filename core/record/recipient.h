@@ -21,4 +21,8 @@ struct Recipient {
 /// Source: common practice, no source. Checked: tests/core/record/recipient_test.cpp.
 [[nodiscard]] std::optional<Recipient> recipientOf(RecordKind kind, const reg::VisitFile& file);
 
+/// Who reads it: of a letter its recipient, of a record the customer, else whoever stands for them. Null:
+/// nobody is named.
+[[nodiscard]] const reg::Party* receiverOf(RecordKind kind, const reg::VisitFile& file);
+
 }  // namespace hearth::record
