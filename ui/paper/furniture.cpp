@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/paper/furniture.h"
 
+#include "core/record/language.h"
+#include "core/record/pairing.h"
 #include "ui/paper/square_code.h"
 #include "ui/words/words.h"
 
@@ -43,6 +45,32 @@ QStringList digestLines(const QString& digest) {
     return lines;
 }
 
+double heightOf(const TextItem& line, const TextStyle& style) {
+    return line.height > 0 ? line.height : style.lineHeight();
+}
+
+double heightOf(const std::vector<TextItem>& lines, const TextStyle& style) {
+    double height = 0;
+    for (const TextItem& line : lines) {
+        height += heightOf(line, style);
+    }
+    return height;
+}
+
+const char* stampOf(Stamp stamp) {
+    switch (stamp) {
+        case Stamp::Copy:
+            return QT_TRANSLATE_NOOP("Words", "COPY");
+        case Stamp::Superseded:
+            return QT_TRANSLATE_NOOP("Words", "SUPERSEDED");
+        case Stamp::Void:
+            return QT_TRANSLATE_NOOP("Words", "VOID");
+        case Stamp::None:
+            break;
+    }
+    return nullptr;
+}
+
 }  // namespace
 
 Sheet sheetOf(PaperSize size) {
@@ -73,7 +101,7 @@ Furniture::Furniture(const record::Document& document, const PageOptions& option
     m_firstTop = putFirstHead(measured, top, page);
     m_runningTop = putRunningHead(measured, top, page);
     const auto foot = m_type.set(settable(m_document.caution), styles::kFoot, m_sheet.width());
-    const double footHeight = 1.8 + static_cast<double>(foot.size()) * styles::kFoot.lineHeight();
+    const double footHeight = 1.8 + heightOf(foot, styles::kFoot);
     m_footTop = m_sheet.size.height() - m_sheet.bottom - footHeight;
 }
 
@@ -86,13 +114,13 @@ double Furniture::bodyBottom() const {
 }
 
 QString Furniture::pageText(int index, int count) const {
-    QString text = settable(m_document.pageWord);
+    QString text = settableInLine(m_document.pageWord);
     return text.replace(QStringLiteral("%1"), QString::number(index + 1))
         .replace(QStringLiteral("%2"), QString::number(count));
 }
 
 QString Furniture::revisionText() const {
-    return settable(m_document.revisionWord)
+    return settableInLine(m_document.revisionWord)
         .replace(QStringLiteral("%1"), QString::number(m_document.revision));
 }
 
@@ -109,29 +137,30 @@ QStringList Furniture::numberParts() const {
 }
 
 QString Furniture::stampText() const {
-    const words::Words words(QString::fromStdString(m_document.language));
-    switch (m_options.stamp) {
-        case Stamp::Copy:
-            return words.say(QT_TRANSLATE_NOOP("Words", "COPY"));
-        case Stamp::Superseded:
-            return words.say(QT_TRANSLATE_NOOP("Words", "SUPERSEDED"));
-        case Stamp::Void:
-            return words.say(QT_TRANSLATE_NOOP("Words", "VOID"));
-        case Stamp::None:
-            break;
+    const char* stamp = stampOf(m_options.stamp);
+    if (stamp == nullptr) {
+        return {};
     }
-    return {};
+    const std::string code = m_document.language;
+    const QString first = words::Words(QString::fromStdString(code)).say(stamp);
+    const auto beside = record::languageBeside(code);
+    return beside.empty()
+               ? first
+               : settableInLine(record::pairedText(
+                     first.toStdString(),
+                     words::Words(QString::fromStdString(std::string(beside))).say(stamp).toStdString()));
 }
 
 double Furniture::put(std::vector<Item>& items, const QString& text, const TextStyle& style,
                       const QRectF& column, Side side) const {
     double y = column.top();
     for (TextItem& line : m_type.set(text, style, column.width())) {
+        const double height = heightOf(line, style);
         if (side == Side::Right) {
             alignRight(line, column.width());
         }
         items.push_back(moved(std::move(line), {column.left(), y}));
-        y += style.lineHeight();
+        y += height;
     }
     return y;
 }
@@ -159,15 +188,16 @@ double Furniture::putBand(std::vector<Item>& items) const {
         const double width = m_sheet.width() - (stampWidth > 0 ? stampWidth + 4 : 0);
         const QRectF inner(m_sheet.left + 4, m_sheet.top, width - 8, 0);
         std::vector<TextItem> lines = m_type.set(banner, styles::kBanner, inner.width());
-        const double text = static_cast<double>(lines.size()) * styles::kBanner.lineHeight();
+        const double text = heightOf(lines, styles::kBanner);
         height = std::max(height, text + 3);
         items.emplace_back(
             FrameItem{QRectF(m_sheet.left, m_sheet.top, width, height), 0.4, styles::kBanner.role});
         double y = m_sheet.top + (height - text) / 2;
         for (TextItem& line : lines) {
+            const double down = heightOf(line, styles::kBanner);
             centre(line, inner.width());
             items.push_back(moved(std::move(line), {inner.left(), y}));
-            y += styles::kBanner.lineHeight();
+            y += down;
         }
     }
     return m_sheet.top + height + kBandGap;
@@ -239,8 +269,12 @@ double Furniture::putFirstHead(std::vector<Item>& items, double y, const QString
             which << part;
         }
     }
-    rightY =
-        put(items, which.join(QStringLiteral(" · ")), styles::kHeadNote, below(right, rightY), Side::Right);
+    // What does not fit one line stands in one each.
+    const QString line = which.join(QStringLiteral(" · "));
+    const bool fits = m_type.widthOf(line, styles::kHeadNote) <= right.width();
+    for (const QString& part : fits ? QStringList{line} : which) {
+        rightY = put(items, part, styles::kHeadNote, below(right, rightY), Side::Right);
+    }
     rightY = put(items, page, styles::kHeadNote, below(right, rightY), Side::Right);
 
     const double ruleY = std::max({leftY, rightY, logoBottom}) + 1.6;
@@ -304,7 +338,10 @@ std::vector<Item> Furniture::proof(double top) const {
     if (code.size > 0) {
         items.emplace_back(CodeItem{{codeLeft, top}, kCodeSide / code.size, code.runs});
     }
-    QStringList lines{number + QStringLiteral(" · ") + revisionText(), settable(m_document.digestWord)};
+    const auto word = record::parted(m_document.revisionWord).first;
+    const QString revision =
+        settable(std::string(word)).replace(QStringLiteral("%1"), QString::number(m_document.revision));
+    QStringList lines{number + QStringLiteral(" · ") + revision, settableInLine(m_document.digestWord)};
     lines << digestLines(digest);
     QRectF column(codeLeft - kCodeGap - kProofText, top, kProofText, 0);
     bool isFirst = true;

@@ -33,7 +33,8 @@ struct TextItem {
     QString text;
     QRectF box;  // what the letters may cover
     look::Role role = look::Role::Ink;
-    int column = 0;  // of several beside each other: a reader goes down one before the next
+    double height = 0;  // of its line, where the line is not as high as the style of what it belongs to
+    int column = 0;     // of several beside each other: a reader goes down one before the next
 };
 
 /// A horizontal rule, a frame or a filled band.

@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/record/language.h"
+#include "core/record/pairing.h"
 #include "ui/paper/layout.h"
 #include "ui/paper/page.h"
+#include "ui/paper/pdf_language.h"
 
 #include <QBuffer>
 #include <QPageSize>
@@ -13,9 +16,14 @@ namespace {
 constexpr int kDotsPerInch = 600;
 
 QString metadataTitle(const record::Document& document) {
-    const QString title = QString::fromStdString(document.title);
+    const QString title = QString::fromStdString(std::string(record::parted(document.title).first));
     return document.number.empty() ? title
                                    : QString::fromStdString(document.number) + QStringLiteral(" · ") + title;
+}
+
+/// "en", "cy"; the first of two.
+QByteArray languageTag(const record::Document& document) {
+    return QByteArray::fromStdString(std::string(record::mainLanguage(document.language))).replace('_', '-');
 }
 
 void prepare(QPdfWriter& writer, const record::Document& document, PaperSize size) {
@@ -59,6 +67,9 @@ Result<QByteArray> toPdf(const record::Document& document, const PageOptions& op
     }
     if (!bytes.endsWith("%%EOF\n")) {
         return fail(ErrorCode::PdfNotWritten, {document.number, "trailer"});
+    }
+    if (!nameLanguage(bytes, languageTag(document))) {
+        return fail(ErrorCode::PdfNotWritten, {document.number, "language"});
     }
     return bytes;
 }

@@ -102,8 +102,9 @@ class PlotSetter {
     /// Sets lines below each other; gives where they end.
     double put(std::vector<TextItem> lines, const TextStyle& style, QPointF at) {
         for (TextItem& one : lines) {
+            const double height = one.height > 0 ? one.height : style.lineHeight();
             m_set.items.push_back(moved(std::move(one), at));
-            at.ry() += style.lineHeight();
+            at.ry() += height;
         }
         return at.y();
     }

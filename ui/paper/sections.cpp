@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/paper/sections.h"
 
+#include "core/record/pairing.h"
+
 #include <algorithm>
 #include <span>
 
@@ -17,6 +19,7 @@ constexpr double kMostMeasure = 158;
 constexpr double kHeadlineShape = 6.2;
 constexpr double kHeadlineIndent = 9.2;
 constexpr double kGridRowGap = 0.9;
+constexpr double kPairedRowGap = 1.8;  // a value's second language lies between
 /// Rows of a grid that is read at one glance, and stays together.
 constexpr std::size_t kMostShortGrid = 4;
 /// Lines of a paragraph that is not worth parting.
@@ -164,6 +167,17 @@ bool putBesideTitle(Group& title, const record::Paragraph& block, const TextStyl
     return true;
 }
 
+/// Of the k-th lines of all cells: the usual one, unless each has its own.
+double heightOfLine(const std::vector<Cell>& cells, std::size_t k, double usual) {
+    double most = 0;
+    for (const Cell& cell : cells) {
+        if (k < cell.lines.size()) {
+            most = std::max(most, cell.lines[k].height > 0 ? cell.lines[k].height : usual);
+        }
+    }
+    return most > 0 ? most : usual;
+}
+
 }  // namespace
 
 std::vector<Slice> slicesOf(std::vector<TextItem> lines, const TextStyle& style, double x) {
@@ -181,7 +195,7 @@ std::vector<Slice> sideBySide(std::vector<Cell> cells, double lineHeight) {
     }
     std::vector<Slice> slices(most);
     for (std::size_t k = 0; k < most; ++k) {
-        slices[k].height = lineHeight;
+        slices[k].height = heightOfLine(cells, k, lineHeight);
         for (std::size_t c = 0; c < cells.size(); ++c) {
             Cell& cell = cells[c];
             if (k < cell.lines.size()) {
@@ -233,8 +247,13 @@ void addHeadline(std::vector<Group>& groups, const record::Headline& block, cons
 void addFieldGrid(std::vector<Group>& groups, const record::FieldGrid& block, const Setting& setting) {
     addSectionTitle(groups, block.title, setting);
     bool isFirst = true;
+    const bool isPaired =
+        std::any_of(block.fields.begin(), block.fields.end(), [](const record::CaptionedValue& field) {
+            return field.caption.find(record::kBeside) != std::string::npos;
+        });
+    const double rowGap = isPaired ? kPairedRowGap : kGridRowGap;
     const auto add = [&](Group row) {
-        row.spaceBefore = !isFirst ? kGridRowGap : block.title.empty() ? kSectionGap : 0;
+        row.spaceBefore = !isFirst ? rowGap : block.title.empty() ? kSectionGap : 0;
         groups.push_back(std::move(row));
         isFirst = false;
     };

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/record/pairing.h"
 #include "ui/paper/sections.h"
 
 namespace hearth::ui::paper {
@@ -72,7 +73,9 @@ void addStatements(std::vector<Group>& groups, const record::Statements& block, 
         group.spaceBefore = !isFirst || block.title.empty() ? kStatementGap : 0;
         const bool isLong = group.slices.size() > kMostStatementLines;
         group.keep = isLong ? Keep::Flowing : Keep::Together;
-        group.staysWithNext = !isLong && &statement != &block.statements.back();
+        // In two languages each is long enough to stand for itself.
+        const bool isPaired = statement.text.find(record::kBeside) != std::string::npos;
+        group.staysWithNext = !isLong && !isPaired && &statement != &block.statements.back();
         groups.push_back(std::move(group));
         isFirst = false;
     }

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/paper/type_setter.h"
 
+#include "core/record/pairing.h"
+
 #include <QRawFont>
 #include <QTextLayout>
 #include <QTextOption>
@@ -93,6 +95,8 @@ QList<QGlyphRun> glyphsInOrder(const QTextLayout& layout, const QTextLine& line,
     return runs;
 }
 
+constexpr QChar kPartsLanguages = QLatin1Char(record::kBeside);
+
 bool isShapeless(QChar letter) {
     const auto category = letter.category();
     return category == QChar::Other_Control || category == QChar::Other_Format;
@@ -108,7 +112,7 @@ QString settable(const QString& text) {
             kept += QChar(QChar::LineSeparator);
         } else if (letter == u'\t') {
             kept += u' ';
-        } else if (!isShapeless(letter)) {
+        } else if (!isShapeless(letter) || letter == kPartsLanguages) {
             kept += letter;
         }
     }
@@ -116,6 +120,10 @@ QString settable(const QString& text) {
         kept.chop(1);
     }
     return kept.normalized(QString::NormalizationForm_C);
+}
+
+QString settableInLine(const std::string& utf8) {
+    return settable(record::inOneLine(utf8));
 }
 
 QString settable(const std::string& utf8) {
@@ -134,7 +142,34 @@ void TypeSetter::note(const QString& text) const {
     }
 }
 
+TextStyle besideStyle(const TextStyle& style) {
+    constexpr double kFromAfar = 20;  // points
+    constexpr double kLeast = 7;
+    TextStyle beside = style;
+    const bool isLarge = style.points >= kFromAfar;
+    beside.points = std::max(kLeast, style.points * (isLarge ? 0.6 : 0.84));
+    beside.isBold = isLarge;
+    if (!isLarge && style.role != look::Role::DemoBand) {
+        beside.role = look::Role::SoftInk;
+    }
+    return beside;
+}
+
 std::vector<TextItem> TypeSetter::set(const QString& text, const TextStyle& style, double width) const {
+    const auto at = text.indexOf(kPartsLanguages);
+    if (at < 0) {
+        return setOne(text, style, width);
+    }
+    auto lines = setOne(text.left(at), style, width);
+    const TextStyle second = besideStyle(style);
+    for (TextItem& line : setOne(text.mid(at + 1), second, width)) {
+        line.height = second.lineHeight();
+        lines.push_back(std::move(line));
+    }
+    return lines;
+}
+
+std::vector<TextItem> TypeSetter::setOne(const QString& text, const TextStyle& style, double width) const {
     std::vector<TextItem> lines;
     if (text.isEmpty()) {
         return lines;
@@ -167,6 +202,9 @@ std::vector<TextItem> TypeSetter::set(const QString& text, const TextStyle& styl
 }
 
 double TypeSetter::widthOf(const QString& text, const TextStyle& style) const {
+    if (const auto at = text.indexOf(kPartsLanguages); at >= 0) {
+        return std::max(widthOf(text.left(at), style), widthOf(text.mid(at + 1), besideStyle(style)));
+    }
     QTextLayout layout(text, fontOf(style));
     layout.setTextOption(optionOf());
     layout.beginLayout();
@@ -179,6 +217,9 @@ double TypeSetter::widthOf(const QString& text, const TextStyle& style) const {
 }
 
 double TypeSetter::longestWord(const QString& text, const TextStyle& style) const {
+    if (const auto at = text.indexOf(kPartsLanguages); at >= 0) {
+        return std::max(longestWord(text.left(at), style), longestWord(text.mid(at + 1), besideStyle(style)));
+    }
     double longest = 0;
     QString spaced = text;
     spaced.replace(QChar(QChar::LineSeparator), u' ');

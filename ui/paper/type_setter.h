@@ -60,6 +60,10 @@ inline constexpr TextStyle kStamp{12, true, look::Role::Fail, 1.25, 0.12};
 inline constexpr TextStyle kFoot{7.5, false, look::Role::SoftInk, 1.24};
 }  // namespace styles
 
+/// Of a text in two languages the second is smaller, lighter and never bold, so that an eye can keep to
+/// either; only what must be read from afar stays large.
+[[nodiscard]] TextStyle besideStyle(const TextStyle& style);
+
 /// Shapes text into lines. Remembers which letters it met, so that those which no font has can be named.
 class TypeSetter {
   public:
@@ -67,9 +71,10 @@ class TypeSetter {
 
     /// Lines of at most `width` millimetres, each for itself: at the left end of a line box whose top is 0. A
     /// line break in the text is one on paper. A word that is longer than the width is broken, never cut.
-    /// Empty text gives no line.
+    /// Empty text gives no line. Of a text in two languages (see record/pairing.h) the lines of the second
+    /// follow those of the first.
     [[nodiscard]] std::vector<TextItem> set(const QString& text, const TextStyle& style, double width) const;
-    /// Width of the text in one line.
+    /// Width of the text in one line; of one in two languages that of the wider.
     [[nodiscard]] double widthOf(const QString& text, const TextStyle& style) const;
     /// Width of the longest part that stands between two blanks.
     [[nodiscard]] double longestWord(const QString& text, const TextStyle& style) const;
@@ -79,6 +84,8 @@ class TypeSetter {
 
   private:
     void note(const QString& text) const;
+    [[nodiscard]] std::vector<TextItem> setOne(const QString& text, const TextStyle& style,
+                                               double width) const;
 
     mutable QSet<char32_t> m_met;  // beyond the plain ones of ASCII
 };
@@ -87,6 +94,8 @@ class TypeSetter {
 /// characters, which have no shape, left out.
 [[nodiscard]] QString settable(const std::string& utf8);
 [[nodiscard]] QString settable(const QString& text);
+/// The same of a few words that stand in a line with others: both languages in that line.
+[[nodiscard]] QString settableInLine(const std::string& utf8);
 
 /// Moves a line to the right end of `width`.
 void alignRight(TextItem& line, double width);

@@ -60,7 +60,7 @@ QString change(const DocumentPage& page, const reg::SubjectRef& on, const Stage&
         figure = {Decimal::rounded(fell.in(quantity::kMillibar), kMixedUnitDecimals), UnitCode::Millibar};
     }
     const bool still = figure.value.mantissa() == 0;
-    return qstring(quantity::show(figure, quantity::DecimalMark::Point,
+    return qstring(quantity::show(figure, page.words().decimalMark(),
                                   still ? quantity::Sign::WhenNegative : quantity::Sign::Always));
 }
 

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/words/document_words.h"
 
+#include "core/record/language.h"
+#include "core/record/pairing.h"
 #include "ui/words/document_parts.h"
 
 #include <QStringList>
@@ -144,7 +146,7 @@ void addBody(const DocumentPage& page, Blocks& blocks) {
 void setFrame(const DocumentPage& page, Document& document) {
     const DocumentInput& input = page.input();
     document.kind = std::string(record::kindCode(input.kind));
-    document.language = utf8(page.words().language());
+    document.language = std::string(record::mainLanguage(utf8(page.words().language())));
     document.title = utf8(page.words().recordKind(input.kind));
     document.subtitle = utf8(followed(page));
     document.firm = utf8(firmLine(page));
@@ -178,6 +180,18 @@ Document documentFor(const DocumentInput& input, const Words& words) {
     addPictures(page, document.blocks);
     document.blocks.emplace_back(signaturesOf(page));
     return document;
+}
+
+Document documentIn(const QString& language, const std::function<Document(const Words&)>& make) {
+    const auto second = record::languageBeside(utf8(language));
+    Document document = make(Words(language));
+    return second.empty() ? document
+                          : record::pairedDocument(std::move(document),
+                                                   make(Words::beside(qstring(std::string(second)))));
+}
+
+Document documentFor(const DocumentInput& input, const QString& language) {
+    return documentIn(language, [&input](const Words& words) { return documentFor(input, words); });
 }
 
 }  // namespace hearth::ui::words

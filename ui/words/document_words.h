@@ -10,6 +10,7 @@
 #include "core/register/visit_file.h"
 #include "ui/words/words.h"
 
+#include <functional>
 #include <optional>
 #include <vector>
 
@@ -30,6 +31,12 @@ struct DocumentInput {
 /// the reason. Extras (a reference, notes, a second display) stand only where they were given. Access notes
 /// never do.
 [[nodiscard]] record::Document documentFor(const DocumentInput& input, const Words& words);
+
+/// The same in a language that a record can be issued in: where one stands beside English, both in one.
+[[nodiscard]] record::Document documentFor(const DocumentInput& input, const QString& language);
+/// What `make` words, in such a language: a record, a blank.
+[[nodiscard]] record::Document documentIn(const QString& language,
+                                          const std::function<record::Document(const Words&)>& make);
 
 /// Why a letter can't be written: LetterLacks for a placeholder with nothing to fill it, or what is wrong
 /// with the firm's text. Nothing for what is no letter.

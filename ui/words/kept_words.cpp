@@ -86,6 +86,18 @@ constexpr std::array kDoubts{
                      QT_TRANSLATE_NOOP("Words", "A UPRN has 1 to 12 digits. It is kept as typed.")},
 };
 
+struct RecordLanguageText {
+    std::string_view code;
+    const char* english;
+};
+constexpr std::array kRecordLanguages{
+    RecordLanguageText{"en", QT_TRANSLATE_NOOP("Words", "English")},
+    RecordLanguageText{"cy", QT_TRANSLATE_NOOP("Words", "Welsh")},
+    RecordLanguageText{"pl", QT_TRANSLATE_NOOP("Words", "Polish")},
+    RecordLanguageText{"en+cy", QT_TRANSLATE_NOOP("Words", "English, with Welsh below it")},
+    RecordLanguageText{"en+pl", QT_TRANSLATE_NOOP("Words", "English, with Polish below it")},
+};
+
 }  // namespace
 
 QString yesNo(const Words& words, reg::YesNo value) {
@@ -111,6 +123,14 @@ QString bookingState(const Words& words, reg::BookingState value) {
 }
 QString danger(const Words& words, reg::Danger value) {
     return words.say(textOf(kDangers, value));
+}
+QString recordLanguage(const Words& words, const std::string& code) {
+    for (const auto& language : kRecordLanguages) {
+        if (language.code == code) {
+            return words.say(language.english);
+        }
+    }
+    return qstring(code);
 }
 QString doubt(const Words& words, const std::optional<reg::Doubt>& value) {
     return value ? words.say(textOf(kDoubts, *value)) : QString();

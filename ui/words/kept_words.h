@@ -16,6 +16,8 @@ namespace hearth::ui::words {
 [[nodiscard]] QString channel(const Words& words, reg::Channel value);
 [[nodiscard]] QString bookingState(const Words& words, reg::BookingState value);
 [[nodiscard]] QString danger(const Words& words, reg::Danger value);
+/// "Welsh", "English, with Welsh below it": of record::recordLanguages(); another code as it stands.
+[[nodiscard]] QString recordLanguage(const Words& words, const std::string& code);
 /// What is odd about a number or code as it was typed; empty for no doubt.
 [[nodiscard]] QString doubt(const Words& words, const std::optional<reg::Doubt>& value);
 

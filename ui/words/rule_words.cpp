@@ -13,6 +13,9 @@ using rulebook::Edition;
 using rulebook::Provenance;
 using rulebook::Rule;
 
+/// The one source that is no proper name (makersEntry() gives it).
+constexpr const char* kMakersInstructions = QT_TRANSLATE_NOOP("Words", "Maker's instructions");
+
 // Proper names: the same in every language.
 constexpr std::array kEditions{
     Text<Edition>{Edition::General, ""},
@@ -80,9 +83,9 @@ constexpr std::array kCompared{
 };
 
 QString rangeText(const Words& words, const rulebook::Range& range) {
-    return words.say(QT_TRANSLATE_NOOP("Words", "%1 to %2"),
-                     {qstring(quantity::show({range.least, quantity::UnitCode::None})),
-                      qstring(quantity::show({range.most, range.unit}))});
+    return words.say(
+        QT_TRANSLATE_NOOP("Words", "%1 to %2"),
+        {words.figure({range.least, quantity::UnitCode::None}), words.figure({range.most, range.unit})});
 }
 
 QString bandsText(const Words& words, const std::vector<rulebook::Band>& bands) {
@@ -143,7 +146,7 @@ QString Words::ruleValue(const rulebook::Entry& entry) const {
 }
 
 QString Words::source(const rulebook::Entry& entry) const {
-    QString name = qstring(entry.standard);
+    QString name = entry.standard == kMakersInstructions ? say(kMakersInstructions) : qstring(entry.standard);
     if (!entry.clause.empty()) {
         name += (name.isEmpty() ? QString() : QStringLiteral(", ")) + qstring(entry.clause);
     }

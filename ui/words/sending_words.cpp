@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/words/sending_words.h"
 
+#include "core/record/pairing.h"
 #include "ui/words/proof_words.h"
 #include "ui/words/text_table.h"
 
@@ -19,11 +20,16 @@ constexpr std::array kSentBy{
     SentText{SentBy::TextMessage, QT_TRANSLATE_NOOP("Words", "text message copied")},
 };
 
+/// Of a text in two languages the first: what is sent with the record speaks that.
+QString firstOf(const std::string& text) {
+    return qstring(std::string(record::parted(text).first));
+}
+
 /// The outcome as the page says it first.
 QString headlineOf(const record::Document& document) {
     for (const auto& block : document.blocks) {
         if (const auto* headline = std::get_if<record::Headline>(&block)) {
-            return qstring(headline->sentence);
+            return firstOf(headline->sentence);
         }
     }
     return {};
@@ -44,29 +50,29 @@ SendingText mailText(const Words& words, const record::Document& document, const
     const QString number = recordName(words, {document.number, document.revision});
     SendingText mail;
     mail.subject = words.say(QT_TRANSLATE_NOOP("Words", "%1, %2 (%3)"),
-                             {qstring(document.title), address, qstring(document.number)});
+                             {firstOf(document.title), address, qstring(document.number)});
     mail.text =
         words.say(QT_TRANSLATE_NOOP("Words",
                                     "Good day,\n\nattached is our record %1 of %2:\n%3, %4.\n\nIt says: "
                                     "%5\n\nPlease keep it."),
-                  {number, qstring(document.issued), qstring(document.title), address, headlineOf(document)});
+                  {number, firstOf(document.issued), firstOf(document.title), address, headlineOf(document)});
     if (!document.supersedes.empty()) {
         mail.text +=
             QStringLiteral("\n\n") +
             words.say(QT_TRANSLATE_NOOP("Words",
                                         "It takes the place of the one that you have (%1). Please don't "
                                         "go by that any more."),
-                      {qstring(document.supersedes)});
+                      {firstOf(document.supersedes)});
     }
-    mail.text += QStringLiteral("\n\n") + qstring(document.firm) + u'\n';
+    mail.text += QStringLiteral("\n\n") + firstOf(document.firm) + u'\n';
     return mail;
 }
 
 QString textMessage(const Words& words, const record::Document& document, const QString& address) {
     return words.say(QT_TRANSLATE_NOOP("Words", "%1, %2: %3 Record %4 of %5. %6"),
-                     {qstring(document.title), address, headlineOf(document),
-                      recordName(words, {document.number, document.revision}), qstring(document.issued),
-                      qstring(document.firm)});
+                     {firstOf(document.title), address, headlineOf(document),
+                      recordName(words, {document.number, document.revision}), firstOf(document.issued),
+                      firstOf(document.firm)});
 }
 
 QString sentBy(const Words& words, SentBy by) {

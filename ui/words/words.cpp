@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/words/words.h"
 
+#include "core/record/language.h"
 #include "resources/resources.h"
 #include "ui/words/pseudo_translator.h"
 #include "ui/words/text_table.h"
@@ -17,25 +18,23 @@ using rulebook::Outcome;
 constexpr const char* kContext = "Words";
 const QString kPseudoLanguage = QStringLiteral("en_XA");
 
-std::unique_ptr<QTranslator> catalogueOf(const QString& language) {
+std::unique_ptr<QTranslator> englishCatalogue() {
     hearth::initResources();
     auto translator = std::make_unique<QTranslator>();
-    const auto file = QStringLiteral(":/i18n/hearthledger_%1.qm");
-    if (!translator->load(file.arg(language)) && !translator->load(file.arg(language.section(u'_', 0, 0)))) {
-        (void)translator->load(file.arg(QStringLiteral("en")));
-    }
+    (void)translator->load(QStringLiteral(":/i18n/hearthledger_en.qm"));
     return translator;
 }
 
-/// The pseudo-locale with the English catalogue beneath it, which it owns.
-class OwningPseudoTranslator final : public PseudoTranslator {
-  public:
-    explicit OwningPseudoTranslator(std::unique_ptr<QTranslator> english)
-        : PseudoTranslator(english.get()), m_owned(std::move(english)) {}
-
-  private:
-    std::unique_ptr<QTranslator> m_owned;
-};
+/// Nothing for a language that we do not have, and for English, which is beneath every other.
+std::unique_ptr<QTranslator> catalogueOf(const QString& language) {
+    const auto own = QString::fromStdString(std::string(record::mainLanguage(language.toStdString())));
+    if (own == u"en") {
+        return nullptr;
+    }
+    auto translator = std::make_unique<QTranslator>();
+    return translator->load(QStringLiteral(":/i18n/hearthledger_%1.qm").arg(own)) ? std::move(translator)
+                                                                                  : nullptr;
+}
 
 constexpr std::array kMonths{
     QT_TRANSLATE_NOOP("Words", "%1 January %2"),   QT_TRANSLATE_NOOP("Words", "%1 February %2"),
@@ -96,28 +95,46 @@ QString dated(const Words& words, const std::array<const char*, N>& months, cale
 
 }  // namespace
 
-Words::Words(const QString& language) : m_language(language) {
+Words::Words(const QString& language) : m_language(language), m_english(englishCatalogue()) {
     if (language == kPseudoLanguage) {
-        m_translator = std::make_unique<OwningPseudoTranslator>(catalogueOf(QStringLiteral("en")));
+        m_translator = std::make_unique<PseudoTranslator>(m_english.get());
     } else {
         m_translator = catalogueOf(language);
     }
+    // Unicode CLDR: Polish parts decimals with a comma, English and Welsh with a point.
+    if (language == u"pl") {
+        m_mark = quantity::DecimalMark::Comma;
+    }
 }
 
+Words Words::beside(const QString& language) {
+    Words words(language);
+    words.m_mark = quantity::DecimalMark::Point;
+    return words;
+}
+
+Words::Words(Words&&) noexcept = default;
 Words::~Words() = default;
 
 QString Words::language() const {
     return m_language;
 }
 
+QString Words::translated(const char* source, int count) const {
+    QString text =
+        m_translator != nullptr ? m_translator->translate(kContext, source, nullptr, count) : QString();
+    if (text.isEmpty()) {
+        text = m_english->translate(kContext, source, nullptr, count);
+    }
+    return text.isEmpty() ? QString::fromUtf8(source) : text;
+}
+
 QString Words::say(const char* source, const QStringList& arguments) const {
-    const QString translated = m_translator->translate(kContext, source);
-    return filled(translated.isEmpty() ? QString::fromUtf8(source) : translated, arguments);
+    return filled(translated(source, -1), arguments);
 }
 
 QString Words::sayCount(const char* source, int count, const QStringList& arguments) const {
-    const QString translated = m_translator->translate(kContext, source, nullptr, count);
-    QString text = translated.isEmpty() ? QString::fromUtf8(source) : translated;
+    QString text = translated(source, count);
     text.replace(QStringLiteral("%n"), QString::number(count));
     return filled(text, arguments);
 }
@@ -136,7 +153,7 @@ QString Words::gas(Gas gas) const {
 }
 
 QString Words::figure(const quantity::Figure& figure) const {
-    return qstring(quantity::show(figure));
+    return qstring(quantity::show(figure, m_mark));
 }
 
 QString Words::unit(quantity::UnitCode unit) const {

@@ -27,8 +27,13 @@ namespace hearth::ui::words {
 
 class Words {
   public:
-    /// "en"; "en_XA" is the pseudo-locale of the tests and the gallery. An unknown language speaks English.
+    /// "en", "cy", "pl"; "en_XA" is the pseudo-locale of the tests and the gallery. An unknown language
+    /// speaks English, and so does one that another stands beside ("en+cy"). What has no translation is
+    /// English.
     explicit Words(const QString& language = QStringLiteral("en"));
+    /// A language that stands beside English: numbers are written as there, so that a value stands once.
+    [[nodiscard]] static Words beside(const QString& language);
+    Words(Words&&) noexcept;
     ~Words();
     Words(const Words&) = delete;
     Words& operator=(const Words&) = delete;
@@ -92,9 +97,16 @@ class Words {
     /// The same for a text that counts something: %n and the form of the number ("1 day", "8 days").
     [[nodiscard]] QString sayCount(const char* source, int count, const QStringList& arguments = {}) const;
 
+    /// How this language writes numbers: "0.04", "0,04".
+    [[nodiscard]] quantity::DecimalMark decimalMark() const { return m_mark; }
+
   private:
+    [[nodiscard]] QString translated(const char* source, int count) const;
+
     QString m_language;
+    quantity::DecimalMark m_mark = quantity::DecimalMark::Point;
     std::unique_ptr<QTranslator> m_translator;
+    std::unique_ptr<QTranslator> m_english;  // for what the language's own lacks
 };
 
 [[nodiscard]] inline QString qstring(const std::string& utf8) {

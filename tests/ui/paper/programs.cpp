@@ -19,16 +19,28 @@ Ran run(const QString& program, const QStringList& arguments) {
     return ran;
 }
 
-QString preflight(const QString& path) {
+namespace {
+
+QString preflightWith(const QStringList& what) {
     QStringList jars;
     for (const char* jar : {"preflight", "xmpbox", "pdfbox2", "fontbox2", "commons-logging", "commons-io",
                             "javax.activation", "jaxb-api"}) {
         jars << QStringLiteral("/usr/share/java/") + QString::fromLatin1(jar) + QStringLiteral(".jar");
     }
-    const Ran ran =
-        run(QStringLiteral("java"), {QStringLiteral("-cp"), jars.join(u':'),
-                                     QStringLiteral("org.apache.pdfbox.preflight.Validator_A1b"), path});
+    const QStringList started{QStringLiteral("-cp"), jars.join(u':'),
+                              QStringLiteral("org.apache.pdfbox.preflight.Validator_A1b")};
+    const Ran ran = run(QStringLiteral("java"), started + what);
     return QString::fromUtf8(ran.out) + (ran.exitCode == 0 ? QString() : QString::fromUtf8(ran.err));
+}
+
+}  // namespace
+
+QString preflight(const QString& path) {
+    return preflightWith({path});
+}
+
+QString preflightAll(const QString& folder) {
+    return preflightWith({QStringLiteral("group"), folder});
 }
 
 QString pdfText(const QString& path, int page) {

@@ -20,6 +20,9 @@ struct Ran {
 /// What PDFBox Preflight says of the file ("... is a valid PDF/A-1b file", or the faults).
 [[nodiscard]] QString preflight(const QString& path);
 
+/// The same of every file in a folder, in one go: the validator takes longer to start than to read.
+[[nodiscard]] QString preflightAll(const QString& folder);
+
 /// Text of one page (from 1) in the order of painting; all pages where page is 0.
 [[nodiscard]] QString pdfText(const QString& path, int page = 0);
 

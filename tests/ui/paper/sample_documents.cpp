@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/ui/paper/sample_documents.h"
 
+#include "core/record/pairing.h"
+
 #include <algorithm>
 #include <type_traits>
 
@@ -430,12 +432,35 @@ std::string sampleDigest() {
     return "7f3a91c204be55d0a1e6c3380f9b2d47e8107c65b3f2a94d0c5e71b86a29f413";
 }
 
-QStringList textsOf(const Document& document) {
+namespace {
+
+QStringList unparted(const Document& document) {
     QStringList texts;
     for (const Block& block : document.blocks) {
         std::visit([&texts](const auto& one) { addTexts(texts, one); }, block);
     }
     return texts;
+}
+
+}  // namespace
+
+QStringList textsOf(const Document& document) {
+    QStringList texts;
+    for (const QString& text : unparted(document)) {
+        texts += text.split(QLatin1Char(record::kBeside));
+    }
+    return texts;
+}
+
+std::vector<std::pair<QString, QString>> pairsOf(const Document& document) {
+    std::vector<std::pair<QString, QString>> pairs;
+    for (const QString& text : unparted(document)) {
+        const QStringList both = text.split(QLatin1Char(record::kBeside));
+        if (both.size() == 2) {
+            pairs.emplace_back(both[0], both[1]);
+        }
+    }
+    return pairs;
 }
 
 }  // namespace hearth::testing

@@ -5,6 +5,10 @@
 
 #include <QStringList>
 
+#include <string>
+#include <utility>
+#include <vector>
+
 /// Documents to lay out in tests and benchmarks: invented people, places and readings.
 namespace hearth::testing {
 
@@ -22,7 +26,10 @@ namespace hearth::testing {
 /// A digest of the right length, of nothing.
 [[nodiscard]] std::string sampleDigest();
 
-/// Every text of a document that must stand on paper, in the order of reading down each block.
+/// Every text of a document that must stand on paper, in the order of reading down each block; of one in two
+/// languages each for itself.
 [[nodiscard]] QStringList textsOf(const record::Document& document);
+/// Those in two languages: the first, and what stands below it.
+[[nodiscard]] std::vector<std::pair<QString, QString>> pairsOf(const record::Document& document);
 
 }  // namespace hearth::testing
