@@ -7,6 +7,7 @@
 #include "ui/paper/paper.h"
 #include "ui/shell/paper_choice.h"
 #include "ui/words/blank_words.h"
+#include "ui/words/document_words.h"
 
 #include <QDir>
 #include <QFileInfo>
@@ -66,9 +67,10 @@ std::string listOfKinds(const Desk& desk) {
     return list;
 }
 
-Result<void> writeBlank(const ui::words::BlankInput& input, const ui::words::Words& words,
-                        record::Paper paper, const QString& path) {
-    auto blank = ui::words::blankFor(input, words);
+Result<void> writeBlank(const ui::words::BlankInput& input, const QString& language, record::Paper paper,
+                        const QString& path) {
+    auto blank = ui::words::documentIn(
+        language, [&input](const ui::words::Words& words) { return ui::words::blankFor(input, words); });
     blank.paper = paper;
     const auto pdf = ui::paper::toPdf(blank, {});
     return pdf ? writeFile(path, pdf->toStdString(), IfThere::Refuse) : tl::unexpected(pdf.error());
@@ -119,12 +121,12 @@ Exit runBlank(const CommandLine& line, store::Store& store, const Desk& desk) {
     if (!numbers) {
         return complain(numbers.error(), desk);
     }
-    const ui::words::Words words(qstring(firm->language));
+    const QString language = line.recordLanguage.isEmpty() ? qstring(firm->language) : line.recordLanguage;
     const auto paper = ui::shell::firmsPaper(store);
     for (const auto& number : *numbers) {
         const QString path =
             QDir(*line.into).filePath(line.words.front() + u' ' + qstring(number) + QStringLiteral(".pdf"));
-        if (const auto written = writeBlank({*kind, *firm, number, *logo}, words, paper, path); !written) {
+        if (const auto written = writeBlank({*kind, *firm, number, *logo}, language, paper, path); !written) {
             return complain(written.error(), desk);
         }
         desk.console.say(path);

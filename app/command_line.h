@@ -47,6 +47,7 @@ struct CommandLine {
     std::optional<QString> revises;   ///< --revises NUMBER
     std::optional<QString> reason;    ///< --reason TEXT
     std::optional<QString> language;  ///< --language CODE
+    QString recordLanguage;           ///< --wording CODE; empty: what whoever receives it prefers
     std::optional<ui::look::Scheme> scheme;
     std::optional<QString> passphrase;  ///< --passphrase FILE: its first line; "-": of what comes in
     std::optional<QString> from;        ///< --from DATE

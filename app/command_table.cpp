@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/command_table.h"
 
+#include "core/record/language.h"
+
 #include <QCoreApplication>
 
 #include <algorithm>
@@ -74,6 +76,29 @@ bool keepCopies(CommandLine& line, const QString& value) {
     return isNumber && line.copies > 0 && line.copies <= kMost;
 }
 
+bool keepRecordLanguage(CommandLine& line, const QString& value) {
+    line.recordLanguage = value;
+    return record::isRecordLanguage(value.toStdString());
+}
+
+/// How a record is issued.
+std::vector<Option> issueOptions() {
+    return {
+        {QLatin1String("revises"), QLatin1String("NUMBER"),
+         QT_TRANSLATE_NOOP("CommandLine",
+                           "issue a new revision of this record; it stays readable, marked as replaced"),
+         text(&CommandLine::revises)},
+        {QLatin1String("reason"), QLatin1String("TEXT"),
+         QT_TRANSLATE_NOOP("CommandLine", "why there is a new revision; printed on it"),
+         text(&CommandLine::reason)},
+        {QLatin1String("wording"), QLatin1String("CODE"),
+         QT_TRANSLATE_NOOP("CommandLine",
+                           "language of the record: en, cy, pl, en+cy or en+pl; without it what whoever "
+                           "receives it prefers"),
+         keepRecordLanguage},
+    };
+}
+
 std::vector<Option> usualOptions() {
     return {
         {QLatin1String("store"), QLatin1String("FILE"),
@@ -86,13 +111,6 @@ std::vector<Option> usualOptions() {
          text(&CommandLine::to)},
         {QLatin1String("into"), QLatin1String("FOLDER"),
          QT_TRANSLATE_NOOP("CommandLine", "the folder to write into"), text(&CommandLine::into)},
-        {QLatin1String("revises"), QLatin1String("NUMBER"),
-         QT_TRANSLATE_NOOP("CommandLine",
-                           "issue a new revision of this record; it stays readable, marked as replaced"),
-         text(&CommandLine::revises)},
-        {QLatin1String("reason"), QLatin1String("TEXT"),
-         QT_TRANSLATE_NOOP("CommandLine", "why there is a new revision; printed on it"),
-         text(&CommandLine::reason)},
         {QLatin1String("revision"), QLatin1String("N"),
          QT_TRANSLATE_NOOP("CommandLine", "an older revision of the record; without it the newest"),
          keepRevision},
@@ -140,6 +158,8 @@ std::vector<Option> usualOptions() {
 const std::vector<Option>& options() {
     static const std::vector<Option> kOptions = [] {
         std::vector<Option> all = usualOptions();
+        const auto issuing = issueOptions();
+        all.insert(all.end() - 1, issuing.begin(), issuing.end());
         const auto choice = choiceOptions();
         all.insert(all.end() - 1, choice.begin(), choice.end());  // help comes last
         return all;
@@ -190,7 +210,7 @@ std::vector<Command> recordCommands() {
          1,
          kAnyNumber,
          {store, demonstration, QLatin1String("to"), QLatin1String("replace"), QLatin1String("revises"),
-          QLatin1String("reason")},
+          QLatin1String("reason"), QLatin1String("wording")},
          QT_TRANSLATE_NOOP("CommandLine", "issues the record of a visit, or says what is missing")},
         {Verb::Records,
          QLatin1String("records"),
@@ -211,7 +231,7 @@ std::vector<Command> recordCommands() {
          QLatin1String("KIND --into FOLDER"),
          1,
          1,
-         {store, demonstration, QLatin1String("into"), QLatin1String("copies")},
+         {store, demonstration, QLatin1String("into"), QLatin1String("copies"), QLatin1String("wording")},
          QT_TRANSLATE_NOOP("CommandLine",
                            "writes numbered blanks to print and fill in by pen: warning_notice, "
                            "landlord_safety and so on; an unknown KIND lists them all")},

@@ -192,7 +192,8 @@ Exit runIssue(const CommandLine& line, const Desk& desk) {
         }
         supersedes = *old;
     }
-    const auto issued = issueRecord(**store, desk.clock, *visit, supersedes, line.reason.value_or(QString()));
+    const auto issued = issueRecord(**store, desk.clock, *visit, supersedes, line.reason.value_or(QString()),
+                                    line.recordLanguage);
     if (!issued) {
         return refuseIncomplete(**store, *visit, issued.error(), desk);
     }

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/issue.h"
 
+#include "core/record/language.h"
+#include "core/record/pairing.h"
 #include "core/store/firm_logo.h"
 #include "core/store/record_pictures.h"
 #include "ui/paper/paper.h"
@@ -31,15 +33,39 @@ Result<std::string> rendered(const record::Document& document, const std::string
 }
 
 /// The line that a revision is printed with.
-Result<QString> replaces(const store::Store& store, store::RecordId id, const QString& reason,
-                         const Words& words) {
-    const auto old = store.record(id);
-    if (!old) {
-        return tl::unexpected(old.error());
+std::string replaces(const store::IssuedRecord& old, const QString& reason, const Words& words) {
+    return words
+        .say(QT_TRANSLATE_NOOP("Words", "Replaces revision %1 of %2: %3"),
+             {QString::number(old.line.header.revision), ui::words::qstring(old.line.header.record), reason})
+        .toStdString();
+}
+
+/// The record that a revision takes the place of.
+Result<std::optional<store::IssuedRecord>> supersededBy(const store::Store& store,
+                                                        std::optional<store::RecordId> id) {
+    if (!id) {
+        return std::nullopt;
     }
-    return words.say(
-        QT_TRANSLATE_NOOP("Words", "Replaces revision %1 of %2: %3"),
-        {QString::number(old->line.header.revision), ui::words::qstring(old->line.header.record), reason});
+    return store.record(*id).map([](store::IssuedRecord record) { return std::optional(std::move(record)); });
+}
+
+/// The language asked for; else that of the record that is superseded; else what whoever receives it prefers.
+QString languageOf(const QString& asked, const std::optional<store::IssuedRecord>& old,
+                   record::RecordKind kind, const reg::VisitFile& file) {
+    if (!asked.isEmpty()) {
+        return asked;
+    }
+    const bool goesOn = old && record::isRecordLanguage(old->document.language);
+    return ui::words::qstring(goesOn ? old->document.language : record::languageFor(kind, file));
+}
+
+/// What keeps the text from being written, in either language.
+Result<void> letterFault(const ui::words::DocumentInput& input, const QString& language) {
+    const auto fault = ui::words::letterFault(input, Words(language));
+    const auto beside = record::languageBeside(language.toStdString());
+    return fault && !beside.empty()
+               ? ui::words::letterFault(input, Words::beside(ui::words::qstring(std::string(beside))))
+               : fault;
 }
 
 }  // namespace
@@ -67,7 +93,7 @@ Result<JudgedVisit> judgeVisit(const store::Store& store, reg::VisitId visit,
 
 Result<store::RecordId> issueRecord(store::Store& store, const Clock& clock, record::RecordKind kind,
                                     reg::VisitId visit, std::optional<store::RecordId> supersedes,
-                                    const QString& reason) {
+                                    const QString& reason, const QString& language) {
     auto judged = judgeVisit(store, visit, kind);
     if (!judged) {
         return tl::unexpected(judged.error());
@@ -83,7 +109,10 @@ Result<store::RecordId> issueRecord(store::Store& store, const Clock& clock, rec
     if (!pictures) {
         return tl::unexpected(pictures.error());
     }
-    const Words words(ui::words::qstring(judged->file.firm.language));
+    auto old = supersededBy(store, supersedes);
+    if (!old) {
+        return tl::unexpected(old.error());
+    }
     store::IssueRequest request;
     request.kind = kind;
     request.outcome = judged->outcome;
@@ -91,25 +120,26 @@ Result<store::RecordId> issueRecord(store::Store& store, const Clock& clock, rec
     request.reason = reason.toStdString();
     const ui::words::DocumentInput input{kind,          judged->file,     judged->findings,    judged->volume,
                                          clock.today(), std::move(*logo), std::move(*pictures)};
-    if (const auto fault = ui::words::letterFault(input, words); !fault) {
+    const QString spoken = languageOf(language, *old, kind, judged->file);
+    if (const auto fault = letterFault(input, spoken); !fault) {
         return tl::unexpected(fault.error());
     }
-    request.snapshot.document = ui::words::documentFor(input, words);
-    request.snapshot.document.paper = ui::shell::firmsPaper(store);
-    if (supersedes) {
-        const auto line = replaces(store, *supersedes, reason, words);
-        if (!line) {
-            return tl::unexpected(line.error());
+    request.snapshot.document = ui::words::documentIn(spoken, [&](const Words& words) {
+        auto document = ui::words::documentFor(input, words);
+        if (*old) {
+            document.supersedes = replaces(**old, reason, words);
         }
-        request.snapshot.document.supersedes = line->toStdString();
-    }
+        return document;
+    });
+    request.snapshot.document.paper = ui::shell::firmsPaper(store);
     request.snapshot.file = std::move(judged->file);
     request.snapshot.findings = std::move(judged->findings);
     return store.issue(request, rendered);
 }
 
 Result<store::RecordId> issueRecord(store::Store& store, const Clock& clock, reg::VisitId visit,
-                                    std::optional<store::RecordId> supersedes, const QString& reason) {
+                                    std::optional<store::RecordId> supersedes, const QString& reason,
+                                    const QString& language) {
     std::optional<record::RecordKind> kind;
     if (supersedes) {
         const auto old = store.record(*supersedes);
@@ -125,14 +155,15 @@ Result<store::RecordId> issueRecord(store::Store& store, const Clock& clock, reg
         }
         kind = judged->kind;
     }
-    return issueRecord(store, clock, *kind, visit, supersedes, reason);
+    return issueRecord(store, clock, *kind, visit, supersedes, reason, language);
 }
 
 ui::shell::Issue issueThrough(store::Store& store, const Clock& clock) {
     return ui::shell::Issue([&store, &clock](reg::VisitId visit, std::optional<store::RecordId> supersedes,
-                                             const QString& reason, std::optional<record::RecordKind> kind) {
-        return kind ? issueRecord(store, clock, *kind, visit, supersedes, reason)
-                    : issueRecord(store, clock, visit, supersedes, reason);
+                                             const QString& reason, std::optional<record::RecordKind> kind,
+                                             const QString& language) {
+        return kind ? issueRecord(store, clock, *kind, visit, supersedes, reason, language)
+                    : issueRecord(store, clock, visit, supersedes, reason, language);
     });
 }
 

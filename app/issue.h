@@ -30,17 +30,18 @@ struct JudgedVisit {
 [[nodiscard]] Result<JudgedVisit> judgeVisit(const store::Store& store, reg::VisitId visit,
                                              std::optional<record::RecordKind> kind = std::nullopt);
 
-/// Words the visit in the firm's record language, and has the store number it, render it and keep it, in one
-/// transaction. Errors: RecordIncomplete with the codes of what is missing; LetterMissingInFont; those of
+/// Words the visit, and has the store number it, render it and keep it, in one transaction. `language`: one
+/// of record::recordLanguages(); empty: that of the record that is superseded, else what whoever receives it
+/// prefers. Errors: RecordIncomplete with the codes of what is missing; LetterMissingInFont; those of
 /// Store::issue.
 [[nodiscard]] Result<store::RecordId> issueRecord(store::Store& store, const Clock& clock,
                                                   record::RecordKind kind, reg::VisitId visit,
                                                   std::optional<store::RecordId> supersedes,
-                                                  const QString& reason);
+                                                  const QString& reason, const QString& language = {});
 /// The same of the kind of the record that is superseded, else of the first that the visit can issue.
 [[nodiscard]] Result<store::RecordId> issueRecord(store::Store& store, const Clock& clock, reg::VisitId visit,
                                                   std::optional<store::RecordId> supersedes,
-                                                  const QString& reason);
+                                                  const QString& reason, const QString& language = {});
 
 /// The same as the window's places take it. `store` and `clock` must outlive it.
 [[nodiscard]] ui::shell::Issue issueThrough(store::Store& store, const Clock& clock);

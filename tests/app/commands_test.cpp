@@ -300,6 +300,17 @@ TEST_F(CommandsTest, BlanksHaveNumbersOfTheirOwnRun) {
         << "a blank is no record and takes no number of theirs";
 }
 
+TEST_F(CommandsTest, ABlankSpeaksTheLanguageThatIsAskedFor) {
+    const std::string into = " --into " + m_program.home().path().string();
+    const auto polish = linesOf(run("blank warning_notice --wording pl" + into).out);
+    ASSERT_EQ(polish.size(), 1U);
+    EXPECT_THAT(readFile(polish[0]), HasSubstr("/Lang (pl)"));
+    const auto both = linesOf(run("blank warning_notice --wording en+cy" + into).out);
+    ASSERT_EQ(both.size(), 1U);
+    EXPECT_THAT(readFile(both[0]), HasSubstr("/Lang (en)"));
+    EXPECT_EQ(run("blank warning_notice --wording fr" + into).exitCode, 2);
+}
+
 TEST_F(CommandsTest, ABlankWithoutAPlaceTakesNoNumber) {
     const auto file = m_program.home() / "in_the_way";
     writeFile(file, "x");

@@ -2,9 +2,11 @@
 #include "app/issue.h"
 
 #include "app/demo.h"
+#include "core/record/language.h"
 #include "tests/support/files.h"
 #include "tests/support/fixed_clock.h"
 #include "ui/shell/paper_choice.h"
+#include "ui/words/words.h"
 
 #include <algorithm>
 #include <gmock/gmock.h>
@@ -168,6 +170,71 @@ TEST_F(IssueTest, ALandlordsRecordWithoutADeclarationIsRefusedByName) {
     ASSERT_FALSE(refused);
     EXPECT_EQ(refused.error().code, ErrorCode::RecordIncomplete);
     EXPECT_EQ(refused.error().details, std::vector<std::string>{"appliance.safe_to_use"});
+}
+
+/// Makes the customer of a visit prefer a language.
+void prefer(store::Store& store, reg::VisitId visit, const std::string& language) {
+    for (auto& holder : store.visitFile(visit)->people) {
+        holder.party.language = language;
+        ASSERT_TRUE(store.save(holder.party));
+    }
+}
+
+TEST_F(IssueTest, TheLanguageIsTheCustomersAndARevisionKeepsIt) {
+    prefer(*m_store, m_ready, "en+cy");
+    const auto first = issueRecord(*m_store, m_clock, m_ready, std::nullopt, {}).value();
+    const auto record = m_store->record(first).value();
+    EXPECT_EQ(record.document.language, "en+cy");
+    EXPECT_THAT(record.document.title, HasSubstr("\x1F"));
+    prefer(*m_store, m_ready, "pl");
+    const auto second =
+        issueRecord(*m_store, m_clock, m_ready, first, QStringLiteral("wrong serial")).value();
+    const auto revised = m_store->record(second).value();
+    EXPECT_EQ(revised.document.language, "en+cy");
+    EXPECT_THAT(revised.document.supersedes, HasSubstr("Replaces revision 1"));
+    EXPECT_THAT(revised.document.supersedes, HasSubstr("Yn disodli diwygiad 1"));
+}
+
+TEST_F(IssueTest, AnotherLanguageCanBeAskedFor) {
+    prefer(*m_store, m_ready, "cy");
+    const auto id = issueRecord(*m_store, m_clock, m_ready, std::nullopt, {}, QStringLiteral("pl")).value();
+    EXPECT_EQ(m_store->record(id)->document.language, "pl");
+    EXPECT_THAT(m_store->record(id)->document.issued, HasSubstr("26 listopada 2026"));
+}
+
+// ISO 19005-1 level B, as Apache PDFBox Preflight reads it: of a folder in one run.
+TEST_F(IssueTest, EveryKindIsIssuedInEveryLanguageAsValidPdfA) {
+    std::filesystem::create_directories(m_folder / "pdf");
+    int issued = 0;
+    for (const auto kind : record::allKinds()) {
+        auto visit = visitFor(*m_store, kind);
+        visit = visit.isNull() ? m_ready : visit;  // a letter or a log is of any visit
+        for (const auto language : record::recordLanguages()) {
+            const auto id = issueRecord(*m_store, m_clock, kind, visit, std::nullopt, {},
+                                        ui::words::qstring(std::string(language)));
+            ASSERT_TRUE(id) << record::kindCode(kind) << ' ' << language << ' ' << codeText(id.error().code);
+            const auto record = m_store->record(*id).value();
+            EXPECT_EQ(record.document.language, language);
+            EXPECT_LT(record.pdf.size(), 200U * 1024);
+            hearth::testing::writeFile(m_folder / ("pdf/" + std::to_string(++issued) + ".pdf"), record.pdf);
+        }
+    }
+    std::string jars;
+    for (const char* jar : {"preflight", "xmpbox", "pdfbox2", "fontbox2", "commons-logging", "commons-io",
+                            "javax.activation", "jaxb-api"}) {
+        jars += "/usr/share/java/" + std::string(jar) + ".jar:";
+    }
+    const auto said =
+        hearth::testing::runCommand("java -cp " + jars + " org.apache.pdfbox.preflight.Validator_A1b group " +
+                                    (m_folder / "pdf").string() + " 2>&1");
+    int valid = 0;
+    const std::string good = "is a valid PDF/A-1b file";
+    for (auto at = said.text.find(good); at != std::string::npos; at = said.text.find(good, at + 1)) {
+        ++valid;
+    }
+    EXPECT_EQ(valid, issued) << said.text.substr(0, 3000);
+    EXPECT_EQ(issued, 14 * 5);
+    EXPECT_TRUE(m_store->verify());
 }
 
 }  // namespace

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/firm/firm_part.h"
 
+#include "core/record/language.h"
 #include "ui/words/kept_words.h"
 
 namespace hearth::ui::firm {
@@ -51,8 +52,11 @@ void FirmForm::addCountry() {
 }
 
 void FirmForm::addLanguage() {
-    std::vector<input::ChoiceItem> choices{{QStringLiteral("en"), tr("English")}};
-    if (const auto firm = context().store.firm(); firm && firm->language != "en") {
+    std::vector<input::ChoiceItem> choices;
+    for (const auto code : record::recordLanguages()) {
+        choices.push_back({coded(code), words::recordLanguage(context().words, std::string(code))});
+    }
+    if (const auto firm = context().store.firm(); firm && !record::isRecordLanguage(firm->language)) {
         choices.push_back({qstring(firm->language), qstring(firm->language)});  // from a newer program: kept
     }
     addCodeText(tr("Language of the records"), "language", choices, &Firm::language);

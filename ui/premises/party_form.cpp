@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/premises/party_form.h"
 
+#include "core/record/language.h"
 #include "ui/words/kept_words.h"
 
 namespace hearth::ui::premises {
@@ -59,12 +60,11 @@ void PartyForm::addSending() {
     }
     addChoice<reg::SendBy>(tr("How records are sent"), "sendBy", As::List, sendings, &Party::sendBy,
                            reg::sendByFromCode, reg::codeOf);
-    addCodeText(tr("Language of what is sent"), "language",
-                {{QString(), tr("as the firm's")},
-                 {QStringLiteral("en"), tr("English")},
-                 {QStringLiteral("cy"), tr("Welsh")},
-                 {QStringLiteral("pl"), tr("Polish")}},
-                &Party::language);
+    std::vector<input::ChoiceItem> languages{{QString(), tr("as the firm's")}};
+    for (const auto code : record::recordLanguages()) {
+        languages.push_back({coded(code), words::recordLanguage(words, std::string(code))});
+    }
+    addCodeText(tr("Language of what is sent"), "language", languages, &Party::language);
     breakRow();
     std::vector<input::ChoiceItem> bases;
     for (const auto basis : {reg::ReminderBasis::NotSaid, reg::ReminderBasis::Consent,

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/records/record_sheet.h"
 
+#include "core/record/pairing.h"
 #include "ui/records/page_preview.h"
 #include "ui/records/record_story.h"
 #include "ui/records/sender.h"
@@ -107,7 +108,7 @@ void RecordSheet::fill(const store::IssuedRecord& record) {
     m_title->setText(tr("Record %1").arg(qstring(line.header.record)));
     m_subtitle->setText(tr("revision %1 · issued %2 · %3")
                             .arg(line.header.revision)
-                            .arg(qstring(record.document.issued), qstring(line.address)));
+                            .arg(qstring(record::inOneLine(record.document.issued)), qstring(line.address)));
     m_subtitle->show();
     showState(line);
     m_state->show();

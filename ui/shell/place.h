@@ -44,17 +44,20 @@ class Navigator {
 /// and command line. (app makes it; see app/issue.h)
 class Issue {
   public:
-    using Road =
-        std::function<Result<store::RecordId>(reg::VisitId visit, std::optional<store::RecordId> supersedes,
-                                              const QString& reason, std::optional<record::RecordKind> kind)>;
+    using Road = std::function<Result<store::RecordId>(
+        reg::VisitId visit, std::optional<store::RecordId> supersedes, const QString& reason,
+        std::optional<record::RecordKind> kind, const QString& language)>;
     explicit Issue(Road road) : m_road(std::move(road)) {}
 
     /// `kind`: which of those that the visit can issue; nothing: that of the record that is superseded, else
-    /// the visit's first.
-    [[nodiscard]] Result<store::RecordId> operator()(
-        reg::VisitId visit, std::optional<store::RecordId> supersedes, const QString& reason,
-        std::optional<record::RecordKind> kind = std::nullopt) const {
-        return m_road(visit, supersedes, reason, kind);
+    /// the visit's first. `language`: one of record::recordLanguages(); empty: that of the record that is
+    /// superseded, else what whoever receives it prefers.
+    [[nodiscard]] Result<store::RecordId> operator()(reg::VisitId visit,
+                                                     std::optional<store::RecordId> supersedes,
+                                                     const QString& reason,
+                                                     std::optional<record::RecordKind> kind = std::nullopt,
+                                                     const QString& language = {}) const {
+        return m_road(visit, supersedes, reason, kind, language);
     }
 
   private:

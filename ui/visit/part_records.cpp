@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/visit/part_records.h"
 
+#include "core/record/language.h"
 #include "core/store/firm_logo.h"
 #include "core/store/record_pictures.h"
 #include "ui/look/look.h"
@@ -12,6 +13,7 @@
 #include "ui/visit/subject_name.h"
 #include "ui/visit/wanted.h"
 #include "ui/words/document_words.h"
+#include "ui/words/kept_words.h"
 
 #include <QHBoxLayout>
 
@@ -109,6 +111,7 @@ void RecordsPart::addIssue() {
         const record::Missing chosen = missing()[static_cast<std::size_t>(row)];
         Q_EMIT missingChosen(chosen);
     });
+    addLanguage();
     m_issue = new KeyButton(tr("Issue the record"), QKeySequence(Qt::CTRL | Qt::Key_I),
                             shell::ButtonKind::Primary, this);
     m_issue->setObjectName(QStringLiteral("issueButton"));
@@ -128,6 +131,53 @@ void RecordsPart::addIssue() {
     addWidget(m_refused);
     connect(m_issue, &QPushButton::clicked, this, [this] { issue(); });
     connect(m_draftButton, &QPushButton::clicked, this, &RecordsPart::toggleDraft);
+}
+
+void RecordsPart::addLanguage() {
+    std::vector<input::ChoiceItem> choices;
+    for (const auto code : record::recordLanguages()) {
+        choices.push_back({shell::coded(code), words::recordLanguage(words(), std::string(code))});
+    }
+    auto* fields = addFields();
+    m_language = input::makeListEditor(fields, choices);
+    m_language->setObjectName(QStringLiteral("recordLanguage"));
+    m_language->setLabel(tr("Language of the record"));
+    m_language->setReadOnly(model().isReadOnly());
+    fields->add(m_language, 3);
+    connect(m_language, &input::Editor::committed, this, [this](const QString& code) {
+        if (const auto of = kind()) {
+            m_chosen[*of] = code;
+            showDraft();
+        }
+    });
+}
+
+QString RecordsPart::languageOf(const store::RecordLine& issued) const {
+    const auto known = m_ofIssued.find(issued.id.text());
+    if (known != m_ofIssued.end()) {
+        return known->second;
+    }
+    const auto record = issued.letGo ? std::nullopt : std::optional(model().store().record(issued.id));
+    const bool goesOn = record && *record && record::isRecordLanguage((*record)->document.language);
+    return m_ofIssued[issued.id.text()] = goesOn ? words::qstring((*record)->document.language) : QString();
+}
+
+QString RecordsPart::language() const {
+    const auto of = kind().value_or(record::RecordKind::TightnessAndPurge);
+    const auto chosen = m_chosen.find(of);
+    if (chosen != m_chosen.end() && !chosen->second.isEmpty()) {
+        return chosen->second;
+    }
+    const auto* current = model().currentRecord(of);
+    const QString before = current != nullptr ? languageOf(*current) : QString();
+    return before.isEmpty() ? words::qstring(record::languageFor(of, model().file())) : before;
+}
+
+void RecordsPart::showLanguage() {
+    m_language->setVisible(kind().has_value());
+    if (m_language->text() != language()) {
+        m_language->setText(language());
+    }
 }
 
 void RecordsPart::addVisitButtons() {
@@ -206,12 +256,13 @@ void RecordsPart::issue() {
         reason = *said;
         supersedes = current->id;
     }
-    const auto issued = context().window.issue(model().file().visit.id, supersedes, reason, kind);
+    const auto issued = context().window.issue(model().file().visit.id, supersedes, reason, kind, language());
     if (!issued) {
         refuse(words().error(issued.error()));
         return;
     }
     refuse({});
+    m_chosen.erase(*kind);
     if (const auto read = model().reload(); !read) {
         refuse(words().error(read.error()));
         return;
@@ -312,7 +363,6 @@ void RecordsPart::showDraft() {
         return;
     }
     const reg::VisitFile& file = model().file();
-    const words::Words inRecord(QString::fromStdString(file.firm.language));
     const auto today = context().window.clock.today();
     // A draft is shown without a logo or a picture that can't be read; issuing says why.
     const auto logo = store::logoOf(model().store(), file.firm).value_or(std::optional<record::Logo>());
@@ -320,7 +370,7 @@ void RecordsPart::showDraft() {
     record::Document document =
         words::documentFor({kind().value_or(record::RecordKind::TightnessAndPurge), file, model().findings(),
                             model().volume(), today, logo, pictures},
-                           inRecord);
+                           language());
     if (document.banner.empty()) {
         document.banner = tr("Draft").toStdString();
     }
@@ -331,6 +381,7 @@ void RecordsPart::showDraft() {
 void RecordsPart::refresh() {
     PartView::refresh();
     showKinds();
+    showLanguage();
     showDoubts();
     showMissing();
     showRecords();

@@ -3,6 +3,8 @@
 
 #include "ui/visit/part_view.h"
 
+#include <map>
+
 namespace hearth::ui::shell {
 class KeyButton;
 class LineList;
@@ -29,6 +31,10 @@ class RecordsPart : public PartView {
     void issue(record::RecordKind kind);
     /// The kind under the cursor; nothing where the visit owes none.
     [[nodiscard]] std::optional<record::RecordKind> kind() const;
+    /// In which language it is issued: what was chosen here, else that of the record that it supersedes, else
+    /// what whoever receives it prefers.
+    [[nodiscard]] QString language() const;
+    [[nodiscard]] input::Editor* languageField() const { return m_language; }
     [[nodiscard]] shell::LineList* kindList() const { return m_kinds; }
     [[nodiscard]] shell::LineList* missingList() const { return m_missing; }
     [[nodiscard]] shell::LineList* recordList() const { return m_records; }
@@ -39,8 +45,11 @@ class RecordsPart : public PartView {
 
   private:
     void addKinds();
+    void addLanguage();
     void addIssue();
     void showKinds();
+    void showLanguage();
+    [[nodiscard]] QString languageOf(const store::RecordLine& issued) const;
     [[nodiscard]] QString kindName(const store::RecordLine& record) const;
     [[nodiscard]] const std::vector<record::Missing>& missing() const;
     void addVisitButtons();
@@ -58,6 +67,9 @@ class RecordsPart : public PartView {
     shell::Text* m_state = nullptr;
     shell::Text* m_doubts = nullptr;
     shell::LineList* m_missing = nullptr;
+    input::Editor* m_language = nullptr;
+    std::map<record::RecordKind, QString> m_chosen;     // languages
+    mutable std::map<std::string, QString> m_ofIssued;  // languages by the record's id: it never changes
     shell::KeyButton* m_issue = nullptr;
     shell::KeyButton* m_draftButton = nullptr;
     shell::Text* m_refused = nullptr;

@@ -110,8 +110,8 @@ class FirmBench {
     /// what one needs.
     [[nodiscard]] ui::shell::Issue issue() {
         return ui::shell::Issue([this](reg::VisitId visit, std::optional<store::RecordId> supersedes,
-                                       const QString& reason,
-                                       std::optional<record::RecordKind> kind) -> Result<store::RecordId> {
+                                       const QString& reason, std::optional<record::RecordKind> kind,
+                                       const QString& language) -> Result<store::RecordId> {
             const auto file = store->visitFile(visit);
             const auto book = store->ruleBook();
             if (!file || !book) {
@@ -121,8 +121,10 @@ class FirmBench {
             const auto volume = judging::volumeOf(*file, *book);
             store::IssueRequest request;
             request.kind = kind.value_or(request.kind);
-            request.snapshot.document = ui::words::documentFor(
-                {request.kind, *file, findings, volume, clock.today("Europe/London")}, words);
+            const ui::words::DocumentInput input{request.kind, *file, findings, volume,
+                                                 clock.today("Europe/London")};
+            request.snapshot.document = language.isEmpty() ? ui::words::documentFor(input, words)
+                                                           : ui::words::documentFor(input, language);
             request.snapshot.file = *file;
             request.snapshot.findings = findings;
             request.outcome = record::outcomeOf(request.kind, *file, findings);

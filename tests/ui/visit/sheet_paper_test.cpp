@@ -111,5 +111,24 @@ TEST(SheetPaper, AnIssuedVisitSaysThatChangesGoIntoARevision) {
     EXPECT_TRUE(said);
 }
 
+TEST(SheetPaper, TheLanguageOfTheRecordIsChosenByKeys) {
+    SheetBench bench;
+    bench.fillIn();
+    auto* records = bench.sheet().recordsPart();
+    EXPECT_EQ(records->language(), QStringLiteral("en"));
+    EXPECT_EQ(records->languageField()->text(), QStringLiteral("en"));
+    records->languageField()->focusTarget()->setFocus();
+    QTest::keyClick(records->languageField()->focusTarget(), Qt::Key_P);
+    SheetBench::settle();
+    EXPECT_EQ(records->language(), QStringLiteral("pl"));
+    records->issue();
+    SheetBench::settle();
+    ASSERT_EQ(bench.model().records().size(), 1U);
+    const auto record = bench.firm.store->record(bench.model().records().front().id);
+    ASSERT_TRUE(record);
+    EXPECT_EQ(record->document.language, "pl");
+    EXPECT_EQ(records->language(), QStringLiteral("pl")) << "a revision keeps it";
+}
+
 }  // namespace
 }  // namespace hearth::ui::visit
