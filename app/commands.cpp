@@ -219,7 +219,7 @@ Exit sayHealth(const std::filesystem::path& path, const Desk& desk) {
     if (!health) {
         return complain(health.error(), desk);
     }
-    const bool sound = health->integrity == "ok" && health->chain.has_value();
+    const bool sound = health->isSound();
     desk.console.say(qstring(health->path) + QStringLiteral(": ") + (sound ? tr("sound") : tr("DAMAGED")) +
                      (health->demonstration ? QStringLiteral(" · ") + tr("demonstration") : QString()));
     desk.console.say(tr("  version %1 · %2 premises · %3 visits · %4 records")
@@ -236,6 +236,13 @@ Exit sayHealth(const std::filesystem::path& path, const Desk& desk) {
     }
     if (!health->chain) {
         desk.console.say(tr("  records: %1").arg(desk.words.error(health->chain.error())));
+    }
+    if (health->signatures > 0) {
+        desk.console.say(tr("  signatures that hold: %1").arg(health->signatures));
+    }
+    for (const auto& record : health->wrongSignatures) {
+        desk.console.say(
+            tr("  signatures: that of record %1 does NOT hold over its PDF").arg(qstring(record)));
     }
     for (const auto& record : health->outOfTime) {
         desk.console.say(tr("  clock: by it record %1 was issued before the one ahead of it. The computer's "

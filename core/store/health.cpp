@@ -5,6 +5,7 @@
 #include "core/store/file_header.h"
 #include "core/store/migrations.h"
 #include "core/store/register_repository.h"
+#include "core/store/signature_repository.h"
 #include "core/store/store.h"
 #include "core/store/verification.h"
 
@@ -59,6 +60,9 @@ Health healthOf(Connection& db, const fs::path& path) {
     health.integrity = integrity ? *integrity : std::string(codeText(integrity.error().code));
     health.chain = guarded([&] { verifyAll(db); });
     health.outOfTime = guarded([&] { return recordsOutOfTime(db); }).value_or(std::vector<std::string>());
+    const auto signatures = guarded([&] { return holdSignatures(db); }).value_or(SignaturesHeld());
+    health.signatures = signatures.right;
+    health.wrongSignatures = signatures.wrong;
     health.records = count(db, "SELECT count(*) FROM record_headers");
     health.letGo = count(db, "SELECT count(*) FROM record_events WHERE event = 'payload erased'");
     health.visits = count(db, "SELECT count(*) FROM visits");

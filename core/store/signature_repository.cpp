@@ -161,4 +161,25 @@ std::optional<RecordSignature> readSignature(const Connection& db, RecordId id) 
     throw Failure(ErrorCode::StoreDamaged, {db.path(), "record_signatures.key"});
 }
 
+SignaturesHeld holdSignatures(const Connection& db) {
+    SignaturesHeld held;
+    // A key that is not there, or a PDF, is a signature that holds over nothing.
+    const auto wrong = db.all(
+        "SELECT h.record, s.signature, coalesce(k.public_key, x''), coalesce(p.pdf, x'')"
+        " FROM record_signatures AS s JOIN record_headers AS h ON h.id = s.record"
+        " LEFT JOIN signing_keys AS k ON k.id = s.key LEFT JOIN record_pdfs AS p ON p.record = s.record"
+        " WHERE NOT EXISTS (SELECT 1 FROM record_events AS e"
+        " WHERE e.record = s.record AND e.event = 'payload erased') ORDER BY h.issued_at, h.id",
+        {}, [&held](const Columns& columns) -> std::string {
+            const bool holds =
+                columns.bytes(2).size() == std::tuple_size_v<record::PublicKey> &&
+                record::signatureHolds(columns.bytes(3), columns.bytes(1), bytesIn<32>(columns, 2));
+            held.right += holds ? 1 : 0;
+            return holds ? std::string() : columns.text(0);
+        });
+    std::copy_if(wrong.begin(), wrong.end(), std::back_inserter(held.wrong),
+                 [](const std::string& number) { return !number.empty(); });
+    return held;
+}
+
 }  // namespace hearth::store

@@ -19,4 +19,12 @@ void keepKey(Session& session, const SealedKey& key);
 void signIssued(Session& session, RecordId id, std::string_view pdf);
 [[nodiscard]] std::optional<RecordSignature> readSignature(const Connection& db, RecordId id);
 
+/// Every signature that is kept, held against the record's PDF and the public half of its key. Those of
+/// records that were let go have nothing to be held against, and are in neither count.
+struct SignaturesHeld {
+    int right = 0;
+    std::vector<std::string> wrong;  // numbers of their records
+};
+[[nodiscard]] SignaturesHeld holdSignatures(const Connection& db);
+
 }  // namespace hearth::store

@@ -65,12 +65,18 @@ struct Health {
     Result<void> chain;     // the records' chain and digests
     /// Records that by the clock were issued before the one ahead of them: it was set back.
     std::vector<std::string> outOfTime;
+    int signatures = 0;                        // that hold over their record's PDF
+    std::vector<std::string> wrongSignatures;  // records whose signature doesn't
     int records = 0;
     int letGo = 0;  // of them: erased since their keeping was over
     int visits = 0;
     int premises = 0;
     int staleDue = 0;  // premises whose next deadline is listed otherwise than it follows
     bool demonstration = false;
+
+    [[nodiscard]] bool isSound() const {
+        return integrity == "ok" && chain.has_value() && wrongSignatures.empty();
+    }
 };
 
 class Store : public Kept,

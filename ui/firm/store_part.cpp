@@ -63,12 +63,18 @@ void StorePart::check() {
         m_health->setText(m_context.words.error(health.error()));
         return;
     }
-    const bool sound = health->integrity == "ok" && health->chain.has_value();
     QStringList said;
     said << (health->integrity == "ok" ? tr("The file is sound.")
                                        : tr("The file is damaged: %1").arg(qstring(health->integrity)));
     said << (health->chain ? tr("All records are as they were issued and follow one another.")
                            : m_context.words.error(health->chain.error()));
+    if (health->signatures > 0) {
+        said << tr("Signatures that hold: %1").arg(health->signatures);
+    }
+    for (const auto& record : health->wrongSignatures) {
+        said << tr("The signature of record %1 does not hold over its PDF: one of the two was changed.")
+                    .arg(qstring(record));
+    }
     for (const auto& record : health->outOfTime) {
         said << tr("By the clock record %1 was issued before the one ahead of it: the computer's clock had "
                    "been "
@@ -83,7 +89,7 @@ void StorePart::check() {
         said << tr("Let go of since their keeping was over, with numbers and digests kept: %1")
                     .arg(health->letGo);
     }
-    m_health->setInk(sound ? look::Role::Pass : look::Role::Fail);
+    m_health->setInk(health->isSound() ? look::Role::Pass : look::Role::Fail);
     m_health->setText(said.join(u'\n'));
 }
 

@@ -23,17 +23,29 @@ struct Sending {
     Q_DECLARE_TR_FUNCTIONS(Sender)
 };
 
-/// A file that the mail program reads when it likes: it stays until the desktop clears what is temporary.
-Result<QString> attachmentOf(const store::Store& store, const store::IssuedRecord& record) {
+/// The PDF, and its signature beside it where there is one. Files that the mail program reads when it likes:
+/// they stay until the desktop clears what is temporary.
+Result<QStringList> attachmentsOf(const store::Store& store, const store::IssuedRecord& record) {
     QTemporaryDir folder(QDir::tempPath() + QStringLiteral("/hearthledger-mail-XXXXXX"));
     if (!folder.isValid()) {
         return fail(ErrorCode::FileUnwritable,
                     {folder.path().toStdString(), folder.errorString().toStdString()});
     }
+    const auto signature = store.signatureOf(record.line.id);
+    if (!signature) {
+        return tl::unexpected<Error>(signature.error());
+    }
+    QStringList paths{folder.filePath(shell::recordFileName(store, record.line))};
+    auto written = shell::writeFile(paths[0], record.pdf);
+    if (written && *signature) {
+        paths << paths[0] + QStringLiteral(".sig");
+        written = shell::writeFile(paths[1], (*signature)->bytes);
+    }
+    if (!written) {
+        return tl::unexpected<Error>(written.error());
+    }
     folder.setAutoRemove(false);
-    const QString path = folder.filePath(shell::recordFileName(store, record.line));
-    const auto written = shell::writeFile(path, record.pdf);
-    return written ? Result<QString>(path) : Result<QString>(tl::unexpected<Error>(written.error()));
+    return paths;
 }
 
 /// Whether something else has that name already.
@@ -113,13 +125,13 @@ bool Sender::send(const store::IssuedRecord& record, const paper::PageOptions& o
 
 bool Sender::mailTo(const store::IssuedRecord& record, const QString& address) const {
     const QString title = Sending::tr("No mail was begun");
-    const auto attachment = attachmentOf(m_context.store, record);
-    if (!attachment) {
-        return failed(title, attachment.error());
+    const auto attachments = attachmentsOf(m_context.store, record);
+    if (!attachments) {
+        return failed(title, attachments.error());
     }
     const words::Words inItsLanguage(qstring(record.document.language));
     const auto text = words::mailText(inItsLanguage, record.document, qstring(record.line.address));
-    if (const auto begun = m_context.mail({address, text.subject, text.text, *attachment}); !begun) {
+    if (const auto begun = m_context.mail({address, text.subject, text.text, *attachments}); !begun) {
         return failed(title, begun.error());
     }
     note(record, {SentBy::Mail, address.toStdString(), text.subject.toStdString(), {}, {}});

@@ -25,9 +25,12 @@ Result<void> beginMail(const Mail& mail) {
         return mailFailed(QT_TRANSLATE_NOOP("Mail", "the program xdg-email is not installed"));
     }
     auto process = std::make_unique<QProcess>();
-    process->start(program, {QStringLiteral("--utf8"), QStringLiteral("--subject"), mail.subject,
-                             QStringLiteral("--body"), mail.text, QStringLiteral("--attach"), mail.attachment,
-                             QStringLiteral("mailto:") + mail.to});
+    QStringList arguments{QStringLiteral("--utf8"), QStringLiteral("--subject"), mail.subject,
+                          QStringLiteral("--body"), mail.text};
+    for (const QString& attachment : mail.attachments) {
+        arguments << QStringLiteral("--attach") << attachment;
+    }
+    process->start(program, arguments << QStringLiteral("mailto:") + mail.to);
     if (!process->waitForStarted()) {
         return mailFailed(QT_TRANSLATE_NOOP("Mail", "xdg-email could not be started"));
     }

@@ -4,6 +4,7 @@
 #include "core/base/result.h"
 
 #include <QString>
+#include <QStringList>
 
 #include <functional>
 
@@ -14,7 +15,7 @@ struct Mail {
     QString to;
     QString subject;
     QString text;
-    QString attachment;  // path
+    QStringList attachments;  // paths
 };
 
 /// Opens a mail in the desktop's mail program. Error: MailFailed.

@@ -74,6 +74,33 @@ TEST_F(SigningTest, withoutTheKeyIssuingWorksAndTheRecordWaits) {
     EXPECT_TRUE(store->verify());
 }
 
+TEST_F(SigningTest, everySignatureIsHeldAgainstItsPdfWhenTheStoreIsLookedAt) {
+    valueOf(store->makeSigningKey(kKeyPassphrase));
+    unlock();
+    static_cast<void>(issueOne(visit));
+    const auto second = issueOne(visit);
+    store->signWith(std::nullopt);
+    static_cast<void>(issueOne(visit));
+    auto health = valueOf(Store::inspect(path()));
+    EXPECT_EQ(health.signatures, 2);
+    EXPECT_TRUE(health.wrongSignatures.empty());
+    EXPECT_TRUE(health.isSound());
+    const std::string number = valueOf(store->record(second)).line.header.record;
+    store.reset();
+    // The first's signature in the second's place: good bytes, over the wrong pages.
+    ASSERT_EQ(
+        sqlOn(path(),
+              "DROP TRIGGER record_signatures_stay; UPDATE record_signatures SET signature = "
+              "(SELECT s.signature FROM record_signatures AS s JOIN record_headers AS h ON h.id = s.record "
+              "ORDER BY h.number LIMIT 1)"),
+        "");
+    health = valueOf(Store::inspect(path()));
+    EXPECT_EQ(health.signatures, 1);
+    EXPECT_THAT(health.wrongSignatures, ElementsAre(number));
+    EXPECT_TRUE(health.chain) << "signatures are no part of the chain";
+    EXPECT_FALSE(health.isSound());
+}
+
 TEST_F(SigningTest, theKeyIsOpenForOneRunOnly) {
     valueOf(store->makeSigningKey(kKeyPassphrase));
     unlock();

@@ -320,6 +320,26 @@ TEST_F(RecordsPlaceTest, aRecordIsDeclaredVoidWithAReason) {
     EXPECT_FALSE(child<QPushButton>(place.get(), "reviseButton")->isEnabled());
 }
 
+TEST_F(RecordsPlaceTest, aSignatureGoesBesideThePdf) {
+    const std::string passphrase = "quiet lamp under stairs";
+    need(bench.store->makeSigningKey(passphrase));
+    bench.store->signWith(need(bench.store->openSigningKey(passphrase)));
+    issueOne();
+    start();
+    bench.dialogs.answers = {1, 0};
+    bench.dialogs.texts = {QStringLiteral("m@harrow.example")};
+    press(Qt::Key_E, Qt::ControlModifier);
+    ASSERT_EQ(bench.mails.size(), 1U);
+    const QStringList files = bench.mails[0].attachments;
+    ASSERT_EQ(files.size(), 2);
+    EXPECT_EQ(files[1], files[0] + QStringLiteral(".sig"));
+    const auto signature = need(bench.store->signatureOf(record));
+    EXPECT_TRUE(record::signatureHolds(hearth::testing::readFile(files[0].toStdString()),
+                                       hearth::testing::readFile(files[1].toStdString()),
+                                       signature->key.publicKey));
+    std::filesystem::remove_all(std::filesystem::path(files[0].toStdString()).parent_path());
+}
+
 TEST_F(RecordsPlaceTest, aMailHasTextAndThePdfAndIsNoted) {
     issueOne();
     start();
@@ -330,8 +350,10 @@ TEST_F(RecordsPlaceTest, aMailHasTextAndThePdfAndIsNoted) {
     const auto issued = need(bench.store->record(record));
     EXPECT_EQ(bench.mails[0].to, QStringLiteral("m@harrow.example"));
     EXPECT_TRUE(bench.mails[0].subject.contains(words::qstring(issued.line.header.record)));
-    EXPECT_EQ(hearth::testing::readFile(bench.mails[0].attachment.toStdString()), issued.pdf);
-    std::filesystem::remove_all(std::filesystem::path(bench.mails[0].attachment.toStdString()).parent_path());
+    ASSERT_EQ(bench.mails[0].attachments.size(), 1) << "it is not signed";
+    EXPECT_EQ(hearth::testing::readFile(bench.mails[0].attachments.at(0).toStdString()), issued.pdf);
+    std::filesystem::remove_all(
+        std::filesystem::path(bench.mails[0].attachments.at(0).toStdString()).parent_path());
     const auto sent = need(bench.store->sendings(record));
     ASSERT_EQ(sent.size(), 1U);
     EXPECT_EQ(sent[0].how, record::SentBy::Mail);
@@ -394,7 +416,8 @@ TEST_F(RecordsPlaceTest, whoHasAnOlderOneIsSentTheNewOneByOneKey) {
     EXPECT_TRUE(textOf("recordHolders").contains(QStringLiteral("T. Nant: printed")));
     press(Qt::Key_R, Qt::ControlModifier | Qt::ShiftModifier);
     ASSERT_EQ(bench.mails.size(), 1U);
-    std::filesystem::remove_all(std::filesystem::path(bench.mails[0].attachment.toStdString()).parent_path());
+    std::filesystem::remove_all(
+        std::filesystem::path(bench.mails[0].attachments.at(0).toStdString()).parent_path());
     ASSERT_EQ(bench.dialogs.told.size(), 1);
     EXPECT_TRUE(bench.dialogs.told[0].contains(QStringLiteral("T. Nant")));
     EXPECT_FALSE(textOf("recordHolders").contains(QStringLiteral("m@harrow.example")));

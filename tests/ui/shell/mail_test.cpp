@@ -26,8 +26,10 @@ class MailTest : public ::testing::Test {
         hearth::testing::writeFile(program, "#!/bin/sh\n" + script);
         fs::permissions(program, fs::perms::owner_all);
     }
-    const Mail mail{QStringLiteral("m@harrow.example"), QStringLiteral("Tŷ Gŵyr; a \"record\""),
-                    QStringLiteral("Good day,\n\n$(reboot) & all"), QStringLiteral("/tmp/a b.pdf")};
+    const Mail mail{QStringLiteral("m@harrow.example"),
+                    QStringLiteral("Tŷ Gŵyr; a \"record\""),
+                    QStringLiteral("Good day,\n\n$(reboot) & all"),
+                    {QStringLiteral("/tmp/a b.pdf"), QStringLiteral("/tmp/a b.pdf.sig")}};
     hearth::testing::TempDir folder;
 
   private:
@@ -39,7 +41,7 @@ TEST_F(MailTest, theProgramGetsEachPartAsItIs) {
     ASSERT_TRUE(beginMail(mail));
     EXPECT_EQ(hearth::testing::readFile(folder / "said"),
               "--utf8|--subject|Tŷ Gŵyr; a \"record\"|--body|Good day,\n\n$(reboot) & all|--attach|/tmp/a "
-              "b.pdf|mailto:m@harrow.example|");
+              "b.pdf|--attach|/tmp/a b.pdf.sig|mailto:m@harrow.example|");
 }
 
 TEST_F(MailTest, withoutItOrWithoutAMailProgramThatIsSaid) {
