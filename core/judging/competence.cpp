@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <array>
 #include <cctype>
+#include <initializer_list>
 #include <string>
 #include <utility>
 
@@ -24,6 +25,9 @@ constexpr std::string_view kHeatingTerm = "CENWAT";
 constexpr std::string_view kFireTerm = "HTR1";
 constexpr std::string_view kCookerTerm = "CKR1";
 constexpr std::string_view kLpgTerm = "CCLP1";
+constexpr std::string_view kCoreTerm = "CCN1";
+constexpr std::string_view kCoreNonDomesticTerm = "COCN1";
+constexpr std::string_view kChangeOverTerm = "CODNCO1";
 constexpr std::string_view kCoTerm = "CMDDA1";
 constexpr std::string_view kLargerTerm = "TPCP1";
 
@@ -92,7 +96,7 @@ class CompetenceJudge {
     void judgeWork();
     void judgeAppliance(const reg::Appliance& appliance);
     void judgeAnalyser();
-    void require(std::string_view term, const reg::SubjectRef& on);
+    void require(std::initializer_list<std::string_view> anyOf, const reg::SubjectRef& on);
 
     const reg::VisitFile& m_file;
     const std::vector<Competence>& m_held;
@@ -116,15 +120,18 @@ void CompetenceJudge::judgeCard() {
     }
 }
 
-/// The term is to be held, and on the visit's day: of several the one that runs longest counts, and one
-/// without a date is not known to run at all.
-void CompetenceJudge::require(std::string_view term, const reg::SubjectRef& on) {
-    const std::string named(term);
+/// One of the terms is to be held, and on the visit's day: of several categories the one that runs longest
+/// counts, and one without a date is not known to run at all. The first is the usual one.
+void CompetenceJudge::require(std::initializer_list<std::string_view> anyOf, const reg::SubjectRef& on) {
+    const std::string named(*anyOf.begin());
     const Competence* best = nullptr;
     for (const auto& held : m_held) {
+        const bool isMeant = std::any_of(anyOf.begin(), anyOf.end(), [&](std::string_view term) {
+            return namesTerm(held.category, term);
+        });
         const bool isBetter =
             best == nullptr || (held.expires && (!best->expires || *best->expires < *held.expires));
-        if (namesTerm(held.category, term) && isBetter) {
+        if (isMeant && isBetter) {
             best = &held;
         }
     }
@@ -146,13 +153,16 @@ void CompetenceJudge::judgeWork() {
     const auto isWork = [&](Item item) { return m_file.choiceOf(m_visit, item) == choice::kYes; };
     const auto gas = m_file.installation.gas;
     if (gas == rulebook::Gas::Propane || gas == rulebook::Gas::Butane) {
-        require(kLpgTerm, m_visit);
+        require({kLpgTerm}, m_visit);
+    }
+    if (gas == rulebook::Gas::NaturalGas) {
+        require({kCoreTerm, kCoreNonDomesticTerm, kChangeOverTerm}, m_visit);
     }
     if (isWork(Item::VisitRoomCo)) {
-        require(kCoTerm, m_visit);
+        require({kCoTerm}, m_visit);
     }
     if (isWork(Item::VisitLarger)) {
-        require(kLargerTerm, m_visit);
+        require({kLargerTerm}, m_visit);
     }
 }
 
@@ -166,7 +176,7 @@ void CompetenceJudge::judgeAppliance(const reg::Appliance& appliance) {
               {Say::CategoryUnknown});
     }
     for (const auto term : terms) {
-        require(term, reg::subject(appliance.id));
+        require({term}, reg::subject(appliance.id));
     }
 }
 

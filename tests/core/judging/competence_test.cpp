@@ -113,6 +113,12 @@ TEST_F(CompetenceOfAVisit, AnApplianceThatIsNotWorkedOnAsksForNothing) {
 
 TEST_F(CompetenceOfAVisit, GasAndWorkAskForTheirOwn) {
     const auto visit = reg::subject(file.visit.id);
+    held.front().category = "COCN1";
+    EXPECT_EQ(doubt(visit), std::nullopt) << "the core of other than dwellings";
+    held.front().category = "CCLP1 PD";
+    EXPECT_EQ(doubt(visit), Doubt({Say::CategoryNotHeld, Outcome::LookAgain})) << "natural gas by LPG alone";
+    held.front().category = "CCN1";
+    EXPECT_EQ(doubt(visit), std::nullopt);
     file.installation.gas = rulebook::Gas::Propane;
     EXPECT_EQ(doubt(visit), Doubt({Say::CategoryNotHeld, Outcome::LookAgain}));
     hold("CCLP1 PD", "2030-01-01");
