@@ -21,10 +21,10 @@ struct DiskPlan {
 };
 DiskPlan diskPlan;  // NOLINT: the calls below have nowhere else to look
 
-enum class Call { Write, Other };
+enum class DiskCall { Write, Other };
 
 /// Counts a call; true when it must fail, with errno set.
-bool refuses(const std::string& path, Call call) {
+bool refuses(const std::string& path, DiskCall call) {
     if (diskPlan.folder.empty() || path.compare(0, diskPlan.folder.size(), diskPlan.folder) != 0) {
         return false;
     }
@@ -39,7 +39,7 @@ bool refuses(const std::string& path, Call call) {
     }
     const bool isFull = diskPlan.fault == PlainDisk::Fault::Full;
     if ((diskPlan.fault == PlainDisk::Fault::Once && number > diskPlan.failAt) ||
-        (isFull && call != Call::Write)) {
+        (isFull && call != DiskCall::Write)) {
         return false;
     }
     diskPlan.happened = true;
@@ -55,7 +55,7 @@ std::string pathOf(int descriptor) {
     return length > 0 ? std::string(path, static_cast<std::size_t>(length)) : std::string();
 }
 
-bool refuses(int descriptor, Call call) {
+bool refuses(int descriptor, DiskCall call) {
     return !diskPlan.folder.empty() && refuses(pathOf(descriptor), call);
 }
 
@@ -91,7 +91,7 @@ bool PlainDisk::heal() {
 }  // namespace hearth::store
 
 // The program's own definitions come before the C library's, for SQLite too. (POSIX's signatures.)
-using hearth::store::Call;
+using hearth::store::DiskCall;
 using hearth::store::refuses;
 using hearth::store::systems;
 
@@ -99,7 +99,7 @@ extern "C" {
 
 ssize_t write(int descriptor, const void* bytes, size_t size) {
     static auto* const real = systems<ssize_t(int, const void*, size_t)>("write");
-    if (refuses(descriptor, Call::Write)) {
+    if (refuses(descriptor, DiskCall::Write)) {
         return -1;
     }
     return real(descriptor, bytes, size);
@@ -107,7 +107,7 @@ ssize_t write(int descriptor, const void* bytes, size_t size) {
 
 ssize_t pwrite64(int descriptor, const void* bytes, size_t size, off64_t at) {
     static auto* const real = systems<ssize_t(int, const void*, size_t, off64_t)>("pwrite64");
-    if (refuses(descriptor, Call::Write)) {
+    if (refuses(descriptor, DiskCall::Write)) {
         return -1;
     }
     return real(descriptor, bytes, size, at);
@@ -115,27 +115,27 @@ ssize_t pwrite64(int descriptor, const void* bytes, size_t size, off64_t at) {
 
 int ftruncate64(int descriptor, off64_t size) noexcept {
     static auto* const real = systems<int(int, off64_t)>("ftruncate64");
-    return refuses(descriptor, Call::Other) ? -1 : real(descriptor, size);
+    return refuses(descriptor, DiskCall::Other) ? -1 : real(descriptor, size);
 }
 
 int fsync(int descriptor) {
     static auto* const real = systems<int(int)>("fsync");
-    return refuses(descriptor, Call::Other) ? -1 : real(descriptor);
+    return refuses(descriptor, DiskCall::Other) ? -1 : real(descriptor);
 }
 
 int fdatasync(int descriptor) {
     static auto* const real = systems<int(int)>("fdatasync");
-    return refuses(descriptor, Call::Other) ? -1 : real(descriptor);
+    return refuses(descriptor, DiskCall::Other) ? -1 : real(descriptor);
 }
 
 int renameat2(int from, const char* old, int to, const char* target, unsigned flags) noexcept {
     static auto* const real = systems<int(int, const char*, int, const char*, unsigned)>("renameat2");
-    return refuses(std::string(target), Call::Other) ? -1 : real(from, old, to, target, flags);
+    return refuses(std::string(target), DiskCall::Other) ? -1 : real(from, old, to, target, flags);
 }
 
 int unlink(const char* path) noexcept {
     static auto* const real = systems<int(const char*)>("unlink");
-    return refuses(std::string(path), Call::Other) ? -1 : real(path);
+    return refuses(std::string(path), DiskCall::Other) ? -1 : real(path);
 }
 
 }  // extern "C"
