@@ -84,6 +84,7 @@ Result<JudgedVisit> judgeVisit(const store::Store& store, reg::VisitId visit,
     judged.file = std::move(*file);
     judged.findings = judging::judge(judged.file, *book);
     judged.volume = judging::volumeOf(judged.file, *book);
+    judged.pipes = judging::visitPipes(judged.file, *book);
     const auto possible = record::kindsOf(judged.file);
     judged.kind = kind ? *kind : possible.empty() ? judged.kind : possible.front();
     judged.outcome = record::outcomeOf(judged.kind, judged.file, judged.findings);
@@ -119,7 +120,7 @@ Result<store::RecordId> issueRecord(store::Store& store, const Clock& clock, rec
     request.supersedes = supersedes;
     request.reason = reason.toStdString();
     const ui::words::DocumentInput input{kind,          judged->file,     judged->findings,    judged->volume,
-                                         clock.today(), std::move(*logo), std::move(*pictures)};
+                                         clock.today(), std::move(*logo), std::move(*pictures), &judged->pipes};
     const QString spoken = languageOf(language, *old, kind, judged->file);
     if (const auto fault = letterFault(input, spoken); !fault) {
         return tl::unexpected(fault.error());

@@ -4,6 +4,7 @@
 #include "core/base/clock.h"
 #include "core/base/result.h"
 #include "core/judging/judge.h"
+#include "core/judging/pipes.h"
 #include "core/record/kind.h"
 #include "core/store/store.h"
 #include "ui/shell/place.h"
@@ -21,6 +22,7 @@ struct JudgedVisit {
     reg::VisitFile file;
     std::vector<judging::Judged> findings;
     pipework::VolumeReport volume;
+    judging::VisitPipes pipes;
     rulebook::Outcome outcome = rulebook::Outcome::NoVerdict;
     record::RecordKind kind = record::RecordKind::TightnessAndPurge;
     /// What a record of that kind still lacks.

@@ -150,10 +150,14 @@ Result<int> takeDrafts(const store::Store& store, const Clock& clock, const Albu
         if (!judged) {
             return tl::unexpected(judged.error());
         }
-        const auto document =
-            ui::words::documentFor({record::RecordKind::TightnessAndPurge, judged->file, judged->findings,
-                                    judged->volume, clock.today("Europe/London")},
-                                   words);
+        const auto document = ui::words::documentFor({record::RecordKind::TightnessAndPurge,
+                                                      judged->file,
+                                                      judged->findings,
+                                                      judged->volume,
+                                                      clock.today("Europe/London"),
+                                                      {},
+                                                      &judged->pipes},
+                                                     words);
         const auto pages = takePages(ui::paper::Layout(document, {}), album, ++number, dotsPerInch);
         if (!pages) {
             return pages;

@@ -107,10 +107,13 @@ class PipesOfVisit {
             return demand;  // taken away since: its flow is not known
         }
         demand.design = designFlow(*appliance, m_fuel);
-        const auto timed = timedRate(Readings(m_file, reg::subject(appliance->id)), m_rules).judged.rate;
-        if (timed) {
+        const Readings readings(m_file, reg::subject(appliance->id));
+        if (const auto timed = timedRate(readings, m_rules).judged.rate) {
             demand.measured = timed->value;
             demand.measuredUncertainty = timed->u;
+        } else if (const auto typed = readings.flow(Item::GasRateRead)) {
+            demand.measured = typed->value;
+            demand.measuredUncertainty = flowUncertainty(typed->digit);
         }
         return demand;
     }

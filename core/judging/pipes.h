@@ -31,9 +31,9 @@ struct PipesWorked {
 
 /// The pipes of a visit, one section of the tree for each of the list, in its order. The demand of an
 /// appliance at an end is its heat input by the gas's calorific value (a net input by the net one), and what
-/// was timed at the meter on this visit; a capped end draws nothing. Fittings that are not said, or can't be
-/// read, make a drop a least value. The equivalent lengths are those in force now: an old pipe's fittings
-/// are no shorter.
+/// was timed at the meter on this visit, or typed as the gas rate; a capped end draws nothing. Fittings that
+/// are not said, or can't be read, make a drop a least value. The equivalent lengths are those in force now:
+/// an old pipe's fittings are no shorter.
 struct VisitPipes {
     bool isAsked = false;                // what hangs at some end was said: somebody wants the drops
     bool isOrdered = true;               // the list is a tree from the meter

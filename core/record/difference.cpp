@@ -122,6 +122,13 @@ class Taken {
             add(pictures.title, one.of, joinedLines({one.caption, one.digest.substr(0, kShortDigest)}));
         }
     }
+    void take(const Diagram& diagram) {
+        for (const auto& section : diagram.sections) {
+            auto lines = section.end;
+            lines.insert(lines.begin(), {section.above, section.below});
+            add({}, section.number, joinedLines(lines));
+        }
+    }
     void take(const Signatures& signatures) {
         for (const auto& one : signatures.signatures) {
             add({}, one.caption, joinedLines({one.name, one.detail}));

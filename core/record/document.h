@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/calendar/civil_date.h"
+#include "core/record/diagram.h"
 #include "core/record/plot.h"
 #include "core/rulebook/finding.h"
 
@@ -154,7 +155,7 @@ struct Pictures {
 };
 
 using Block = std::variant<Headline, FieldGrid, Table, FindingList, Paragraph, Signatures, Statements, Alert,
-                           LetterHead, WriteIn, Plots, Pictures>;
+                           LetterHead, WriteIn, Plots, Pictures, Diagram>;
 
 /// The firm's picture at the head of the first page. A snapshot holds its digest and type; the bytes lie once
 /// in the store, which puts them in when it reads a record. Without its bytes the page is the same without

@@ -218,6 +218,7 @@ struct BlockToJson {
     Json operator()(const Pictures& block) const {
         return {{"block", "pictures"}, {"title", block.title}, {"pictures", listOf(block.pictures, kToJson)}};
     }
+    Json operator()(const Diagram& block) const { return record::jsonOf(block); }
 };
 
 Block headlineOf(const Json& json) {
@@ -272,9 +273,13 @@ Block picturesOf(const Json& json) {
     return Pictures{json.at("title"), valuesOf(json.at("pictures"), pictureOf)};
 }
 
+Block diagramBlockOf(const Json& json) {
+    return diagramOf(json);
+}
+
 Block blockOf(const Json& json) {
     using Reader = Block (*)(const Json&);
-    constexpr std::array<std::pair<std::string_view, Reader>, 12> kReaders{{
+    constexpr std::array<std::pair<std::string_view, Reader>, 13> kReaders{{
         {"headline", headlineOf},
         {"fields", fieldGridOf},
         {"table", tableOf},
@@ -287,6 +292,7 @@ Block blockOf(const Json& json) {
         {"write_in", writeInOf},
         {"plots", plotsBlockOf},
         {"pictures", picturesOf},
+        {"diagram", diagramBlockOf},
     }};
     const auto name = json.at("block").get<std::string>();
     for (const auto& [known, read] : kReaders) {

@@ -20,6 +20,9 @@ using Json = nlohmann::json;
 [[nodiscard]] Json jsonOf(const Plots& plots);
 [[nodiscard]] Plots plotsOf(const Json& json);  // throws likewise
 
+[[nodiscard]] Json jsonOf(const Diagram& diagram);
+[[nodiscard]] Diagram diagramOf(const Json& json);  // throws likewise
+
 [[nodiscard]] Json jsonOf(const rulebook::Value& value);
 [[nodiscard]] Json jsonOf(const rulebook::Finding& finding);
 

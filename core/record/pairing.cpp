@@ -282,6 +282,27 @@ bool pairBlock(Pictures& first, const Pictures& beside) {
     return true;
 }
 
+bool pairBlock(Diagram& first, const Diagram& beside) {
+    if (!answers(first.sections, beside.sections) || !answers(first.notes, beside.notes)) {
+        return false;
+    }
+    pair(first.title, beside.title);
+    pair(first.start, beside.start);
+    pair(first.goesOn, beside.goesOn);
+    pairEach(first.notes, beside.notes);
+    for (std::size_t i = 0; i < first.sections.size(); ++i) {
+        auto& section = first.sections[i];
+        const auto& other = beside.sections[i];
+        if (!answers(section.end, other.end)) {
+            return false;
+        }
+        pair(section.above, other.above);
+        pair(section.below, other.below);
+        pairEach(section.end, other.end);
+    }
+    return true;
+}
+
 bool pairBlock(Block& first, const Block& beside) {
     return std::visit(
         [&beside](auto& block) {

@@ -297,6 +297,7 @@ std::vector<Group> groupsOf(const record::Document& document, const Setting& set
         void operator()(const record::WriteIn& block) { addWriteIn(groups, block, setting); }
         void operator()(const record::Plots& block) { addPlots(groups, block, setting); }
         void operator()(const record::Pictures& block) { addPictures(groups, block, setting); }
+        void operator()(const record::Diagram& block) { addDiagram(groups, block, setting); }
     };
     std::vector<Group> groups;
     for (const record::Block& block : document.blocks) {

@@ -33,6 +33,8 @@ void addWriteIn(std::vector<Group>& groups, const record::WriteIn& block, const 
 void addPlots(std::vector<Group>& groups, const record::Plots& block, const Setting& setting);
 void addPictures(std::vector<Group>& groups, const record::Pictures& block, const Setting& setting);
 
+void addDiagram(std::vector<Group>& groups, const record::Diagram& block, const Setting& setting);
+
 [[nodiscard]] std::vector<Group> groupsOf(const record::Document& document, const Setting& setting);
 
 // What the sections share.

@@ -185,6 +185,8 @@ PartKind partOf(FindingKind kind) {
             return PartKind::WhoAndWhere;
         case FindingKind::Scope:
         case FindingKind::Volume:
+        case FindingKind::PressureDropDesign:
+        case FindingKind::PressureDropMeasured:
             return PartKind::Pipework;
         case FindingKind::Purge:
         case FindingKind::JointsProved:
@@ -228,7 +230,8 @@ PartRef partOf(const judging::Judged& judged, const reg::VisitFile& file) {
         case SubjectKind::Situation:
             return partAt(PartKind::Situation, judged.subject, file);
         case SubjectKind::Installation:
-            return {PartKind::Larger};
+            return {partOf(judged.finding.kind) == PartKind::Pipework ? PartKind::Pipework
+                                                                      : PartKind::Larger};
         case SubjectKind::Room:
             return {judged.about.empty() ? PartKind::Rooms : partOf(judged.about.front())};
         case SubjectKind::Visit:

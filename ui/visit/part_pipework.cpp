@@ -7,6 +7,7 @@
 #include "ui/visit/pipe_table.h"
 #include "ui/visit/register_fields.h"
 #include "ui/visit/volume_text.h"
+#include "ui/words/pipe_words.h"
 
 #include <QCoreApplication>
 
@@ -45,6 +46,7 @@ class PipeworkPart : public PartView {
     SheetField* m_meterVolume = nullptr;
     PipeTable* m_pipes = nullptr;
     PipeSketch* m_sketch = nullptr;
+    shell::Text* m_fittingsHint = nullptr;
     shell::Text* m_total = nullptr;
     shell::Text* m_sum = nullptr;
     SheetField* m_volumeTyped = nullptr;
@@ -107,10 +109,15 @@ void PipeworkPart::addPipes() {
         tr("15 or 22 cu is copper; 25 steel, 1 in, 32 pe for the rest. Alt+Down lists the tubes, "
            "Ctrl+Delete removes a row, Enter in the empty row goes on."),
         this));
+    m_fittingsHint = shell::softText(tr("Fittings: 3 elbows 1 tee, in short 3e 1t; b is a bend, 45 one of "
+                                        "45\u00B0; or what they are worth, "
+                                        "1.5 m; or none. On the sketch, + and \u2212 zoom, 0 goes back."),
+                                     this);
+    addWidget(m_fittingsHint);
     m_pipes = new PipeTable(context(), this);
     m_pipes->setReadOnly(model().isReadOnly());
     addWidget(m_pipes);
-    m_sketch = new PipeSketch(words(), this);
+    m_sketch = new PipeSketch(this);
     addWidget(m_sketch);
 }
 
@@ -171,7 +178,8 @@ void PipeworkPart::refresh() {
     PartView::refresh();
     m_meterVolume->editor()->setVisible(needsMeterVolume());
     m_pipes->refresh();
-    m_sketch->draw(model().file(), model().volume());
+    m_fittingsHint->setVisible(m_pipes->asksForEnds());
+    m_sketch->draw(words::pipeDiagram({model().file(), model().volume(), &model().pipes(), words()}));
     const auto& total = model().volume().total;
     m_total->setText(total ? volumeText(*total, words()) : tr("not known yet"));
     m_sum->setText(volumeSentence());
@@ -190,6 +198,9 @@ QWidget* PipeworkPart::anchorOf(const judging::Judged& judged) const {
             return m_total;
         case FindingKind::Scope:
             return m_meter->editor();
+        case FindingKind::PressureDropDesign:
+        case FindingKind::PressureDropMeasured:
+            return m_sketch;
         default:
             return PartView::anchorOf(judged);
     }

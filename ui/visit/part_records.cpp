@@ -369,7 +369,7 @@ void RecordsPart::showDraft() {
     const auto pictures = store::picturesOf(model().store(), file).value_or(std::vector<record::PictureOf>());
     record::Document document =
         words::documentFor({kind().value_or(record::RecordKind::TightnessAndPurge), file, model().findings(),
-                            model().volume(), today, logo, pictures},
+                            model().volume(), today, logo, pictures, &model().pipes()},
                            language());
     if (document.banner.empty()) {
         document.banner = tr("Draft").toStdString();

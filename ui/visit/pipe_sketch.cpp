@@ -1,125 +1,157 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/visit/pipe_sketch.h"
 
-#include "core/pipework/tube.h"
 #include "ui/look/look.h"
+#include "ui/paper/layout.h"
 #include "ui/shell/kit.h"
-#include "ui/visit/joined.h"
-#include "ui/visit/volume_text.h"
+#include "ui/words/pipe_words.h"
 
-#include <QFontMetricsF>
+#include <QKeyEvent>
 #include <QPainter>
+#include <QScrollBar>
+#include <QWheelEvent>
 
 #include <algorithm>
+#include <array>
+#include <cmath>
 
 namespace hearth::ui::visit {
 
 namespace {
 
-constexpr double kMeterWidth = 84;
-constexpr double kRowHeight = 52;
-constexpr double kEndRadius = 4;
-
-QString lengthText(const quantity::Typed& length, const words::Words& words) {
-    if (length.text.empty()) {
-        return {};
-    }
-    const auto value = length.value();
-    return value ? words.figure({*value, length.unit}) : QString::fromStdString(length.text);
-}
+constexpr std::array kZoomSteps{50, 67, 80, 100, 125, 150, 200, 300};  // percent
+constexpr int kPlainStep = 3;
+constexpr int kMostHeight = 380;  // beyond it the sketch scrolls in its own room
+constexpr int kRim = 4;
 
 }  // namespace
 
-PipeSketch::PipeSketch(const words::Words& words, QWidget* parent) : QWidget(parent), m_words(words) {
+PipeSketch::PipeSketch(QWidget* parent) : QAbstractScrollArea(parent), m_step(kPlainStep) {
+    setFrameShape(QFrame::NoFrame);
+    setFocusPolicy(Qt::StrongFocus);
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+    viewport()->setAutoFillBackground(false);
+    viewport()->setFocusPolicy(Qt::NoFocus);
+    setAccessibleName(tr("Sketch of the pipework"));
+    setToolTip(tr("+ and \u2212 make the sketch larger and smaller, 0 as it was, arrows move it."));
 }
 
-void PipeSketch::draw(const reg::VisitFile& file, const pipework::VolumeReport& volume) {
-    m_tree = drawTree(file.pipes);
-    m_lines.clear();
-    for (std::size_t index = 0; index < file.pipes.size(); ++index) {
-        const reg::PipeSection& pipe = file.pipes[index];
-        const pipework::Tube* tube = pipework::tubeByCode(pipe.tubeCode);
-        const QString name = tube != nullptr ? m_words.tube(*tube) : QString::fromStdString(pipe.tubeCode);
-        const bool hasVolume = index < volume.sections.size() && volume.sections[index].volume;
-        Line line;
-        line.above = joined({name, lengthText(pipe.length, m_words)});
-        line.below = joined({QString::fromStdString(pipe.leadsTo),
-                             hasVolume ? volumeText(*volume.sections[index].volume, m_words) : QString()});
-        line.thickness = tube != nullptr ? std::clamp(tube->nominal / 7.0, 2.0, 7.0) : 2.0;
-        line.underTest = pipe.underTest;
-        m_lines.push_back(line);
+int PipeSketch::zoom() const {
+    return kZoomSteps.at(static_cast<std::size_t>(m_step));
+}
+
+double PipeSketch::scale() const {
+    return logicalDpiX() / paper::kMmPerInch * zoom() / 100.0;
+}
+
+QSize PipeSketch::drawnSize() const {
+    return {static_cast<int>(std::ceil(m_width * scale())) + 2 * kRim,
+            static_cast<int>(std::ceil(m_set.height * scale())) + 2 * kRim};
+}
+
+void PipeSketch::draw(record::Diagram diagram) {
+    setVisible(!diagram.sections.empty());
+    if (diagram == m_diagram && !m_set.items.empty()) {
+        return;
     }
-    const pipework::Meter* meter = pipework::meterByCode(file.installation.meterCode);
-    m_meter = meter != nullptr ? m_words.meter(*meter) : tr("meter not said");
-    setVisible(!m_lines.empty());
+    m_diagram = std::move(diagram);
+    setAccessibleDescription(words::diagramInWords(m_diagram));
+    layOut();
+}
+
+/// The width of the room as it is without zoom: zooming makes all larger, and breaks no line anew.
+void PipeSketch::layOut() {
+    const double plain = logicalDpiX() / paper::kMmPerInch;
+    const double room = (viewport()->width() - 2 * kRim) / plain;
+    m_width = std::max(room, paper::wholeDiagramWidth(m_diagram));
+    m_set = paper::setDiagram(m_diagram, paper::TypeSetter(), m_width);
+    setStep(m_step);
+}
+
+void PipeSketch::setStep(int step) {
+    m_step = std::clamp(step, 0, static_cast<int>(kZoomSteps.size()) - 1);
+    const QSize drawn = drawnSize();
+    const QSize room = viewport()->size();
+    horizontalScrollBar()->setRange(0, std::max(0, drawn.width() - room.width()));
+    horizontalScrollBar()->setPageStep(room.width());
+    horizontalScrollBar()->setSingleStep(fontMetrics().height() * 2);
+    const int height = std::min(drawn.height(), kMostHeight);
+    verticalScrollBar()->setRange(0, std::max(0, drawn.height() - height));
+    verticalScrollBar()->setPageStep(height);
+    verticalScrollBar()->setSingleStep(fontMetrics().height() * 2);
+    setAccessibleName(tr("Sketch of the pipework, %1 %").arg(zoom()));
     updateGeometry();
-    update();
+    viewport()->update();
 }
 
 QSize PipeSketch::sizeHint() const {
-    return {320, static_cast<int>(kRowHeight * std::max(1, m_tree.rows)) + look::kGap};
+    const bool isWide = horizontalScrollBar()->maximum() > 0;
+    const int bar = isWide ? horizontalScrollBar()->sizeHint().height() : 0;
+    return {320, std::min(drawnSize().height(), kMostHeight) + bar};
 }
 
-double PipeSketch::columnLeft(int column) const {
-    const double room = width() - kMeterWidth - look::kGap;
-    return kMeterWidth + room * column / std::max(1, m_tree.columns);
-}
-
-double PipeSketch::rowMiddle(int row) {
-    return kRowHeight * (row + 0.5);
-}
-
-void PipeSketch::paintSection(QPainter& painter, const DrawnSection& section) const {
-    const auto scheme = shell::currentScheme();
-    const Line& line = m_lines[section.index];
-    const double left = columnLeft(section.column);
-    const double right = columnLeft(section.column + 1);
-    const double y = rowMiddle(section.row);
-    const QColor ink = look::colour(line.underTest ? look::Role::Key : look::Role::FieldEdge, scheme);
-    QPen pen(ink, line.thickness, line.underTest ? Qt::SolidLine : Qt::DotLine, Qt::FlatCap);
-    painter.setPen(pen);
-    if (section.row != section.fromRow) {
-        painter.drawLine(QPointF(left + line.thickness / 2, rowMiddle(section.fromRow)),
-                         QPointF(left + line.thickness / 2, y));
-    }
-    painter.drawLine(QPointF(left, y), QPointF(right, y));
-    if (section.isEnd) {
-        painter.setPen(Qt::NoPen);
-        painter.setBrush(ink);
-        painter.drawEllipse(QPointF(right - kEndRadius, y), kEndRadius + 1, kEndRadius + 1);
-    }
-    const QRectF box(left + look::kGap + line.thickness, y - kRowHeight / 2,
-                     right - left - 1.5 * look::kGap - line.thickness, kRowHeight);
-    const auto put = [&](const QString& text, look::TypeRole type, look::Role role, int alignment) {
-        painter.setFont(look::font(type));
-        painter.setPen(look::colour(role, scheme));
-        const double away = line.thickness / 2 + 3;
-        const QRectF half = alignment & Qt::AlignBottom
-                                ? QRectF(box.left(), box.top(), box.width(), kRowHeight / 2 - away)
-                                : QRectF(box.left(), y + away, box.width(), kRowHeight / 2 - away);
-        painter.drawText(half, alignment,
-                         QFontMetricsF(painter.font()).elidedText(text, Qt::ElideRight, half.width()));
-    };
-    put(line.above, look::TypeRole::Body, line.underTest ? look::Role::Ink : look::Role::SoftInk,
-        Qt::AlignLeft | Qt::AlignBottom);
-    put(line.below, look::TypeRole::Small, look::Role::SoftInk, Qt::AlignLeft | Qt::AlignTop);
+QSize PipeSketch::minimumSizeHint() const {
+    return {160, sizeHint().height()};
 }
 
 void PipeSketch::paintEvent(QPaintEvent*) {
-    QPainter painter(this);
-    painter.setRenderHint(QPainter::Antialiasing);
+    QPainter painter(viewport());
     const auto scheme = shell::currentScheme();
-    for (const DrawnSection& section : m_tree.sections) {
-        paintSection(painter, section);
+    painter.save();
+    painter.translate(kRim - horizontalScrollBar()->value(), kRim - verticalScrollBar()->value());
+    painter.scale(scale(), scale());
+    paper::paintPage(painter, paper::Page{m_set.items}, scheme);
+    painter.restore();
+    if (hasFocus()) {
+        painter.setPen(QPen(look::colour(look::Role::Key, scheme), 2));
+        painter.drawRect(viewport()->rect().adjusted(1, 1, -1, -1));
     }
-    const QRectF box(0.5, rowMiddle(0) - 18, kMeterWidth - 1, 36);
-    painter.setPen(QPen(look::colour(look::Role::Key, scheme), 1));
-    painter.setBrush(look::colour(look::Role::KeyGround, scheme));
-    painter.drawRoundedRect(box, 3, 3);
-    painter.setFont(look::font(look::TypeRole::Small));
-    painter.setPen(look::colour(look::Role::Ink, scheme));
-    painter.drawText(box.adjusted(4, 2, -4, -2), Qt::AlignCenter | Qt::TextWordWrap, m_meter);
+}
+
+void PipeSketch::resizeEvent(QResizeEvent* event) {
+    QAbstractScrollArea::resizeEvent(event);
+    if (event->size().width() != event->oldSize().width() && !m_diagram.sections.empty()) {
+        layOut();
+    }
+}
+
+void PipeSketch::keyPressEvent(QKeyEvent* event) {
+    switch (event->key()) {
+        case Qt::Key_Plus:
+        case Qt::Key_Equal:  // the same key without Shift
+            setStep(m_step + 1);
+            break;
+        case Qt::Key_Minus:
+            setStep(m_step - 1);
+            break;
+        case Qt::Key_0:
+            setStep(kPlainStep);
+            break;
+        default:
+            QAbstractScrollArea::keyPressEvent(event);
+            return;
+    }
+    event->accept();
+}
+
+void PipeSketch::wheelEvent(QWheelEvent* event) {
+    if (!(event->modifiers() & Qt::ControlModifier)) {
+        event->ignore();
+        return;
+    }
+    const int turned = event->angleDelta().y();
+    setStep(m_step + (turned > 0 ? 1 : turned < 0 ? -1 : 0));
+    event->accept();
+}
+
+void PipeSketch::focusInEvent(QFocusEvent* event) {
+    QAbstractScrollArea::focusInEvent(event);
+    viewport()->update();
+}
+
+void PipeSketch::focusOutEvent(QFocusEvent* event) {
+    QAbstractScrollArea::focusOutEvent(event);
+    viewport()->update();
 }
 
 }  // namespace hearth::ui::visit

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/visit/pipe_table.h"
 
+#include "core/register/pipe_tree.h"
 #include "ui/look/look.h"
 #include "ui/shell/kit.h"
-#include "ui/visit/pipe_tree.h"
 #include "ui/visit/register_fields.h"
 #include "ui/visit/tube_menu.h"
 #include "ui/visit/tube_text.h"
@@ -54,8 +54,9 @@ PipeTable::PipeTable(const SheetContext& context, QWidget* parent)
 PipeTable::~PipeTable() = default;
 
 void PipeTable::addHeads() {
-    const QStringList heads{tr("tube"),         tr("length"),     tr("volume by hand"), tr("leads to"),
-                            tr("goes on from"), tr("under test"), tr("volume")};
+    const QStringList heads{tr("tube"),     tr("length"),       tr("volume by hand"),
+                            tr("leads to"), tr("goes on from"), tr("under test"),
+                            tr("fittings"), tr("at its end"),   tr("volume")};
     int column = 0;
     for (const QString& text : heads) {
         auto* head = new shell::Text(text, look::TypeRole::Label, look::Role::SoftInk, this);
@@ -98,6 +99,8 @@ void PipeTable::addRow() {
               input::makeChoiceEditor(this, {{QString::fromStdString(yes), words.choice(item, yes)},
                                              {QString::fromStdString(no), words.choice(item, no)}}),
               underTestBinding(index), tr("under test"));
+    addEditor(*row, Fittings, input::makeTextEditor(this), fittingsBinding(index), tr("fittings"));
+    addEditor(*row, End, input::makeListEditor(this, m_ends), endBinding(index), tr("at its end"));
     row->volume = new shell::Text({}, look::TypeRole::Small, look::Role::SoftInk, this);
     row->volume->setAlignment(Qt::AlignRight | Qt::AlignTop);
     m_grid->addWidget(row->volume, line, ColumnCount, Qt::AlignRight | Qt::AlignTop);
@@ -125,6 +128,14 @@ void PipeTable::dropRows(std::size_t keep) {
 /// As many rows as sections, and an empty one after them for as long as something may be typed.
 void PipeTable::fitRows() {
     const std::size_t wanted = m_context.model.file().pipes.size() + (m_isReadOnly ? 0 : 1);
+    const auto ends = endChoices();
+    const auto same = [](const input::ChoiceItem& a, const input::ChoiceItem& b) {
+        return a.code == b.code && a.label == b.label;
+    };
+    if (!std::equal(ends.begin(), ends.end(), m_ends.begin(), m_ends.end(), same)) {
+        m_ends = ends;  // another appliance: the rows offer it too
+        dropRows(0);
+    }
     if (m_rows.size() == wanted) {
         return;
     }
@@ -182,8 +193,9 @@ void PipeTable::showColumns() {
                (tube != nullptr && tube->family == pipework::TubeFamily::Corrugated);
     });
     const bool tree = !file.pipes.empty();
-    const std::array shown{true, true, byHand, true, tree, underTest};
-    constexpr std::array kStretch{6, 4, 5, 6, 3, 5};
+    const bool ends = asksForEnds();
+    const std::array shown{true, true, byHand, true, tree, underTest, ends, ends};
+    constexpr std::array kStretch{6, 4, 5, 6, 3, 5, 5, 6};
     for (std::size_t column = 0; column < shown.size(); ++column) {
         m_grid->setColumnStretch(static_cast<int>(column), shown[column] ? kStretch[column] : 0);
         m_heads[column]->setVisible(shown[column]);

@@ -18,7 +18,8 @@ class Text;
 namespace hearth::ui::visit {
 
 /// The sections of pipe as a table for the keyboard: tube, length, where it leads, what it goes on from,
-/// whether it is under test, and the volume that follows. The last row is empty: typing in it adds a section.
+/// whether it is under test, and the volume that follows; where there are appliances also its fittings and
+/// what hangs at its end. The last row is empty: typing in it adds a section.
 /// Ctrl+Delete removes a row, Alt+Down in the tube lists the tubes.
 class PipeTable : public QWidget {
     Q_OBJECT
@@ -37,7 +38,10 @@ class PipeTable : public QWidget {
     /// Where what was typed names no section to go on from; null: nowhere.
     [[nodiscard]] input::Editor* firstOutOfOrder() const;
     [[nodiscard]] std::size_t rowCount() const { return m_rows.size(); }
-    /// An editor of a row: 0 tube, 1 length, 2 volume by hand, 3 leads to, 4 goes on from, 5 under test.
+    /// Whether fittings and what hangs at the ends are asked for: there are appliances, or it was said.
+    [[nodiscard]] bool asksForEnds() const;
+    /// An editor of a row: 0 tube, 1 length, 2 volume by hand, 3 leads to, 4 goes on from, 5 under test,
+    /// 6 fittings, 7 at its end.
     [[nodiscard]] input::Editor* editorAt(std::size_t row, int column) const;
 
   Q_SIGNALS:
@@ -51,7 +55,7 @@ class PipeTable : public QWidget {
 
   private:
     struct Row;
-    enum Column { Tube, Length, TypedVolume, LeadsTo, After, UnderTest, ColumnCount };
+    enum Column { Tube, Length, TypedVolume, LeadsTo, After, UnderTest, Fittings, End, ColumnCount };
 
     void addHeads();
     void addRow();
@@ -69,12 +73,17 @@ class PipeTable : public QWidget {
     [[nodiscard]] FieldBinding leadsToBinding(std::size_t row);
     [[nodiscard]] FieldBinding afterBinding(std::size_t row);
     [[nodiscard]] FieldBinding underTestBinding(std::size_t row);
+    /// What may hang at an end: nothing said, capped, an appliance of the visit.
+    [[nodiscard]] std::vector<input::ChoiceItem> endChoices() const;
+    [[nodiscard]] FieldBinding fittingsBinding(std::size_t row);
+    [[nodiscard]] FieldBinding endBinding(std::size_t row);
     [[nodiscard]] Result<void> change(std::size_t row, const std::function<void(reg::PipeSection&)>& how);
 
     SheetContext m_context;
     QGridLayout* m_grid;
     std::vector<shell::Text*> m_heads;
     std::vector<std::unique_ptr<Row>> m_rows;
+    std::vector<input::ChoiceItem> m_ends;  // those that the rows offer
     bool m_isReadOnly;
 };
 

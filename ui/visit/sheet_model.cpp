@@ -281,6 +281,7 @@ void VisitSheetModel::judgeAgain() {
     m_margin = m_findings;
     m_margin.insert(m_margin.end(), m_doubts.begin(), m_doubts.end());
     m_volume = judging::volumeOf(m_file, m_book);
+    m_pipes = judging::visitPipes(m_file, m_book);
     m_owed.clear();
     m_missing.clear();
     for (const record::RecordKind kind : record::kindsOf(m_file)) {

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/judging/judge.h"
+#include "core/judging/pipes.h"
 #include "core/record/kind.h"
 #include "core/store/store.h"
 
@@ -38,6 +39,7 @@ class VisitSheetModel : public QObject {
     /// Both, as they stand in the sheet's margin.
     [[nodiscard]] const std::vector<judging::Judged>& marginFindings() const { return m_margin; }
     [[nodiscard]] const pipework::VolumeReport& volume() const { return m_volume; }
+    [[nodiscard]] const judging::VisitPipes& pipes() const { return m_pipes; }
     /// A kind of record that the visit can issue, and what it still lacks, in the order of its table.
     struct Owed {
         record::RecordKind kind = record::RecordKind::TightnessAndPurge;
@@ -114,6 +116,7 @@ class VisitSheetModel : public QObject {
     std::vector<judging::Judged> m_margin;
     std::optional<reg::VisitFile> m_last;  // the visit before this one
     pipework::VolumeReport m_volume;
+    judging::VisitPipes m_pipes;
     std::vector<Owed> m_owed;
     std::vector<record::Missing> m_missing;
     std::vector<reg::ApplianceId> m_taken;

@@ -120,6 +120,7 @@ void addLargerRecord(const DocumentPage& page, Blocks& blocks) {
         page.addIfGiven(what, on, item);
     }
     blocks.emplace_back(std::move(what));
+    addPipeSketch(page, {}, blocks);
     addLargerTest(page, QT_TRANSLATE_NOOP("Words", "Strength"), kStrengthHow, kStrengthStages, blocks);
     addLargerTest(page, QT_TRANSLATE_NOOP("Words", "Tightness"), kTightHow, kTightStages, blocks);
     addLargerTest(page, QT_TRANSLATE_NOOP("Words", "Purge"), kPurgeHow, std::array<LargerStage, 0>{}, blocks);

@@ -85,7 +85,19 @@ constexpr std::array kCaptions{
 /// Volumes are shown to the cubic centimetre: 0.009386 m³.
 constexpr int kVolumeDecimals = 6;
 
+bool isOfDrop(const judging::Judged& judged) {
+    return judged.finding.kind == rulebook::FindingKind::PressureDropDesign ||
+           judged.finding.kind == rulebook::FindingKind::PressureDropMeasured;
+}
+
 }  // namespace
+
+bool drawsPipes(record::RecordKind kind) {
+    using record::RecordKind;
+    return kind == RecordKind::TightnessAndPurge || kind == RecordKind::LandlordSafety ||
+           kind == RecordKind::OwnerSafety || kind == RecordKind::Commissioning ||
+           kind == RecordKind::LargerPipework;
+}
 
 QString recordCaption(const Words& words, Item item) {
     const auto own = std::find_if(kCaptions.begin(), kCaptions.end(),
@@ -109,7 +121,8 @@ std::vector<judging::Judged> DocumentPage::findingsOf(const DocumentInput& input
                    });
         }
         if (judged.subject.kind == reg::SubjectKind::Installation) {
-            return input.kind != record::RecordKind::LargerPipework;
+            return isOfDrop(judged) ? !drawsPipes(input.kind)
+                                    : input.kind != record::RecordKind::LargerPipework;
         }
         const bool entered = std::any_of(judged.about.begin(), judged.about.end(), [&](Item item) {
             return input.file.find(judged.subject, item) != nullptr;

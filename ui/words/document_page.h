@@ -89,6 +89,8 @@ void addWhatToDo(const DocumentPage& page, std::vector<record::Block>& blocks);
 [[nodiscard]] record::FieldGrid whoAndWhere(const DocumentPage& page);
 [[nodiscard]] record::Table instrumentTable(const DocumentPage& page);
 [[nodiscard]] record::FieldGrid installationGrid(const DocumentPage& page);
+/// Whether records of the kind show the pipework as a sketch, with what was found of its pressure drops.
+[[nodiscard]] bool drawsPipes(record::RecordKind kind);
 [[nodiscard]] record::Table pipeTable(const DocumentPage& page);
 // document_stages.cpp
 [[nodiscard]] record::FieldGrid testedGrid(const DocumentPage& page, const reg::Test& test);

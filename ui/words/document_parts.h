@@ -69,6 +69,9 @@ void addPictures(const DocumentPage& page, Blocks& blocks);
 /// Plots of what was read; no block where nothing can be drawn.
 void addTestPlots(const DocumentPage& page, const reg::Test& test, Blocks& blocks);
 void addRoomPlots(const DocumentPage& page, Blocks& blocks);
+// document_pipes.cpp
+/// The pipework drawn from its list; no block where there is no tree to see.
+void addPipeSketch(const DocumentPage& page, const std::string& title, Blocks& blocks);
 // document_investigation.cpp
 void addInvestigation(const DocumentPage& page, Blocks& blocks);
 // document_larger.cpp

@@ -245,6 +245,7 @@ void addSafetyRecord(const DocumentPage& page, Blocks& blocks) {
         page.addIfGiven(site, page.visit(), item);
     }
     blocks.emplace_back(std::move(site));
+    addPipeSketch(page, {}, blocks);
     blocks.emplace_back(instrumentTable(page));
     for (const auto& test : page.tests()) {
         blocks.emplace_back(readingTable(page, test));

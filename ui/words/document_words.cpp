@@ -98,6 +98,7 @@ void addTightnessRecord(const DocumentPage& page, Blocks& blocks) {
     blocks.emplace_back(instrumentTable(page));
     blocks.emplace_back(installationGrid(page));
     blocks.emplace_back(pipeTable(page));
+    addPipeSketch(page, {}, blocks);
     for (const auto& test : page.tests()) {
         blocks.emplace_back(testedGrid(page, test));
         blocks.emplace_back(readingTable(page, test));

@@ -4,6 +4,7 @@
 #include "core/base/result.h"
 #include "core/calendar/civil_date.h"
 #include "core/judging/judge.h"
+#include "core/judging/pipes.h"
 #include "core/record/document.h"
 #include "core/record/kind.h"
 #include "core/record/picture_of.h"
@@ -24,6 +25,7 @@ struct DocumentInput {
     calendar::Date issued;
     std::optional<record::Logo> logo = {};
     std::vector<record::PictureOf> pictures = {};
+    const judging::VisitPipes* pipes = nullptr;  // none: the sketch of the pipes is without pressure drops
 };
 
 /// The record as it will stand on the page, in the words' language; number and revision are left to the

@@ -137,6 +137,7 @@ void addCommissioningRecord(const DocumentPage& page, Blocks& blocks) {
     for (const auto& appliance : appliancesOf(page)) {
         addCommissioned(page, appliance, blocks);
     }
+    addPipeSketch(page, page.text(QT_TRANSLATE_NOOP("Words", "Pipework")), blocks);
     blocks.emplace_back(
         gridOf(page, page.visit(), page.text(QT_TRANSLATE_NOOP("Words", "Hand-over")), kHandOver));
     addGiven(page, page.visit(), {}, kAdvice, blocks);

@@ -153,6 +153,7 @@ TEST_F(PipeFindings, AListThatIsNoTreeIsNoVerdict) {
 
 TEST_F(PipeFindings, WhatWasTimedIsJudgedToo) {
     EXPECT_TRUE(found(FindingKind::PressureDropMeasured).empty());
+    const auto before = file.entries.size();
     timeTheBoiler();
     ASSERT_EQ(found(FindingKind::PressureDropMeasured).size(), 1U);
     EXPECT_EQ(found(FindingKind::PressureDropMeasured).at(0).outcome, Outcome::Pass);
@@ -160,6 +161,16 @@ TEST_F(PipeFindings, WhatWasTimedIsJudgedToo) {
     EXPECT_NEAR(pipes.worked.measured->routes.at(0).drop->in(quantity::kMillibar), designDrop(), 0.01);
     EXPECT_GT(pipes.worked.measured->routes.at(0).uncertainty.base(),
               pipes.worked.design->routes.at(0).uncertainty.base());
+    file.entries.resize(before);
+    reg::Entry typed;
+    typed.subject = reg::subject(file.appliances[0].id);
+    typed.item = Item::GasRateRead;
+    typed.text = typed.canonical = "4.60";
+    typed.unit = UnitCode::CubicMetrePerHour;
+    file.entries.push_back(typed);
+    ASSERT_EQ(found(FindingKind::PressureDropMeasured).size(), 1U) << "typed as a rate";
+    EXPECT_NEAR(visitPipes(file, book).worked.measured->routes.at(0).drop->in(quantity::kMillibar),
+                designDrop(), 0.01);
     // An untimed neighbour is no finding at the measured flow.
     addPipe("copper_15", "2");
     auto hob = file.appliances[0];

@@ -249,6 +249,19 @@ TEST_F(KindTest, ASecondTestIsCheckedUnlessItIsEmpty) {
     }
 }
 
+// A pressure drop that is small enough is no pass of a strength or tightness test that nobody did.
+TEST_F(KindTest, ADropAloneIsNoVerdictOnLargerPipework) {
+    const auto on = reg::subject(file.installation.id);
+    judging::Judged judged{rulebook::Finding{FindingKind::PressureDropDesign}, on, {}};
+    judged.finding.outcome = Outcome::Pass;
+    EXPECT_EQ(outcomeOf(RecordKind::LargerPipework, file, {judged}), Outcome::NoVerdict);
+    auto tight = judged;
+    tight.finding.kind = FindingKind::Tightness;
+    EXPECT_EQ(outcomeOf(RecordKind::LargerPipework, file, {tight}), Outcome::Pass);
+    judged.finding.outcome = Outcome::Fail;
+    EXPECT_EQ(outcomeOf(RecordKind::LargerPipework, file, {judged, tight}), Outcome::Pass);
+}
+
 TEST_F(KindTest, AVisitWithoutATestIsNotARecordOfOne) {
     clearTest();
     const auto items = missingItems();

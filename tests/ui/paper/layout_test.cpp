@@ -49,6 +49,8 @@ std::vector<Case> cases() {
         {"longest_letter_copy", longestDocument(), optionsFor(PaperSize::Letter, Stamp::Copy)},
         {"plots", testing::plotDocument(), optionsFor(PaperSize::A4)},
         {"plots_letter", testing::plotDocument(), optionsFor(PaperSize::Letter)},
+        {"diagrams", testing::diagramDocument(), optionsFor(PaperSize::A4)},
+        {"diagrams_letter", testing::diagramDocument(), optionsFor(PaperSize::Letter)},
         {"draft", draft(), {PaperSize::A4, Stamp::None, {}}},
         {"empty", emptyOne(), {PaperSize::A4, Stamp::None, {}}},
     };

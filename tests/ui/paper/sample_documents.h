@@ -23,6 +23,9 @@ namespace hearth::testing {
 /// Plots of every kind: a gap, a trace without marks, bands, limits, events, names over several lines.
 [[nodiscard]] record::Document plotDocument();
 
+/// Sketches of pipework: one of a house, one too deep for a page's width, one too long for its height.
+[[nodiscard]] record::Document diagramDocument();
+
 /// A digest of the right length, of nothing.
 [[nodiscard]] std::string sampleDigest();
 

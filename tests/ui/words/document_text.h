@@ -117,6 +117,16 @@ class TextCollector {
             add(picture.caption);
         }
     }
+    void operator()(const record::Diagram& block) {
+        add(block.title);
+        add(block.start);
+        for (const auto& section : block.sections) {
+            add(section.above);
+            add(section.below);
+            add(section.end);
+        }
+        add(block.notes);
+    }
     template <class Parts, class Text>
     void addEach(const Parts& parts, Text text) {
         for (const auto& part : parts) {

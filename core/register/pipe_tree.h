@@ -6,7 +6,7 @@
 #include <cstddef>
 #include <vector>
 
-namespace hearth::ui::visit {
+namespace hearth::reg {
 
 /// Where a section is drawn: sections after one another stand in columns from the meter, branches in rows
 /// below.
@@ -26,14 +26,13 @@ struct DrawnTree {
 
 /// The list of sections as a tree from the meter. The first that goes on from a section stays in its row. A
 /// section whose feeder is not in the list, or that would feed itself, is drawn from the meter.
-[[nodiscard]] DrawnTree drawTree(const std::vector<reg::PipeSection>& sections);
+[[nodiscard]] DrawnTree drawTree(const std::vector<PipeSection>& sections);
 
 /// Whether `section` may go on from `after`: another section of the list that is not fed by it.
-[[nodiscard]] bool mayFollow(const std::vector<reg::PipeSection>& sections, reg::PipeSectionId section,
-                             reg::PipeSectionId after);
+[[nodiscard]] bool mayFollow(const std::vector<PipeSection>& sections, PipeSectionId section,
+                             PipeSectionId after);
 
 /// The list without one section: what went on from it goes on from what fed it.
-[[nodiscard]] std::vector<reg::PipeSection> without(std::vector<reg::PipeSection> sections,
-                                                    std::size_t index);
+[[nodiscard]] std::vector<PipeSection> without(std::vector<PipeSection> sections, std::size_t index);
 
-}  // namespace hearth::ui::visit
+}  // namespace hearth::reg

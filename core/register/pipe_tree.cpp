@@ -1,16 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "ui/visit/pipe_tree.h"
+#include "core/register/pipe_tree.h"
 
 #include <algorithm>
 
-namespace hearth::ui::visit {
-
-using reg::PipeSection;
-using reg::PipeSectionId;
+namespace hearth::reg {
 
 namespace {
 
-const PipeSection* find(const std::vector<PipeSection>& sections, PipeSectionId id) {
+const PipeSection* pipeOf(const std::vector<PipeSection>& sections, PipeSectionId id) {
     const auto at =
         std::find_if(sections.begin(), sections.end(), [&](const PipeSection& s) { return s.id == id; });
     return at == sections.end() ? nullptr : &*at;
@@ -18,20 +15,20 @@ const PipeSection* find(const std::vector<PipeSection>& sections, PipeSectionId 
 
 /// The feeder, if following the feeders from it ends at the meter.
 const PipeSection* feederOf(const std::vector<PipeSection>& sections, const PipeSection& section) {
-    const PipeSection* first = section.after ? find(sections, *section.after) : nullptr;
+    const PipeSection* first = section.after ? pipeOf(sections, *section.after) : nullptr;
     const PipeSection* at = first;
     for (std::size_t steps = 0; at != nullptr; ++steps) {
         if (steps > sections.size()) {
             return nullptr;  // a ring
         }
-        at = at->after ? find(sections, *at->after) : nullptr;
+        at = at->after ? pipeOf(sections, *at->after) : nullptr;
     }
     return first;
 }
 
-class Drawing {
+class TreeDrawing {
   public:
-    explicit Drawing(const std::vector<PipeSection>& sections) : m_sections(sections) {}
+    explicit TreeDrawing(const std::vector<PipeSection>& sections) : m_sections(sections) {}
 
     DrawnTree draw() {
         branch(nullptr, 0, 0);
@@ -66,11 +63,11 @@ class Drawing {
 }  // namespace
 
 DrawnTree drawTree(const std::vector<PipeSection>& sections) {
-    return Drawing(sections).draw();
+    return TreeDrawing(sections).draw();
 }
 
 bool mayFollow(const std::vector<PipeSection>& sections, PipeSectionId section, PipeSectionId after) {
-    const PipeSection* at = find(sections, after);
+    const PipeSection* at = pipeOf(sections, after);
     if (at == nullptr) {
         return false;
     }
@@ -78,7 +75,7 @@ bool mayFollow(const std::vector<PipeSection>& sections, PipeSectionId section, 
         if (at->id == section) {
             return false;
         }
-        at = at->after ? find(sections, *at->after) : nullptr;
+        at = at->after ? pipeOf(sections, *at->after) : nullptr;
     }
     return at == nullptr;
 }
@@ -95,4 +92,4 @@ std::vector<PipeSection> without(std::vector<PipeSection> sections, std::size_t 
     return sections;
 }
 
-}  // namespace hearth::ui::visit
+}  // namespace hearth::reg
