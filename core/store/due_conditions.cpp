@@ -54,7 +54,7 @@ std::string_view orderFor(DueSort sort) {
         case DueSort::Deadline:
             break;
     }
-    return "d.deadline, d.opens, d.premises";
+    return "d.deadline, d.premises";
 }
 
 Section sectionOf(DueState state, std::int64_t today, const Condition& filter) {
@@ -67,7 +67,10 @@ Section sectionOf(DueState state, std::int64_t today, const Condition& filter) {
 /// Any of the states with a duty.
 Condition isInAny(const std::vector<DueState>& states, std::int64_t today) {
     Condition any{"d.duty < 3", {}};
-    if (states.size() + 1 >= calendar::kDueStates.size()) {
+    const bool orNone = std::find(states.begin(), states.end(), DueState::NotKnown) != states.end();
+    constexpr std::size_t kWithDeadline = calendar::kDueStates.size() - 2;
+    if (states.size() - (orNone ? 1 : 0) == kWithDeadline) {
+        any.sql.append(orNone ? "" : " AND d.deadline IS NOT NULL");
         return any;
     }
     std::string either;
@@ -135,9 +138,11 @@ Condition meets(const DueFilter& filter) {
     if (!filter.outward.empty()) {
         ask("d.outward = ?", filter.outward);
     }
-    const std::string found =
-        matching(Indexed::Premises, filter.text, "d.premises", std::numeric_limits<int>::max(), all.values);
-    all.sql.append(" AND ").append(found);
+    if (filter.text.size() > 1) {  // one letter finds half of all, and would be waited for at each key
+        const std::string found = matching(Indexed::Premises, filter.text, "d.premises",
+                                           std::numeric_limits<int>::max(), all.values);
+        all.sql.append(" AND ").append(found);
+    }
     return all;
 }
 
@@ -175,11 +180,7 @@ std::vector<Section> sectionsOf(const DueFilter& filter, DueSort sort, std::int6
     const bool withoutDuty = take(DueState::NoDuty);
     const bool notKnown = sort == DueSort::Deadline && take(DueState::NotKnown);
     if (!states.empty()) {
-        auto any = isInAny(states, today);
-        if (sort == DueSort::Deadline) {  // those without one come after the others
-            any.sql.append(" AND d.deadline IS NOT NULL");
-        }
-        sections.push_back({both(std::move(any), met), indexFor(sort), orderFor(sort)});
+        sections.push_back({both(isInAny(states, today), met), indexFor(sort), orderFor(sort)});
     }
     if (notKnown) {
         sections.push_back(sectionOf(DueState::NotKnown, today, met));

@@ -89,10 +89,21 @@ void eachStale(const Connection& db,
     }
 }
 
-/// Whether a record's checks count, by what became of it.
+/// Whether a record's checks count, by what became of it. As sets: SQLite makes each once, not for each
+/// check.
 constexpr std::string_view kCounts =
-    "(NOT EXISTS (SELECT 1 FROM record_snapshots AS n WHERE n.supersedes = c.record)"
-    " AND NOT EXISTS (SELECT 1 FROM record_events AS o WHERE o.record = c.record AND o.event = 'void'))";
+    "(c.record NOT IN (SELECT supersedes FROM record_snapshots WHERE supersedes IS NOT NULL)"
+    " AND c.record NOT IN (SELECT record FROM record_events WHERE event = 'void'))";
+
+void writeStale(Connection& db) {
+    eachStale(db, [&](const UuidBytes& premises, const std::optional<Cells>& cells) {
+        if (cells) {
+            writeDue(db, premises, *cells);
+        } else {
+            removeDue(db, premises);
+        }
+    });
+}
 
 }  // namespace
 
@@ -108,15 +119,15 @@ void rebuildDue(Connection& db) {
     Transaction transaction(db);
     db.run("UPDATE record_checks AS c SET counts = " + std::string(kCounts) + " WHERE counts <> " +
            std::string(kCounts));
-    eachStale(db, [&](const UuidBytes& premises, const std::optional<Cells>& cells) {
-        if (cells) {
-            writeDue(db, premises, *cells);
-        } else {
-            removeDue(db, premises);
-        }
-    });
+    writeStale(db);
     db.run("INSERT OR REPLACE INTO settings (name, value) VALUES (?, ?)",
            {std::string(kDueFormSetting), std::string(kDueForm)});
+    transaction.commit();
+}
+
+void refreshAllDue(Connection& db) {
+    Transaction transaction(db);
+    writeStale(db);
     transaction.commit();
 }
 

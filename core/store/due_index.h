@@ -13,7 +13,9 @@ namespace hearth::store {
 
 /// Makes the list say what is due at those premises; none for what is gone or lies in the bin.
 void refreshDue(Connection& db, const UuidBytes& premises);
-/// All of it, in one transaction; only what differs is written.
+/// The same at all premises, in one transaction; only what differs is written.
+void refreshAllDue(Connection& db);
+/// And which records' checks count.
 void rebuildDue(Connection& db);
 /// Does so where the list is of another program's form.
 void rebuildOutdatedDue(Connection& db);

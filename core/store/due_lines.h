@@ -25,7 +25,7 @@ struct DueFilter {
     std::optional<reg::PartyId> agent;
     std::optional<reg::EngineerId> engineer;  // with whom it is booked
     std::string outward;                      // the postcode's first half, "QA1"
-    std::string text;                         // words begun, as premises() finds them
+    std::string text;                         // words begun, as premises() finds them; from two letters on
     bool operator==(const DueFilter&) const = default;
 };
 

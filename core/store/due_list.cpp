@@ -140,7 +140,29 @@ std::vector<DueChoice> choicesBy(const Connection& db, const std::string& column
 
 }  // namespace
 
+namespace {
+
+/// With words to find, all states in one walk: finding them costs more than the walk.
+DueCounts countFound(const Connection& db, const DueFilter& filter, Date today) {
+    DueCounts counts;
+    const auto met = meets(filter);
+    db.query("SELECT d.duty, d.deadline, d.opens, d.booked FROM due_premises AS d WHERE " + met.sql,
+             met.values, [&](const Columns& row) {
+                 const auto booked = dayAt(row, 3);
+                 const calendar::DueDates dates{static_cast<calendar::CheckDuty>(row.integer(0)),
+                                                dayAt(row, 1), dayAt(row, 2),
+                                                booked && *booked >= today ? booked : std::nullopt};
+                 ++counts.of.at(static_cast<std::size_t>(calendar::dueState(dates, today)));
+             });
+    return counts;
+}
+
+}  // namespace
+
 DueCounts countDue(const Connection& db, const DueFilter& filter, Date today) {
+    if (filter.text.size() > 1) {
+        return countFound(db, filter, today);
+    }
     DueCounts counts;
     DueFilter all = filter;
     all.states.assign(calendar::kDueStates.begin(), calendar::kDueStates.end());
@@ -189,13 +211,13 @@ DueChoices readDueChoices(const Connection& db, Date today) {
 std::vector<DueLine> readOverdueSince(const Connection& db, Date since, Date today) {
     Section section{{"d.duty < 3 AND d.deadline >= ? AND d.deadline < ?", {dueDay(since), dueDay(today)}},
                     "due_by_deadline",
-                    "d.deadline, d.opens, d.premises"};
+                    "d.deadline, d.premises"};
     return readSection(db, section, today, 0, std::numeric_limits<int>::max());
 }
 
 std::vector<DueLine> readDueUntil(const Connection& db, const DueFilter& filter, Date today, Date last) {
     const Section section{both({"d.duty < 3 AND d.deadline <= ?", {dueDay(last)}}, meets(filter)),
-                          "due_by_deadline", "d.deadline, d.opens, d.premises"};
+                          "due_by_deadline", "d.deadline, d.premises"};
     return readSection(db, section, today, 0, std::numeric_limits<int>::max());
 }
 

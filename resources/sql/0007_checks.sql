@@ -98,15 +98,15 @@ CREATE TABLE due_premises (
     postcode TEXT NOT NULL
 ) STRICT, WITHOUT ROWID;
 CREATE INDEX due_by_deadline
-    ON due_premises (deadline, opens, booked, duty, landlord, agent, engineer, outward) WHERE duty < 3;
+    ON due_premises (deadline, premises, opens, booked, duty, landlord, agent, engineer, outward) WHERE duty < 3;
 CREATE INDEX due_by_place
-    ON due_premises (place, deadline, opens, booked, duty, landlord, agent, engineer, outward) WHERE duty < 3;
+    ON due_premises (place, premises, deadline, opens, booked, duty, landlord, agent, engineer, outward) WHERE duty < 3;
 CREATE INDEX due_by_postcode
-    ON due_premises (postcode, deadline, opens, booked, duty, landlord, agent, engineer, outward) WHERE duty < 3;
+    ON due_premises (postcode, deadline, premises, opens, booked, duty, landlord, agent, engineer, outward) WHERE duty < 3;
 CREATE INDEX due_by_landlord_name
-    ON due_premises (landlord_name, deadline, opens, booked, duty, landlord, agent, engineer, outward) WHERE duty < 3;
+    ON due_premises (landlord_name, deadline, premises, opens, booked, duty, landlord, agent, engineer, outward) WHERE duty < 3;
 CREATE INDEX due_by_last_check
-    ON due_premises (last_check, deadline, opens, booked, duty, landlord, agent, engineer, outward) WHERE duty < 3;
+    ON due_premises (last_check, deadline, premises, opens, booked, duty, landlord, agent, engineer, outward) WHERE duty < 3;
 CREATE INDEX due_by_none ON due_premises (place, landlord, agent, outward) WHERE duty = 3;
 
 -- What deadlines ask of appliances, without reading the rest of them.

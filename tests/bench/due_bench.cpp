@@ -149,6 +149,7 @@ class DueBench {
             least = std::min(least, millisecondsOf(call));
         }
         static_cast<void>(bench::takeStatements());
+        std::printf("  %s: %.3f ms\n", name.c_str(), least);
         if (least > m_slowest) {
             m_slowest = least;
             m_which = name;

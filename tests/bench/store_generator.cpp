@@ -170,8 +170,10 @@ class Maker {
         m_file.put(lives);
         if (m_chance.below(10) < 7) {
             role(premises, lives.id, reg::RoleKind::HomeOwner);
-            m_file.put(reg::CheckPlan{{m_chance.id()}, premises, calendar::CheckDuty::OwnInterval, 0, {}});
-            m_isLet = false;
+            // lodgers, and now and then a workshop: each has a deadline
+            const auto duty = m_chance.oneIn(7) ? calendar::CheckDuty::OwnInterval : calendar::CheckDuty::Let;
+            m_file.put(reg::CheckPlan{{m_chance.id()}, premises, duty, 0, {}});
+            m_isLet = duty == calendar::CheckDuty::Let;
             return lives.name;
         }
         m_isLet = true;
@@ -434,7 +436,7 @@ void finishAsTheStoreDoes(const fs::path& path) {
 
 /// Another schema or another generator is another store.
 std::string nameOf(std::size_t premises, std::uint64_t seed) {
-    constexpr auto kGenerator = "3";
+    constexpr auto kGenerator = "4";
     std::string schema = kGenerator;
     for (const auto& migration : store::shippedMigrations()) {
         schema += record::sha256(migration.sql);

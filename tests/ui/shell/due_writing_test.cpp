@@ -1,0 +1,165 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/shell/due_writing.h"
+
+#include "tests/support/files.h"
+#include "tests/support/fixed_clock.h"
+
+#include <gmock/gmock.h>
+#include <stdexcept>
+
+namespace hearth::ui::shell {
+namespace {
+
+using ::testing::ElementsAre;
+using ::testing::HasSubstr;
+using ::testing::IsEmpty;
+using ::testing::SizeIs;
+
+template <class Value>
+Value needs(Result<Value> result) {
+    if (!result) {
+        throw std::runtime_error(std::string(codeText(result.error().code)));
+    }
+    if constexpr (!std::is_void_v<Value>) {
+        return std::move(*result);
+    }
+}
+
+calendar::Date onDay(const char* iso) {
+    return calendar::fromIso(iso).value();
+}
+
+/// Two flats of one landlord and one of another, all checked on 20 December 2025.
+class DueWriting : public ::testing::Test {
+  protected:
+    void SetUp() override {
+        reg::Firm firm;
+        firm.name = "Ember & Daughter";
+        firm.address = {"3 Smithy Lane", "", "Ashby", "QA1 1AA"};
+        firm.telephone = "01632 960000";
+        firm.email = "office@ember.example";
+        store = needs(store::Store::create(m_folder / "firm.hearth", firm, clock));
+        quill = landlord("Orla Quill", {"7 Weir Bank", "", "Zelby", "QZ9 9ZZ"});
+        ash = landlord("Ned Ash", {"1 Ash Row", "", "Ashby", "QA2 2BB"});
+        flat("1 Mill Lane", quill);
+        flat("2 Mill Lane", quill);
+        flat("3 Mill Lane", ash);
+    }
+    reg::PartyId landlord(const std::string& name, const reg::Address& address) {
+        reg::Party party;
+        party.id = {store->newId()};
+        party.name = name;
+        party.address = address;
+        needs(store->save(party));
+        return party.id;
+    }
+    void flat(const std::string& line1, reg::PartyId of) {
+        reg::Premises premises;
+        premises.id = {store->newId()};
+        premises.address = {line1, "", "Ashby", "QA1 1AA"};
+        needs(store->save(premises));
+        needs(store->save(reg::Role{{}, premises.id, of, reg::RoleKind::Landlord}));
+        needs(store->save(reg::EarlierCheck{{}, premises.id, {}, onDay("2025-12-20"), "", "", {}}));
+        flats.push_back(premises.id);
+    }
+    [[nodiscard]] static bool goOn(int /*done*/, int /*all*/) { return true; }
+
+  private:
+    hearth::testing::TempDir m_folder;
+
+  protected:
+    FixedClock clock = hearth::testing::fixedClock("2026-11-25", "09:46");
+    std::unique_ptr<store::Store> store;
+    words::Words english;
+    reg::PartyId quill;
+    reg::PartyId ash;
+    std::vector<reg::PremisesId> flats;
+    calendar::Date today = onDay("2026-11-25");
+};
+
+TEST_F(DueWriting, lettersComeInOneFileInTheOrderOfWhomTheyGoTo) {
+    const auto due = needs(store->remindersDue({}, today));
+    const auto written = needs(reminderLetters(*store, due, today, goOn));
+    ASSERT_THAT(written.letters, SizeIs(3));
+    EXPECT_EQ(written.letters.front().party, ash);  // Ashby comes before Zelby
+    EXPECT_EQ(written.letters.front().sentTo, "1 Ash Row, Ashby, QA2 2BB");
+    EXPECT_THAT(written.letters.front().text, HasSubstr("Dear Ned Ash"));
+    EXPECT_THAT(written.letters.front().text, HasSubstr("3 Mill Lane"));
+    const hearth::testing::TempDir folder;
+    hearth::testing::writeFile(folder / "letters.pdf", written.pdf);
+    const auto file = (folder / "letters.pdf").string();
+    EXPECT_THAT(hearth::testing::runCommand("qpdf --show-npages " + file).text, HasSubstr("3"));
+    const auto text = hearth::testing::runCommand("pdftotext -layout " + file + " -").text;
+    EXPECT_LT(text.find("Ned Ash"), text.find("Orla Quill"));
+    // what is kept is what the page says
+    needs(store->keepSent(written.letters));
+    EXPECT_EQ(needs(store->letters(ash)).front().text, written.letters.front().text);
+    EXPECT_THAT(needs(store->remindersDue({}, today)), IsEmpty());
+}
+
+TEST_F(DueWriting, aLetterSaysWhenTheCheckIsDueWhereTheFirmsTextAsksForIt) {
+    auto firm = needs(store->firm());
+    firm.reminderText = "Dear {customer}, the check at {premises} is due by {due}.";
+    needs(store->saveFirm(firm));
+    const auto due = needs(store->remindersFor({flats.front()}, today));
+    EXPECT_EQ(needs(reminderText(*store, due.front(), today)),
+              "Dear Orla Quill, the check at 1 Mill Lane, Ashby, QA1 1AA is due by "
+              "20\u00a0December\u00a02026.");
+}
+
+TEST_F(DueWriting, leavesOutWhoObjectedAndWhoWantsMail) {
+    auto party = needs(store->parties("Quill")).front();
+    party.reminderWithdrawn = onDay("2026-11-01");
+    needs(store->save(party));
+    const auto written = needs(reminderLetters(*store, needs(store->remindersDue({}, today)), today, goOn));
+    EXPECT_THAT(written.letters, SizeIs(1));
+    auto other = needs(store->parties("Ash")).front();
+    other.sendBy = reg::SendBy::Email;
+    other.email = "ned@ash.example";
+    needs(store->save(other));
+    const auto none = reminderLetters(*store, needs(store->remindersDue({}, today)), today, goOn);
+    ASSERT_FALSE(none);
+    EXPECT_EQ(none.error().code, ErrorCode::PdfNotWritten);
+    const auto stopped = reminderLetters(*store, needs(store->remindersFor(flats, today)), today,
+                                         [](int, int) { return false; });
+    ASSERT_FALSE(stopped);
+}
+
+TEST_F(DueWriting, aCalendarHasDeadlinesAndBookings) {
+    reg::Booking booking;
+    booking.premises = flats.front();
+    booking.date = onDay("2026-12-01");
+    booking.from = "09:30";
+    booking.until = "10:30";
+    const auto id = needs(store->book({booking})).front();
+    auto events = needs(dueEvents(*store, {}, clock, english));
+    ASSERT_THAT(events, SizeIs(4));
+    EXPECT_EQ(events.back().uid, "booking-" + id.text() + "@hearthledger");
+    EXPECT_EQ(events.back().sequence, 0);
+    EXPECT_EQ(events.back().from, "09:30");
+    EXPECT_EQ(events.front().date, onDay("2026-12-20"));
+    const auto before = events.front().sequence;
+    clock.advance(std::chrono::minutes(5));
+    needs(store->cancelBooking(id, "rang to say no"));
+    events = needs(dueEvents(*store, {}, clock, english));
+    EXPECT_TRUE(events.back().cancelled);
+    EXPECT_EQ(events.back().sequence, 1);
+    EXPECT_EQ(events.front().sequence, before + 5);
+    store::DueFilter filter;
+    filter.landlord = ash;
+    EXPECT_THAT(needs(dueEvents(*store, filter, clock, english)), SizeIs(1));
+}
+
+TEST_F(DueWriting, aListIsForOtherPrograms) {
+    const auto rows = dueRows(needs(allDue(*store, {}, today)));
+    ASSERT_THAT(rows, SizeIs(3));
+    EXPECT_EQ(rows.front().state, calendar::DueState::WindowOpen);
+    EXPECT_EQ(rows.front().deadline, onDay("2026-12-20"));
+    EXPECT_EQ(rows.front().lastCheck, onDay("2025-12-20"));
+    const auto pdf =
+        needs(summaryPdf(*store, needs(allDue(*store, {}, today)), "Orla Quill", today, english));
+    EXPECT_EQ(pdf.substr(0, 5), "%PDF-");
+}
+
+}  // namespace
+}  // namespace hearth::ui::shell
