@@ -126,7 +126,9 @@ Exit runBlank(const CommandLine& line, store::Store& store, const Desk& desk) {
     for (const auto& number : *numbers) {
         const QString path =
             QDir(*line.into).filePath(line.words.front() + u' ' + qstring(number) + QStringLiteral(".pdf"));
-        if (const auto written = writeBlank({*kind, *firm, number, *logo}, language, paper, path); !written) {
+        if (const auto written =
+                writeBlank({*kind, *firm, number, *logo, line.blocks}, language, paper, path);
+            !written) {
             return complain(written.error(), desk);
         }
         desk.console.say(path);

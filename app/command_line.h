@@ -55,6 +55,7 @@ struct CommandLine {
     std::optional<QString> of;          ///< --of PERSON
     bool all = false;                   ///< --all: superseded and void records too
     int copies = 1;                     ///< --copies N: of a blank, each with its own number
+    std::optional<int> blocks;          ///< --blocks N: appliances, rooms or situations on a blank
     int revision = 0;                   ///< --revision N: 0 is the newest
     bool demonstration = false;         ///< --demonstration: the demonstration firm's store
     bool unconfirmed = false;           ///< --unconfirmed: only rules that wait for the firm's own copy

@@ -2,6 +2,7 @@
 #include "app/command_table.h"
 
 #include "core/record/language.h"
+#include "ui/words/blank_words.h"
 
 #include <QCoreApplication>
 
@@ -99,6 +100,12 @@ std::vector<Option> issueOptions() {
     };
 }
 
+bool keepBlocks(CommandLine& line, const QString& value) {
+    bool isNumber = false;
+    line.blocks = value.toInt(&isNumber);
+    return isNumber && *line.blocks > 0 && *line.blocks <= ui::words::kMostOnBlank;
+}
+
 std::vector<Option> usualOptions() {
     return {
         {QLatin1String("store"), QLatin1String("FILE"),
@@ -117,6 +124,12 @@ std::vector<Option> usualOptions() {
         {QLatin1String("copies"), QLatin1String("N"),
          QT_TRANSLATE_NOOP("CommandLine", "so many blanks, each with a number of its own (200 at most)"),
          keepCopies},
+        {QLatin1String("blocks"), QLatin1String("N"),
+         QT_TRANSLATE_NOOP("CommandLine",
+                           "places for so many appliances and rooms, or situations of a notice, on each "
+                           "blank (6 at most); without "
+                           "it two, and one situation"),
+         keepBlocks},
         {QLatin1String("look"),
          {},
          QT_TRANSLATE_NOOP("CommandLine", "only look inside: change nothing"),
@@ -231,7 +244,8 @@ std::vector<Command> recordCommands() {
          QLatin1String("KIND --into FOLDER"),
          1,
          1,
-         {store, demonstration, QLatin1String("into"), QLatin1String("copies"), QLatin1String("wording")},
+         {store, demonstration, QLatin1String("into"), QLatin1String("copies"), QLatin1String("blocks"),
+          QLatin1String("wording")},
          QT_TRANSLATE_NOOP("CommandLine",
                            "writes numbered blanks to print and fill in by pen: warning_notice, "
                            "landlord_safety and so on; an unknown KIND lists them all")},

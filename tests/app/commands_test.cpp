@@ -247,6 +247,9 @@ TEST_F(CommandsTest, ABackupIsMadeBesideTheStoreLookedIntoAndRestored) {
     ASSERT_EQ(made.exitCode, 0) << made.error;
     const std::string backup = linesOf(made.out).at(0);
     ASSERT_TRUE(std::filesystem::exists(backup)) << backup;
+    const auto more = linesOf(run("blank landlord_safety --blocks 3" + into).out);
+    const auto text = hearth::testing::runCommand("pdftotext '" + more[0] + "' -").text;
+    EXPECT_THAT(text, ::testing::HasSubstr("Appliance 3 of 3"));
     const auto records = run("records").out;
     const std::string number = someRecord();
     for (const auto& line : linesOf(run("visits").out)) {  // the one that the record is of
@@ -341,6 +344,7 @@ TEST_F(CommandsTest, ABlankThatThereIsNotIsToldWhichThereAre) {
     EXPECT_EQ(unknown.exitCode, 1);
     EXPECT_THAT(unknown.error, HasSubstr("warning_notice"));
     EXPECT_EQ(run("blank warning_notice --copies 0 --into x").exitCode, 2);
+    EXPECT_EQ(run("blank owner_safety --blocks 7 --into x").exitCode, 2);
     EXPECT_EQ(run("blank warning_notice").exitCode, 2) << "it needs a folder";
 }
 

@@ -126,7 +126,7 @@ const char* sectionTitle(SubjectKind kind) {
         case SubjectKind::Test:
             return QT_TRANSLATE_NOOP("Words", "Test");
         case SubjectKind::Appliance:
-            return QT_TRANSLATE_NOOP("Words", "Appliance: one blank for each");
+            return QT_TRANSLATE_NOOP("Words", "Appliance");
         case SubjectKind::Room:
             return QT_TRANSLATE_NOOP("Words", "Room");
         case SubjectKind::Situation:
@@ -165,16 +165,59 @@ void addTableFor(const DocumentPage& page, const Requirement& wanted, Blocks& bl
     }
 }
 
+/// What a subject is asked for, in a row of blocks.
+struct SubjectPart {
+    SubjectKind subject = SubjectKind::Visit;
+    Blocks blocks;
+};
+
+/// A visit may have several of some, each to be written down for itself.
+int timesOf(const BlankInput& input, SubjectKind kind) {
+    constexpr int kUsual = 2;
+    if (kind == SubjectKind::Situation) {
+        // Elsewhere than on its notice one is rare enough.
+        return input.kind == RecordKind::WarningNotice ? input.subjects.value_or(1) : 1;
+    }
+    const bool comesInSeveral = kind == SubjectKind::Appliance || kind == SubjectKind::Room;
+    return comesInSeveral ? input.subjects.value_or(kUsual) : 1;
+}
+
+/// "Appliance 1 of 2": the title wherever the part names its subject.
+void numberPart(const DocumentPage& page, SubjectPart& part, int which, int of) {
+    const std::string title = page.text(sectionTitle(part.subject));
+    for (auto& block : part.blocks) {
+        if (auto* section = std::get_if<WriteIn>(&block); section != nullptr && section->title == title) {
+            section->title = page.text(QT_TRANSLATE_NOOP("Words", "%1 %2 of %3"),
+                                       {qstring(title), QString::number(which), QString::number(of)});
+        }
+    }
+}
+
+void addRepeated(const DocumentPage& page, const BlankInput& input, const std::vector<SubjectPart>& parts,
+                 Blocks& blocks) {
+    for (const auto& part : parts) {
+        const int times = timesOf(input, part.subject);
+        for (int which = 1; which <= times; ++which) {
+            SubjectPart one = part;
+            if (times > 1) {
+                numberPart(page, one, which, times);
+            }
+            std::move(one.blocks.begin(), one.blocks.end(), std::back_inserter(blocks));
+        }
+    }
+}
+
 /// Everything that the kind asks for, subject by subject as it asks.
-void addPlaces(const DocumentPage& page, Blocks& blocks) {
+std::vector<SubjectPart> placesFor(const DocumentPage& page) {
     const bool notice = page.input().kind == RecordKind::WarningNotice;
     WriteIn section;
     section.title = page.text(QT_TRANSLATE_NOOP("Words", "Who and where"));
     bool people = true;
     auto subject = SubjectKind::Visit;
+    std::vector<SubjectPart> parts(1);
     const auto close = [&] {
         if (!section.fields.empty()) {
-            blocks.emplace_back(std::move(section));
+            parts.back().blocks.emplace_back(std::move(section));
         }
         section = {};
     };
@@ -183,7 +226,7 @@ void addPlaces(const DocumentPage& page, Blocks& blocks) {
             const bool table = wanted.item == Item::RoomCo || wanted.field == Field::PipeOrVolume;
             if (table) {
                 close();
-                addTableFor(page, wanted, blocks);
+                addTableFor(page, wanted, parts.back().blocks);
                 section.title = page.text(sectionTitle(subject));
             }
             continue;
@@ -199,11 +242,13 @@ void addPlaces(const DocumentPage& page, Blocks& blocks) {
             section.title = page.text(sectionTitle(of));
             subject = of;
             people = false;
+            parts.push_back({of, {}});
         }
         section.fields.push_back(wanted.item ? itemPlace(page, *wanted.item)
                                              : fieldPlace(page, *wanted.field));
     }
     close();
+    return parts;
 }
 
 void addOutcome(const DocumentPage& page, Blocks& blocks) {
@@ -271,7 +316,7 @@ record::Document blankFor(const BlankInput& input, const Words& words) {
     document.revisionWord.clear();
     addOutcome(page, document.blocks);
     const auto before = static_cast<std::ptrdiff_t>(document.blocks.size());
-    addPlaces(page, document.blocks);
+    addRepeated(page, input, placesFor(page), document.blocks);
     if (input.kind == RecordKind::WarningNotice) {
         // What is wrong comes before who and where, as on the notice itself.
         std::rotate(document.blocks.begin() + before, document.blocks.begin() + before + 1,

@@ -21,7 +21,11 @@ struct BlankInput {
     const reg::Firm& firm;
     std::string number;  // of the blank itself; the record that is typed in from it takes its own
     std::optional<record::Logo> logo = {};
+    /// So many appliances and rooms, or on a notice situations, have a place on it; nothing: two of each, and
+    /// one situation.
+    std::optional<int> subjects = {};
 };
+inline constexpr int kMostOnBlank = 6;
 /// Ruled places for everything that a record of the kind asks for, in its order; choices as boxes to cross.
 /// It has no outcome, revision or digest: it is no record.
 [[nodiscard]] record::Document blankFor(const BlankInput& input, const Words& words);

@@ -7,7 +7,7 @@
 #include "ui/words/document_page.h"
 
 #include <algorithm>
-#include <gtest/gtest.h>
+#include <gmock/gmock.h>
 
 namespace hearth::ui::words {
 namespace {
@@ -99,6 +99,36 @@ TEST_P(Blank, IsTranslated) {
 const std::vector<RecordKind> kBlanks = blankKinds();
 INSTANTIATE_TEST_SUITE_P(Kinds, Blank, ::testing::ValuesIn(kBlanks),
                          [](const auto& kind) { return std::string(record::kindCode(kind.param)); });
+
+std::vector<std::string> titlesOf(const record::Document& document) {
+    std::vector<std::string> titles;
+    for (const auto& section : blocksOf<WriteIn>(document)) {
+        titles.push_back(section.title);
+    }
+    return titles;
+}
+
+TEST(BlankOfSeveral, HasAPlaceForEachOfThem) {
+    const reg::Firm firm;
+    const Words words;
+    const auto titles = [&](RecordKind kind, std::optional<int> subjects) {
+        return titlesOf(blankFor({kind, firm, "B-KTM-000012", {}, subjects}, words));
+    };
+    EXPECT_THAT(titles(RecordKind::LandlordSafety, {}),
+                ::testing::IsSupersetOf({"Appliance 1 of 2", "Appliance 2 of 2"}));
+    const auto one = titles(RecordKind::LandlordSafety, 1);
+    EXPECT_EQ(std::count(one.begin(), one.end(), "Appliance"), 1);
+    const auto four = titles(RecordKind::LandlordSafety, 4);
+    EXPECT_EQ(std::count(four.begin(), four.end(), "Appliance 4 of 4"), 1);
+    EXPECT_EQ(std::count(four.begin(), four.end(), "Room 4 of 4"), 1);
+    EXPECT_EQ(four.size(), one.size() + 6);
+    EXPECT_EQ(titles(RecordKind::WarningNotice, {}), titles(RecordKind::WarningNotice, 1));
+    const auto notice = titles(RecordKind::WarningNotice, 2);
+    EXPECT_EQ(std::count(notice.begin(), notice.end(), "Unsafe situation 2 of 2"), 1);
+    EXPECT_EQ(notice.back(), "Who and where");
+    EXPECT_EQ(titles(RecordKind::TightnessAndPurge, 3), titles(RecordKind::TightnessAndPurge, 1))
+        << "nothing of it comes in several";
+}
 
 TEST(BlankNotice, HasTheDangerInItsFrameAndBothClassesToCross) {
     const auto document = blankOfKind(RecordKind::WarningNotice);
