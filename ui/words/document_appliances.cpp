@@ -480,6 +480,7 @@ void addReadings(const DocumentPage& page, const reg::Appliance& appliance, Bloc
     auto table = combustionTable(page, reg::subject(appliance.id));
     if (!table.rows.empty()) {
         blocks.emplace_back(std::move(table));
+        addCombustionPlots(page, appliance, blocks);
     }
 }
 

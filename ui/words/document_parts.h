@@ -69,6 +69,7 @@ void addPictures(const DocumentPage& page, Blocks& blocks);
 /// Plots of what was read; no block where nothing can be drawn.
 void addTestPlots(const DocumentPage& page, const reg::Test& test, Blocks& blocks);
 void addRoomPlots(const DocumentPage& page, Blocks& blocks);
+void addCombustionPlots(const DocumentPage& page, const reg::Appliance& appliance, Blocks& blocks);
 // document_pipes.cpp
 /// The pipework drawn from its list; no block where there is no tree to see.
 void addPipeSketch(const DocumentPage& page, const std::string& title, Blocks& blocks);

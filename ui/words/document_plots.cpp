@@ -27,4 +27,8 @@ void addRoomPlots(const DocumentPage& page, Blocks& blocks) {
     addPlots(roomPlots(plotSource(page)), blocks);
 }
 
+void addCombustionPlots(const DocumentPage& page, const reg::Appliance& appliance, Blocks& blocks) {
+    addPlots(combustionPlots(plotSource(page), appliance.id), blocks);
+}
+
 }  // namespace hearth::ui::words

@@ -26,4 +26,9 @@ struct PlotSource {
 /// Carbon monoxide in rooms over time, a line for each place, with the levels that the findings rest on.
 [[nodiscard]] record::Plots roomPlots(const PlotSource& source);
 
+/// Combustion of an appliance at the highest and the lowest rate, before and after it was adjusted: ratio, CO
+/// and CO2, each against the limit or the maker's range that its findings rest on. What was not read at
+/// either rate has no plot.
+[[nodiscard]] record::Plots combustionPlots(const PlotSource& source, reg::ApplianceId appliance);
+
 }  // namespace hearth::ui::words
