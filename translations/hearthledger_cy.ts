@@ -3376,10 +3376,6 @@
         <translation>Prawf</translation>
     </message>
     <message>
-        <source>Appliance: one blank for each</source>
-        <translation>Cyfarpar: un ffurflen wag ar gyfer pob un</translation>
-    </message>
-    <message>
         <source>The visit</source>
         <translation>Yr ymweliad</translation>
     </message>
@@ -3394,6 +3390,10 @@
     <message>
         <source>Length (m)</source>
         <translation>Hyd (m)</translation>
+    </message>
+    <message>
+        <source>%1 %2 of %3</source>
+        <translation>%1 %2 o %3</translation>
     </message>
     <message>
         <source>Outcome as the engineer sees it</source>

@@ -3376,10 +3376,6 @@
         <translation>Badanie</translation>
     </message>
     <message>
-        <source>Appliance: one blank for each</source>
-        <translation>Urządzenie: osobny formularz dla każdego</translation>
-    </message>
-    <message>
         <source>The visit</source>
         <translation>Wizyta</translation>
     </message>
@@ -3394,6 +3390,10 @@
     <message>
         <source>Length (m)</source>
         <translation>Długość (m)</translation>
+    </message>
+    <message>
+        <source>%1 %2 of %3</source>
+        <translation>%1 %2 z %3</translation>
     </message>
     <message>
         <source>Outcome as the engineer sees it</source>

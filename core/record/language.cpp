@@ -27,13 +27,13 @@ bool isRecordLanguage(std::string_view code) {
     return std::find(kRecordLanguages.begin(), kRecordLanguages.end(), code) != kRecordLanguages.end();
 }
 
-std::string_view mainLanguage(std::string_view code) {
-    return code.substr(0, code.find('+'));
+std::string mainLanguage(std::string_view code) {
+    return std::string(code.substr(0, code.find('+')));
 }
 
-std::string_view languageBeside(std::string_view code) {
+std::string languageBeside(std::string_view code) {
     const auto at = code.find('+');
-    return at == std::string_view::npos ? std::string_view() : code.substr(at + 1);
+    return at == std::string_view::npos ? std::string() : std::string(code.substr(at + 1));
 }
 
 std::string languageFor(RecordKind kind, const reg::VisitFile& file) {

@@ -14,9 +14,9 @@ namespace hearth::record {
 [[nodiscard]] std::span<const std::string_view> recordLanguages();
 [[nodiscard]] bool isRecordLanguage(std::string_view code);
 /// "en" of "en+cy", "pl" of "pl": the document's language.
-[[nodiscard]] std::string_view mainLanguage(std::string_view code);
+[[nodiscard]] std::string mainLanguage(std::string_view code);
 /// "cy" of "en+cy"; empty where there is no second.
-[[nodiscard]] std::string_view languageBeside(std::string_view code);
+[[nodiscard]] std::string languageBeside(std::string_view code);
 
 /// The language that a record of a visit is issued in unless somebody chooses another: what whoever receives
 /// it prefers, else the firm's; an entry that the firm makes for itself is in the firm's. A code that no
