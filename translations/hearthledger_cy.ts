@@ -4,6 +4,98 @@
 <context>
     <name>Words</name>
     <message>
+        <source>meter not said</source>
+        <translation>mesurydd heb ei nodi</translation>
+    </message>
+    <message>
+        <source>goes on in the list below</source>
+        <translation>yn parhau yn y rhestr isod</translation>
+    </message>
+    <message>
+        <source>capped</source>
+        <translation>wedi’i gapio</translation>
+    </message>
+    <message>
+        <source>appliance taken away</source>
+        <translation>cyfarpar wedi’i dynnu ymaith</translation>
+    </message>
+    <message>
+        <source>appliance, kind not entered</source>
+        <translation>cyfarpar, math heb ei nodi</translation>
+    </message>
+    <message>
+        <source>drop not known</source>
+        <translation>cwymp anhysbys</translation>
+    </message>
+    <message>
+        <source>at least %1 lost at full load, fittings not said</source>
+        <translation>o leiaf %1 wedi’i golli ar lwyth llawn, ffitiadau heb eu nodi</translation>
+    </message>
+    <message>
+        <source>%1 lost at full load</source>
+        <translation>%1 wedi’i golli ar lwyth llawn</translation>
+    </message>
+    <message>
+        <source>the most</source>
+        <translation>y mwyaf</translation>
+    </message>
+    <message>
+        <source>at least %1 lost as timed</source>
+        <translation>o leiaf %1 wedi’i golli fel yr amserwyd</translation>
+    </message>
+    <message>
+        <source>%1 lost as timed</source>
+        <translation>%1 wedi’i golli fel yr amserwyd</translation>
+    </message>
+    <message>
+        <source>Dashed: not under test.</source>
+        <translation>Llinell doredig: ddim dan brawf.</translation>
+    </message>
+    <message>
+        <source>What is lost is worked out from sizes, lengths, fittings and flows by the law for smooth pipe; it was not measured. The limit stands with the findings.</source>
+        <translation>Cyfrifir yr hyn a gollir o feintiau, hydoedd, ffitiadau a llifoedd yn ôl y ddeddf ar gyfer pibell lefn; ni chafodd ei fesur. Mae’r terfyn gyda’r canfyddiadau.</translation>
+    </message>
+    <message>
+        <source>Ratio CO/CO₂</source>
+        <translation>Cymhareb CO/CO₂</translation>
+    </message>
+    <message>
+        <source>worked out</source>
+        <translation>wedi’i gyfrifo</translation>
+    </message>
+    <message>
+        <source>CO</source>
+        <translation>CO</translation>
+    </message>
+    <message>
+        <source>ppm</source>
+        <translation>ppm</translation>
+    </message>
+    <message>
+        <source>CO₂</source>
+        <translation>CO₂</translation>
+    </message>
+    <message>
+        <source>%</source>
+        <translation>%</translation>
+    </message>
+    <message>
+        <source>highest rate</source>
+        <translation>cyfradd uchaf</translation>
+    </message>
+    <message>
+        <source>lowest rate</source>
+        <translation>cyfradd isaf</translation>
+    </message>
+    <message>
+        <source>as left</source>
+        <translation>fel y’i gadawyd</translation>
+    </message>
+    <message>
+        <source>before it was adjusted</source>
+        <translation>cyn ei addasu</translation>
+    </message>
+    <message>
         <source>Let-by</source>
         <translation>Gollwng heibio</translation>
     </message>
@@ -38,10 +130,6 @@
     <message>
         <source>minutes since the first reading</source>
         <translation>munudau ers y darlleniad cyntaf</translation>
-    </message>
-    <message>
-        <source>ppm</source>
-        <translation>ppm</translation>
     </message>
     <message>
         <source>%1 January %2</source>
@@ -1206,10 +1294,6 @@
     <message>
         <source>off at the control valve</source>
         <translation>i ffwrdd wrth y falf reoli</translation>
-    </message>
-    <message>
-        <source>capped</source>
-        <translation>wedi’i gapio</translation>
     </message>
     <message>
         <source>no credit</source>
@@ -2552,10 +2636,6 @@
         <translation>Beth i’w wneud yn gyntaf</translation>
     </message>
     <message>
-        <source>appliance, kind not entered</source>
-        <translation>cyfarpar, math heb ei nodi</translation>
-    </message>
-    <message>
         <source>landlord’s</source>
         <translation>eiddo’r landlord</translation>
     </message>
@@ -2692,14 +2772,6 @@
         <translation>Hylosgi</translation>
     </message>
     <message>
-        <source>CO</source>
-        <translation>CO</translation>
-    </message>
-    <message>
-        <source>CO₂</source>
-        <translation>CO₂</translation>
-    </message>
-    <message>
         <source>O₂</source>
         <translation>O₂</translation>
     </message>
@@ -2714,14 +2786,6 @@
     <message>
         <source>before, lowest rate</source>
         <translation>cyn hynny, cyfradd isaf</translation>
-    </message>
-    <message>
-        <source>highest rate</source>
-        <translation>cyfradd uchaf</translation>
-    </message>
-    <message>
-        <source>lowest rate</source>
-        <translation>cyfradd isaf</translation>
     </message>
     <message>
         <source>—: not read, or not worked out.</source>

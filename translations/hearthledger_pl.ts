@@ -4,6 +4,98 @@
 <context>
     <name>Words</name>
     <message>
+        <source>meter not said</source>
+        <translation>nie podano gazomierza</translation>
+    </message>
+    <message>
+        <source>goes on in the list below</source>
+        <translation>ciąg dalszy w wykazie poniżej</translation>
+    </message>
+    <message>
+        <source>capped</source>
+        <translation>zaślepiony</translation>
+    </message>
+    <message>
+        <source>appliance taken away</source>
+        <translation>urządzenie usunięto</translation>
+    </message>
+    <message>
+        <source>appliance, kind not entered</source>
+        <translation>urządzenie, nie podano rodzaju</translation>
+    </message>
+    <message>
+        <source>drop not known</source>
+        <translation>spadek nieznany</translation>
+    </message>
+    <message>
+        <source>at least %1 lost at full load, fittings not said</source>
+        <translation>co najmniej %1 straty przy pełnym obciążeniu, nie podano kształtek</translation>
+    </message>
+    <message>
+        <source>%1 lost at full load</source>
+        <translation>%1 straty przy pełnym obciążeniu</translation>
+    </message>
+    <message>
+        <source>the most</source>
+        <translation>najwięcej</translation>
+    </message>
+    <message>
+        <source>at least %1 lost as timed</source>
+        <translation>co najmniej %1 straty przy zmierzonym przepływie</translation>
+    </message>
+    <message>
+        <source>%1 lost as timed</source>
+        <translation>%1 straty przy zmierzonym przepływie</translation>
+    </message>
+    <message>
+        <source>Dashed: not under test.</source>
+        <translation>Linia przerywana: niebadane.</translation>
+    </message>
+    <message>
+        <source>What is lost is worked out from sizes, lengths, fittings and flows by the law for smooth pipe; it was not measured. The limit stands with the findings.</source>
+        <translation>Strata jest obliczona ze średnic, długości, kształtek i przepływów według wzoru dla gładkiej rury; nie była mierzona. Granica jest podana przy ustaleniach.</translation>
+    </message>
+    <message>
+        <source>Ratio CO/CO₂</source>
+        <translation>Stosunek CO/CO₂</translation>
+    </message>
+    <message>
+        <source>worked out</source>
+        <translation>obliczone</translation>
+    </message>
+    <message>
+        <source>CO</source>
+        <translation>CO</translation>
+    </message>
+    <message>
+        <source>ppm</source>
+        <translation>ppm</translation>
+    </message>
+    <message>
+        <source>CO₂</source>
+        <translation>CO₂</translation>
+    </message>
+    <message>
+        <source>%</source>
+        <translation>%</translation>
+    </message>
+    <message>
+        <source>highest rate</source>
+        <translation>największa moc</translation>
+    </message>
+    <message>
+        <source>lowest rate</source>
+        <translation>najmniejsza moc</translation>
+    </message>
+    <message>
+        <source>as left</source>
+        <translation>po pozostawieniu</translation>
+    </message>
+    <message>
+        <source>before it was adjusted</source>
+        <translation>przed regulacją</translation>
+    </message>
+    <message>
         <source>Let-by</source>
         <translation>Przepuszczanie zaworu</translation>
     </message>
@@ -38,10 +130,6 @@
     <message>
         <source>minutes since the first reading</source>
         <translation>minuty od pierwszego odczytu</translation>
-    </message>
-    <message>
-        <source>ppm</source>
-        <translation>ppm</translation>
     </message>
     <message>
         <source>%1 January %2</source>
@@ -1206,10 +1294,6 @@
     <message>
         <source>off at the control valve</source>
         <translation>zamknięty zaworem głównym</translation>
-    </message>
-    <message>
-        <source>capped</source>
-        <translation>zaślepiony</translation>
     </message>
     <message>
         <source>no credit</source>
@@ -2552,10 +2636,6 @@
         <translation>Co zrobić najpierw</translation>
     </message>
     <message>
-        <source>appliance, kind not entered</source>
-        <translation>urządzenie, nie podano rodzaju</translation>
-    </message>
-    <message>
         <source>landlord’s</source>
         <translation>wynajmującego</translation>
     </message>
@@ -2692,14 +2772,6 @@
         <translation>Spalanie</translation>
     </message>
     <message>
-        <source>CO</source>
-        <translation>CO</translation>
-    </message>
-    <message>
-        <source>CO₂</source>
-        <translation>CO₂</translation>
-    </message>
-    <message>
         <source>O₂</source>
         <translation>O₂</translation>
     </message>
@@ -2714,14 +2786,6 @@
     <message>
         <source>before, lowest rate</source>
         <translation>przedtem, najmniejsza moc</translation>
-    </message>
-    <message>
-        <source>highest rate</source>
-        <translation>największa moc</translation>
-    </message>
-    <message>
-        <source>lowest rate</source>
-        <translation>najmniejsza moc</translation>
     </message>
     <message>
         <source>—: not read, or not worked out.</source>
