@@ -116,7 +116,9 @@ int monthsOf(const DueFacts& facts, int ownMonths) {
 
 std::optional<calendar::Deadline> deadlineOfItem(CheckDuty duty, const calendar::CheckedItem& history,
                                                  int months) {
-    if (duty == CheckDuty::None) {
+    // Where nobody said whether it is let, an installation alone makes no deadline: most are people's own
+    // homes.
+    if (duty == CheckDuty::None || (duty == CheckDuty::NotKnown && history.checks.empty())) {
         return std::nullopt;
     }
     if (duty != CheckDuty::OwnInterval) {  // where no duty was said, the strictest

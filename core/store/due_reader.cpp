@@ -137,12 +137,12 @@ class FactsReader {
                 byInstallation.emplace(row.uuid(0), facts);
             }
         });
-        m_db.query(
-            columns + "FROM appliances AS a WHERE " + standing + " ORDER BY a.installation, a.position, a.id",
-            {}, [&](const Columns& row) {
-                const auto found = byInstallation.find(row.uuid(0));
-                takeAppliance(found == byInstallation.end() ? nullptr : found->second, row);
-            });
+        m_db.query(columns + "FROM appliances AS a INDEXED BY appliances_for_due WHERE " + standing +
+                       " ORDER BY a.installation, a.position, a.id",
+                   {}, [&](const Columns& row) {
+                       const auto found = byInstallation.find(row.uuid(0));
+                       takeAppliance(found == byInstallation.end() ? nullptr : found->second, row);
+                   });
     }
 
     void readExtensions() {

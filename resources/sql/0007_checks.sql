@@ -110,4 +110,4 @@ CREATE INDEX due_by_last_check
 CREATE INDEX due_by_none ON due_premises (place, landlord, agent, outward) WHERE duty = 3;
 
 -- What deadlines ask of appliances, without reading the rest of them.
-CREATE INDEX appliances_for_due ON appliances (installation, position, owner, installed_on, removed_on);
+CREATE INDEX appliances_for_due ON appliances (installation, position, id, owner, installed_on, removed_on);
