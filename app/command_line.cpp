@@ -136,7 +136,8 @@ class Reader {
         if ((m_line.verb == Verb::NewKey || m_line.verb == Verb::Sign) && !m_line.passphrase) {
             return faulty(UsageFault::WordsMissing, QStringLiteral("--passphrase FILE"));
         }
-        if (m_line.verb == Verb::Collect && m_line.to.has_value() == m_line.into.has_value()) {
+        const bool wantsOneOfTwo = m_line.verb == Verb::Collect || m_line.verb == Verb::Calendar;
+        if (wantsOneOfTwo && m_line.to.has_value() == m_line.into.has_value()) {
             return m_line.to ? faulty(UsageFault::OptionNotHere, QStringLiteral("--into"))
                              : faulty(UsageFault::WordsMissing, QStringLiteral("--to FILE"));
         }

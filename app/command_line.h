@@ -34,6 +34,8 @@ enum class Verb {
     Export,
     MakeFrom,
     Blank,
+    Due,
+    Calendar,
     Help,
     Version
 };
@@ -53,6 +55,8 @@ struct CommandLine {
     std::optional<QString> from;        ///< --from DATE
     std::optional<QString> until;       ///< --until DATE
     std::optional<QString> of;          ///< --of PERSON
+    QStringList states;                 ///< --state STATE, as often as wanted
+    QString format;                     ///< --format text|csv|json; empty: text
     bool all = false;                   ///< --all: superseded and void records too
     int copies = 1;                     ///< --copies N: of a blank, each with its own number
     std::optional<int> blocks;          ///< --blocks N: appliances, rooms or situations on a blank

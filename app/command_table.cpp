@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/command_table.h"
 
+#include "app/due_table.h"
 #include "core/record/language.h"
 #include "ui/words/blank_words.h"
 
@@ -174,7 +175,9 @@ const std::vector<Option>& options() {
         const auto issuing = issueOptions();
         all.insert(all.end() - 1, issuing.begin(), issuing.end());
         const auto choice = choiceOptions();
+        const auto due = dueOptions();
         all.insert(all.end() - 1, choice.begin(), choice.end());  // help comes last
+        all.insert(all.end() - 1, due.begin(), due.end());
         return all;
     }();
     return kOptions;
@@ -409,8 +412,8 @@ std::vector<Command> storeCommands() {
 const std::vector<Command>& commands() {
     static const std::vector<Command> kCommands = [] {
         auto all = visitCommands();
-        for (const auto& more :
-             {recordCommands(), keyCommands(), ruleCommands(), exchangeCommands(), storeCommands()}) {
+        for (const auto& more : {recordCommands(), dueCommands(), keyCommands(), ruleCommands(),
+                                 exchangeCommands(), storeCommands()}) {
             all.insert(all.end(), more.begin(), more.end());
         }
         return all;

@@ -5,6 +5,7 @@
 #include "app/blank_command.h"
 #include "app/collect_command.h"
 #include "app/demo.h"
+#include "app/due_commands.h"
 #include "app/exchange_commands.h"
 #include "app/files.h"
 #include "app/findings_text.h"
@@ -244,6 +245,11 @@ Exit sayHealth(const std::filesystem::path& path, const Desk& desk) {
         desk.console.say(
             tr("  signatures: that of record %1 does NOT hold over its PDF").arg(qstring(record)));
     }
+    if (health->staleDue > 0) {
+        desk.console.say(tr("  checks due: %1 premises are listed otherwise than follows from their checks. "
+                            "Saying the firm's own interval anew works out all of them.")
+                             .arg(health->staleDue));
+    }
     for (const auto& record : health->outOfTime) {
         desk.console.say(tr("  clock: by it record %1 was issued before the one ahead of it. The computer's "
                             "clock had been set back; the order of the numbers counts.")
@@ -366,6 +372,10 @@ Exit runCommand(const CommandLine& line, const Desk& desk) {
             return runNewKey(line, desk);
         case Verb::Sign:
             return runSign(line, desk);
+        case Verb::Due:
+            return runDue(line, desk);
+        case Verb::Calendar:
+            return runCalendar(line, desk);
         case Verb::Blank:
             return runBlankFrom(line, desk);
         case Verb::Visits:

@@ -33,7 +33,14 @@ class StoreTarget : public exchange::ImportTarget {
         if (!visit) {
             return tl::unexpected(visit.error());
         }
-        return check.remark.text.empty() ? Result<void>() : m_store.saveEntry(check.remark);
+        if (!check.remark.text.empty()) {
+            if (auto kept = m_store.saveEntry(check.remark); !kept) {
+                return kept;
+            }
+        }
+        // What the deadline counts from.
+        return m_store.save(reg::EarlierCheck{
+            {}, check.visit.premises, {}, check.visit.date, {}, check.remark.text, check.visit.id});
     }
 
   private:

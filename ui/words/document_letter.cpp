@@ -63,7 +63,7 @@ reg::LetterValues letterValues(const DocumentInput& input, const Words& words) {
     if (const auto recipient = record::recipientOf(input.kind, input.file)) {
         values[Placeholder::Customer] = recipient->name;
     }
-    if (const auto due = checkDue(input.file)) {
+    if (const auto due = input.checkDue ? input.checkDue : checkDue(input.file)) {
         values[Placeholder::DateDue] = unparted(words.date(*due));
     }
     return values;
@@ -85,10 +85,6 @@ std::string textToFill(const DocumentInput& input, const Words& words) {
     const auto kind = letterKindOf(input.kind);
     const auto& own = firmsText(input.file.firm, kind);
     return own.empty() ? utf8(shippedLetter(words, kind)) : own;
-}
-
-Result<std::string> letterText(const DocumentInput& input, const Words& words) {
-    return reg::fillLetter(letterKindOf(input.kind), textToFill(input, words), letterValues(input, words));
 }
 
 record::LetterHead letterHead(const DocumentPage& page) {
@@ -121,6 +117,10 @@ record::LetterHead letterHead(const DocumentPage& page) {
 }
 
 }  // namespace
+
+Result<std::string> letterText(const DocumentInput& input, const Words& words) {
+    return reg::fillLetter(letterKindOf(input.kind), textToFill(input, words), letterValues(input, words));
+}
 
 Result<void> letterFault(const DocumentInput& input, const Words& words) {
     return record::isLetter(input.kind) ? letterText(input, words).map([](const std::string&) {})

@@ -26,6 +26,8 @@ struct DocumentInput {
     std::optional<record::Logo> logo = {};
     std::vector<record::PictureOf> pictures = {};
     const judging::VisitPipes* pipes = nullptr;  // none: the sketch of the pipes is without pressure drops
+    /// Of a letter: when the check is due, where no visit says so.
+    std::optional<calendar::Date> checkDue = {};
 };
 
 /// The record as it will stand on the page, in the words' language; number and revision are left to the
@@ -43,5 +45,8 @@ struct DocumentInput {
 /// Why a letter can't be written: LetterLacks for a placeholder with nothing to fill it, or what is wrong
 /// with the firm's text. Nothing for what is no letter.
 [[nodiscard]] Result<void> letterFault(const DocumentInput& input, const Words& words);
+
+/// What a letter says, word for word, as it stands in its document. Errors: as letterFault().
+[[nodiscard]] Result<std::string> letterText(const DocumentInput& input, const Words& words);
 
 }  // namespace hearth::ui::words

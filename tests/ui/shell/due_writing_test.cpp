@@ -103,7 +103,7 @@ TEST_F(DueWriting, aLetterSaysWhenTheCheckIsDueWhereTheFirmsTextAsksForIt) {
     needs(store->saveFirm(firm));
     const auto due = needs(store->remindersFor({flats.front()}, today));
     EXPECT_EQ(needs(reminderText(*store, due.front(), today)),
-              "Dear Orla Quill, the check at 1 Mill Lane, Ashby, QA1 1AA is due by "
+              "Dear Orla Quill, the check at 1 Mill Lane, Ashby QA1 1AA is due by "
               "20\u00a0December\u00a02026.");
 }
 

@@ -1,0 +1,193 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/due_commands.h"
+
+#include "app/files.h"
+#include "app/stores.h"
+#include "core/store/store.h"
+#include "ui/shell/due_writing.h"
+#include "ui/words/due_words.h"
+
+#include <QDir>
+#include <QFileInfo>
+
+#include <algorithm>
+
+namespace hearth::app {
+namespace {
+
+using calendar::DueState;
+using store::DueLine;
+using ui::words::qstring;
+
+/// The one landlord or agent that has the name; else says who there is.
+tl::expected<store::DueChoice, Exit> holderNamed(const std::vector<store::DueChoice>& holders,
+                                                 const QString& name, const Desk& desk) {
+    std::vector<store::DueChoice> found;
+    for (const auto& holder : holders) {
+        if (qstring(holder.name).compare(name, Qt::CaseInsensitive) == 0) {
+            found.push_back(holder);
+        }
+    }
+    if (found.size() == 1) {
+        return found.front();
+    }
+    desk.console.complain(found.empty() ? tr("No landlord or agent is called \"%1\". There are:").arg(name)
+                                        : tr("More than one is called \"%1\":").arg(name));
+    for (const auto& holder : found.empty() ? holders : found) {
+        desk.console.complain(qstring(holder.name));
+    }
+    return tl::unexpected(Exit::Refused);
+}
+
+tl::expected<store::DueFilter, Exit> dueFilterOf(const store::Store& store, const CommandLine& line,
+                                                 const Desk& desk) {
+    store::DueFilter filter;
+    filter.text = line.words.join(QLatin1Char(' ')).toStdString();
+    for (const auto& state : line.states) {
+        filter.states.push_back(*calendar::dueStateFromCode(state.toStdString()));
+    }
+    if (!line.of) {
+        return filter;
+    }
+    auto choices = store.dueChoices(desk.clock.today());
+    if (!choices) {
+        return tl::unexpected(complain(choices.error(), desk));
+    }
+    const auto landlords = choices->landlords.size();
+    auto holders = std::move(choices->landlords);
+    holders.insert(holders.end(), choices->agents.begin(), choices->agents.end());
+    const auto holder = holderNamed(holders, *line.of, desk);
+    if (!holder) {
+        return tl::unexpected(holder.error());
+    }
+    const auto end = holders.begin() + static_cast<std::ptrdiff_t>(landlords);
+    const bool isLandlord =
+        std::any_of(holders.begin(), end, [&](const store::DueChoice& one) { return one.id == holder->id; });
+    (isLandlord ? filter.landlord : filter.agent) = reg::PartyId{holder->id};
+    return filter;
+}
+
+QString dueText(const DueLine& line, const Desk& desk) {
+    QStringList parts{ui::words::dueState(desk.words, line.state)};
+    parts << (line.deadline ? tr("due by %1").arg(desk.words.shortDate(*line.deadline))
+                            : tr("nothing known to count from"));
+    if (line.latest) {
+        parts << tr("or as late as %1").arg(desk.words.shortDate(*line.latest));
+    }
+    if (line.booking) {
+        parts << tr("booked for %1").arg(desk.words.shortDate(line.booking->date));
+    }
+    QStringList place;
+    for (const auto* part : {&line.address.line1, &line.address.line2, &line.address.town}) {
+        if (!part->empty()) {
+            place << qstring(*part);
+        }
+    }
+    if (!line.landlordName.empty()) {
+        parts << qstring(line.landlordName);
+    }
+    return place.join(QStringLiteral(", ")) + QStringLiteral(": ") + parts.join(QStringLiteral(" · "));
+}
+
+/// What is to be written or said, by the file's ending or by --format.
+Result<std::string> dueBytes(const store::Store& store, const CommandLine& line,
+                             const std::vector<DueLine>& lines, const QString& form, const Desk& desk) {
+    if (form == QLatin1String("pdf")) {
+        const std::string whose = line.of ? line.of->toStdString() : std::string();
+        return ui::shell::summaryPdf(store, lines, whose, desk.clock.today(), desk.words);
+    }
+    if (form == QLatin1String("csv")) {
+        return exchange::dueCsv(ui::shell::dueRows(lines));
+    }
+    if (form == QLatin1String("json")) {
+        return exchange::dueJson(ui::shell::dueRows(lines));
+    }
+    QString text;
+    for (const auto& one : lines) {
+        text += dueText(one, desk) + QLatin1Char('\n');
+    }
+    return text.toStdString();
+}
+
+QString formOf(const CommandLine& line) {
+    if (!line.format.isEmpty()) {
+        return line.format;
+    }
+    return line.to ? QFileInfo(*line.to).suffix().toLower() : QString();
+}
+
+Result<void> writeEvents(const std::vector<exchange::CalendarEvent>& events, const CommandLine& line,
+                         const Desk& desk) {
+    const auto ifThere = line.replace ? IfThere::Replace : IfThere::Refuse;
+    if (line.to) {
+        const auto bytes = exchange::calendarOf(events, desk.clock.now());
+        return bytes ? writeFile(*line.to, *bytes, ifThere) : tl::unexpected(bytes.error());
+    }
+    if (auto made = makeFolder(*line.into); !made) {
+        return made;
+    }
+    for (const auto& event : events) {
+        const auto bytes = exchange::calendarOf({event}, desk.clock.now());
+        const QString name = qstring(event.uid.substr(0, event.uid.find('@'))) + QStringLiteral(".ics");
+        const auto written = bytes ? writeFile(QDir(*line.into).filePath(name), *bytes, IfThere::Replace)
+                                   : Result<void>(tl::unexpected(bytes.error()));
+        if (!written) {
+            return written;
+        }
+    }
+    return {};
+}
+
+}  // namespace
+
+Exit runDue(const CommandLine& line, const Desk& desk) {
+    const auto store = store::Store::open(storeOf(line), store::Access::WriteOrRead, desk.clock);
+    if (!store) {
+        return complain(store.error(), desk);
+    }
+    const auto filter = dueFilterOf(**store, line, desk);
+    if (!filter) {
+        return filter.error();
+    }
+    const auto lines = ui::shell::allDue(**store, *filter, desk.clock.today());
+    if (!lines) {
+        return complain(lines.error(), desk);
+    }
+    const auto bytes = dueBytes(**store, line, *lines, formOf(line), desk);
+    if (!bytes) {
+        return complain(bytes.error(), desk);
+    }
+    if (line.to) {
+        const auto written = writeFile(*line.to, *bytes, line.replace ? IfThere::Replace : IfThere::Refuse);
+        if (!written) {
+            return complain(written.error(), desk);
+        }
+    } else if (!bytes->empty()) {
+        desk.console.say(qstring(*bytes).trimmed());
+    }
+    const bool overdue = std::any_of(lines->begin(), lines->end(),
+                                     [](const DueLine& one) { return one.state == DueState::Overdue; });
+    return overdue ? Exit::Refused : Exit::Done;
+}
+
+Exit runCalendar(const CommandLine& line, const Desk& desk) {
+    const auto store = store::Store::open(storeOf(line), store::Access::WriteOrRead, desk.clock);
+    if (!store) {
+        return complain(store.error(), desk);
+    }
+    const auto filter = dueFilterOf(**store, line, desk);
+    if (!filter) {
+        return filter.error();
+    }
+    const auto events = ui::shell::dueEvents(**store, *filter, desk.clock, desk.words);
+    if (!events) {
+        return complain(events.error(), desk);
+    }
+    if (const auto written = writeEvents(*events, line, desk); !written) {
+        return complain(written.error(), desk);
+    }
+    desk.console.say(tr("Calendar entries written: %1").arg(events->size()));
+    return Exit::Done;
+}
+
+}  // namespace hearth::app

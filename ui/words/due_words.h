@@ -1,0 +1,37 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/calendar/due_state.h"
+#include "core/record/document.h"
+#include "core/register/model.h"
+#include "ui/words/words.h"
+
+#include <array>
+#include <optional>
+#include <vector>
+
+/// Words for checks due, in whatever language goes out.
+namespace hearth::ui::words {
+
+[[nodiscard]] QString dueState(const Words& words, calendar::DueState state);  // "overdue"
+
+/// A line of a landlord's or agent's summary.
+struct SummaryLine {
+    reg::Address address;
+    calendar::DueState state = calendar::DueState::NotKnown;
+    std::optional<calendar::Date> lastCheck;
+    std::optional<calendar::Date> deadline;
+    std::optional<calendar::Date> latest;  // not decided
+    std::optional<calendar::Date> booked;
+    std::string record;  // number of the newest that counts
+};
+struct Summary {
+    reg::Firm firm;
+    std::string whose;  // the landlord's or agent's name
+    calendar::Date today;
+    std::vector<SummaryLine> lines;
+};
+/// All their premises with states, dates and records, and how many stand where.
+[[nodiscard]] record::Document summaryDocument(const Words& words, const Summary& summary);
+
+}  // namespace hearth::ui::words
