@@ -158,4 +158,141 @@
         </translation>
     </message>
 </context>
+<context>
+    <name>DueText</name>
+    <message numerus="yes">
+        <source>%n day(s) overdue</source>
+        <translation>
+            <numerusform>%n day overdue</numerusform>
+            <numerusform>%n days overdue</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>in %n day(s)</source>
+        <translation>
+            <numerusform>in %n day</numerusform>
+            <numerusform>in %n days</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>hearth::ui::due::ActionPage</name>
+    <message numerus="yes">
+        <source>and %n more</source>
+        <translation>
+            <numerusform>and %n more</numerusform>
+            <numerusform>and %n more</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>hearth::ui::due::BookPage</name>
+    <message numerus="yes">
+        <source>%n booked for %1.</source>
+        <translation>
+            <numerusform>%n booked for %1.</numerusform>
+            <numerusform>%n booked for %1.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>and %n more</source>
+        <translation>
+            <numerusform>and %n more</numerusform>
+            <numerusform>and %n more</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>hearth::ui::due::CopyPage</name>
+    <message numerus="yes">
+        <source>%n premises made. Ctrl+Z takes them back.</source>
+        <translation>
+            <numerusform>%n premises made. Ctrl+Z takes it back.</numerusform>
+            <numerusform>%n premises made. Ctrl+Z takes them back.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n premises: %1 to %2.</source>
+        <translation>
+            <numerusform>%n premises: %1 to %2.</numerusform>
+            <numerusform>%n premises: %1 to %2.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>hearth::ui::due::DuePlace</name>
+    <message numerus="yes">
+        <source>%n premises written.</source>
+        <translation>
+            <numerusform>%n premises written.</numerusform>
+            <numerusform>%n premises written.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n premises chosen. What you do next is done for all of them.</source>
+        <translation>
+            <numerusform>%n premises chosen. What you do next is done for all of them.</numerusform>
+            <numerusform>%n premises chosen. What you do next is done for all of them.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>hearth::ui::due::RemindPage</name>
+    <message numerus="yes">
+        <source>%n letter(s)</source>
+        <translation>
+            <numerusform>%n letter</numerusform>
+            <numerusform>%n letters</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n letter(s) printed and kept.</source>
+        <translation>
+            <numerusform>%n letter printed and kept.</numerusform>
+            <numerusform>%n letters printed and kept.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n letter(s) written and kept.</source>
+        <translation>
+            <numerusform>%n letter written and kept.</numerusform>
+            <numerusform>%n letters written and kept.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n mail(s)</source>
+        <translation>
+            <numerusform>%n mail</numerusform>
+            <numerusform>%n mails</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n mail(s) begun and kept. Send them in your mail program.</source>
+        <translation>
+            <numerusform>%n mail begun and kept. Send it in your mail program.</numerusform>
+            <numerusform>%n mails begun and kept. Send them in your mail program.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n mail(s) will be opened one after the other in your mail program.</source>
+        <translation>
+            <numerusform>%n mail will be opened in your mail program.</numerusform>
+            <numerusform>%n mails will be opened one after the other in your mail program.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n not sent</source>
+        <translation>
+            <numerusform>%n not sent</numerusform>
+            <numerusform>%n not sent</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n sent before</source>
+        <translation>
+            <numerusform>%n sent before</numerusform>
+            <numerusform>%n sent before</numerusform>
+        </translation>
+    </message>
+</context>
 </TS>

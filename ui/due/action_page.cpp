@@ -3,7 +3,6 @@
 
 #include "ui/due/due_text.h"
 
-#include <QHBoxLayout>
 #include <QKeyEvent>
 
 #include <algorithm>
@@ -17,13 +16,12 @@ ActionPage::ActionPage(const DueContext& context, const QString& title, QWidget*
       m_sheet(new shell::Sheet(this)),
       m_title(shell::titleText(title, this)),
       m_below(shell::softText({}, this)),
-      m_buttons(new QHBoxLayout) {
+      m_buttons(new FlowLayout(nullptr, look::kGap)) {
     auto* box = new QVBoxLayout(this);
     box->setContentsMargins(2 * look::kGap, look::kGap, 2 * look::kGap, 0);
     box->addWidget(m_sheet);
     lines()->addWidget(m_title);
     lines()->addWidget(m_below);
-    m_buttons->setSpacing(look::kGap);
 }
 
 void ActionPage::setHead(const QString& title, const QString& below) {
@@ -47,7 +45,6 @@ void ActionPage::endPage() {
     back->showKey(tr("Esc"));
     connect(back, &QPushButton::clicked, this, [this] { finish({}); });
     m_buttons->addWidget(back);
-    m_buttons->addStretch(1);
     lines()->addLayout(m_buttons);
     lines()->addStretch(1);
     shell::orderTabs(this);

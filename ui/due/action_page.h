@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/store/due.h"
+#include "ui/due/flow_layout.h"
 #include "ui/shell/kit.h"
 #include "ui/shell/place.h"
 
@@ -10,8 +11,6 @@
 
 #include <optional>
 #include <vector>
-
-class QHBoxLayout;
 
 namespace hearth::ui::due {
 
@@ -54,7 +53,7 @@ class ActionPage : public QWidget {
     shell::Sheet* m_sheet;
     shell::Text* m_title;
     shell::Text* m_below;
-    QHBoxLayout* m_buttons;
+    FlowLayout* m_buttons;
 };
 
 /// Somebody who holds a role at premises, for a choice.

@@ -3,6 +3,7 @@
 
 #include "ui/due/due_text.h"
 
+#include <QRegularExpression>
 #include <QTime>
 
 namespace hearth::ui::due {
@@ -27,6 +28,16 @@ QString lineFor(const QString& address, const store::DueIfChecked& what, const w
 }
 
 }  // namespace
+
+std::optional<std::string> timeTyped(const QString& text) {
+    static const QRegularExpression hour(QStringLiteral("^\\d{1,2}$"));
+    const QString typed = text.trimmed();
+    const auto time = hour.match(typed).hasMatch() ? QTime(typed.toInt(), 0)
+                                                   : QTime::fromString(typed, QStringLiteral("HH:mm"));
+    return typed.isEmpty()  ? std::optional(std::string())
+           : time.isValid() ? std::optional(time.toString(QStringLiteral("HH:mm")).toStdString())
+                            : std::nullopt;
+}
 
 std::optional<std::string> timeAfter(const std::string& from, int minutes) {
     const auto time = QTime::fromString(qstring(from), QStringLiteral("HH:mm"));
@@ -145,8 +156,14 @@ std::optional<std::vector<reg::Booking>> BookPage::bookings() {
         return std::nullopt;
     }
     std::vector<reg::Booking> made;
-    std::string from = m_from->text().toStdString();
-    m_from->setProblem({});
+    const auto begins = timeTyped(m_from->text());
+    const auto ends = timeTyped(m_until->text());
+    m_from->setProblem(begins ? QString() : tr("Not a time: 9:30."));
+    m_until->setProblem(ends ? QString() : tr("Not a time: 9:30."));
+    if (!begins || !ends) {
+        return std::nullopt;
+    }
+    std::string from = *begins;
     for (const auto& premises : m_premises) {
         reg::Booking booking;
         booking.premises = premises;
@@ -156,7 +173,7 @@ std::optional<std::vector<reg::Booking>> BookPage::bookings() {
             booking.engineer = reg::EngineerId{*engineer};
         }
         booking.from = from;
-        booking.until = m_until->text().toStdString();
+        booking.until = *ends;
         if (!one) {
             booking.until.clear();
             if (!from.empty()) {

@@ -41,6 +41,8 @@ class BookPage : public ActionPage {
     shell::KeyButton* m_cancel = nullptr;
 };
 
+/// A time as kept: "9" and "9:30" are "09:00" and "09:30", nothing typed is empty; nothing for what is none.
+[[nodiscard]] std::optional<std::string> timeTyped(const QString& text);
 /// "09:30" and so many minutes: "10:15"; nothing beyond the day, or where the time can't be read.
 [[nodiscard]] std::optional<std::string> timeAfter(const std::string& from, int minutes);
 

@@ -147,4 +147,50 @@ QString storyTitle(const store::StoryEvent& event) {
     return DoingText::tr("Deadline of the next check");
 }
 
+namespace {
+
+QString attemptDetail(const store::StoryEvent& event) {
+    QStringList parts{qstring(event.by)};
+    parts << channelWord(reg::channelFromCode(event.code).value_or(reg::Channel::Other));
+    if (!event.title.empty()) {
+        parts << DoingText::tr("left: %1").arg(qstring(event.title));
+    }
+    if (!event.detail.empty()) {
+        parts << DoingText::tr("answer: %1").arg(qstring(event.detail));
+    }
+    parts.removeAll(QString());
+    return parts.join(QStringLiteral(", "));
+}
+
+}  // namespace
+
+QString storyDetail(const store::StoryEvent& event, const words::Words& words) {
+    using store::StoryKind;
+    const auto joined = [](QStringList parts) {
+        parts.removeAll(QString());
+        return parts.join(QStringLiteral(", ")).simplified();
+    };
+    switch (event.kind) {
+        case StoryKind::Record:
+            return event.detail.empty() ? QString() : DoingText::tr("revision %1").arg(qstring(event.detail));
+        case StoryKind::Check:
+        case StoryKind::WindowOpens:
+            return {};
+        case StoryKind::NoAccess:
+            return attemptDetail(event);
+        case StoryKind::Booking:
+            return joined({qstring(event.title), qstring(event.by), qstring(event.detail)});
+        case StoryKind::Situation:
+        case StoryKind::SituationStep:
+            return joined({qstring(event.title), qstring(event.detail), qstring(event.by)});
+        case StoryKind::Deadline: {
+            const auto latest = calendar::fromIso(event.detail);
+            return latest ? DoingText::tr("look again: perhaps only by %1").arg(words.shortDate(*latest))
+                          : QString();
+        }
+        default:
+            return joined({qstring(event.by), qstring(event.detail)});
+    }
+}
+
 }  // namespace hearth::ui::due

@@ -125,6 +125,7 @@ void CountChip::keyPressEvent(QKeyEvent* event) {
 }
 
 DueHead::DueHead(QWidget* parent) : QWidget(parent) {
+    setObjectName(QStringLiteral("dueHead"));
     auto* lines = new QVBoxLayout(this);
     lines->setContentsMargins(0, 0, 0, 0);
     lines->setSpacing(look::kGap);

@@ -1,10 +1,19 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/due/due_place.h"
 
+#include "ui/due/book_page.h"
+#include "ui/due/call_page.h"
+#include "ui/due/due_files.h"
 #include "ui/due/due_head.h"
 #include "ui/due/due_text.h"
 #include "ui/due/due_views.h"
+#include "ui/due/kept_page.h"
+#include "ui/due/overview_page.h"
+#include "ui/due/remind_page.h"
+#include "ui/due/story_page.h"
 #include "ui/shell/kit.h"
+#include "ui/shell/paper_choice.h"
+#include "ui/shell/saving.h"
 
 #include <QKeyEvent>
 #include <QStackedLayout>
@@ -44,10 +53,17 @@ void DuePlace::addList(QWidget* browse) {
     chosen->setObjectName(QStringLiteral("chosenText"));
     m_chosenText = chosen;
     lines->addWidget(chosen);
+    auto* bar =
+        new ActionBar({Action::Book, Action::NoAccess, Action::Call, Action::Remind, Action::RemindersDue,
+                       Action::Day, Action::Summary, Action::Overview, Action::Premises},
+                      !m_context.store.isReadOnly(), browse);
+    lines->addWidget(bar);
+    connect(bar, &ActionBar::asked, this, &DuePlace::act);
     connect(m_head, &DueHead::changed, this, &DuePlace::fill);
     connect(m_head, &DueHead::viewChosen, this, &DuePlace::chooseView);
     connect(m_head, &DueHead::saveAsked, this, &DuePlace::saveViewAs);
     connect(m_head, &DueHead::forgetAsked, this, &DuePlace::forgetShownView);
+    connect(m_list, &DueList::opened, this, [this](int row) { openStory(m_list->line(row).premises); });
     connect(m_list, &DueList::chosenChanged, this, &DuePlace::sayChosen);
 }
 
@@ -56,6 +72,9 @@ void DuePlace::refresh() {
         build();
     }
     fill();
+    if (m_story != nullptr && m_views->currentWidget() == m_story && !m_story->show(m_story->premises())) {
+        m_views->setCurrentIndex(0);
+    }
 }
 
 void DuePlace::failed(const Error& error) {
@@ -84,7 +103,181 @@ void DuePlace::fill() {
                              : tr("No premises with a check to be made yet. Premises with a landlord or an "
                                   "agent come here by themselves."));
     m_list->ask({m_head->filter(), m_head->sort(), today()}, count);
-    shell::orderTabs(this);
+    if (auto* browse = m_views->widget(0)) {
+        shell::orderTabs(browse);
+    }
+}
+
+template <class Page>
+Page* DuePlace::page(Page*& kept) {
+    if (kept == nullptr) {
+        kept = new Page(DueContext{m_context, m_due}, this);
+        m_views->addWidget(kept);
+        connect(kept, &ActionPage::closed, this, &DuePlace::backToList);
+        if constexpr (std::is_same_v<Page, StoryPage>) {
+            connect(kept, &StoryPage::asked, this, &DuePlace::act);
+        }
+        if constexpr (std::is_same_v<Page, OverviewPage>) {
+            connect(kept, &OverviewPage::landlordChosen, this, [this](reg::PartyId landlord) {
+                store::DueFilter filter;
+                filter.landlord = landlord;
+                m_head->show(filter, store::DueSort::Need, {});
+                backToList({});
+            });
+        }
+    }
+    return kept;
+}
+
+void DuePlace::bring(ActionPage* page) {
+    m_views->setCurrentWidget(page);
+    page->takeFocus();
+}
+
+void DuePlace::openStory(reg::PremisesId premises) {
+    auto* story = page(m_story);
+    if (story->show(premises)) {
+        m_fromStory = false;
+        bring(story);
+    }
+}
+
+/// Those that an action is for: of the story in view, or chosen in the list.
+std::vector<reg::PremisesId> DuePlace::meant() const {
+    return m_story != nullptr && m_views->currentWidget() == m_story
+               ? std::vector<reg::PremisesId>{m_story->premises()}
+               : m_list->chosen();
+}
+
+bool DuePlace::actOnMany(Action action, const std::vector<reg::PremisesId>& premises) {
+    switch (action) {
+        case Action::Book:
+            page(m_book)->show(premises);
+            bring(m_book);
+            return true;
+        case Action::NoAccess:
+            page(m_noAccess)->show(premises);
+            bring(m_noAccess);
+            return true;
+        case Action::Call:
+            page(m_call)->show(premises);
+            bring(m_call);
+            return true;
+        case Action::Remind:
+            page(m_remind)->showFor(premises);
+            bring(m_remind);
+            return true;
+        case Action::Earlier:
+            page(m_earlier)->show(premises.front());
+            bring(m_earlier);
+            return true;
+        case Action::Copy:
+            page(m_copy)->show(premises.front());
+            bring(m_copy);
+            return true;
+        default:
+            return false;
+    }
+}
+
+/// What is done with the list as a whole; false: it is done with premises.
+bool DuePlace::actOnAll(Action action) {
+    switch (action) {
+        case Action::RemindersDue:
+            page(m_remind)->showDue(m_head->filter());
+            bring(m_remind);
+            return true;
+        case Action::Overview:
+            page(m_overview)->show();
+            bring(m_overview);
+            return true;
+        case Action::Day:
+            page(m_day)->show();
+            bring(m_day);
+            return true;
+        case Action::Summary:
+            writeSummary();
+            return true;
+        default:
+            return false;
+    }
+}
+
+/// What the list shows, as it stands: filtered by a landlord it is that landlord's summary.
+void DuePlace::writeSummary() {
+    const QString title = tr("Summary of the list");
+    const auto lines = allLines(m_due, m_head->filter(), m_head->sort(), today());
+    const auto firm = m_context.store.firm();
+    if (!lines || !firm) {
+        m_context.dialogs.tell(this, title, m_context.words.error(lines ? firm.error() : lines.error()));
+        return;
+    }
+    const int how = m_context.dialogs.ask(this, title,
+                                          tr("All that the list shows, with states, dates and records. How?"),
+                                          {tr("As PDF"), tr("As a spreadsheet (CSV)")}, 0);
+    const auto path =
+        how == 0   ? m_context.dialogs.saveFile(this, title, tr("checks.pdf"), tr("PDF (*.pdf)"))
+        : how == 1 ? m_context.dialogs.saveFile(this, title, tr("checks.csv"), tr("Spreadsheet (*.csv)"))
+                   : std::nullopt;
+    if (!path) {
+        return;
+    }
+    Result<std::string> bytes = summaryCsv(*lines, today(), m_context.words);
+    if (how == 0) {
+        const bool ofOne = m_head->filter().landlord && !lines->empty();
+        const auto page =
+            summaryDocument(*firm, ofOne ? words::qstring(lines->front().landlordName) : QString(), *lines,
+                            today(), shell::firmsPaper(m_context.store), m_context.words);
+        bytes = paper::toPdf(page, {}).map([](const QByteArray& pdf) { return pdf.toStdString(); });
+    }
+    const auto written =
+        bytes ? shell::writeFile(*path, *bytes) : Result<void>(tl::unexpected<Error>(bytes.error()));
+    if (!written) {
+        m_context.dialogs.tell(this, tr("The summary was not written"),
+                               m_context.words.error(written.error()));
+        return;
+    }
+    m_context.navigator.say(tr("%n premises written.", nullptr, static_cast<int>(lines->size())));
+}
+
+void DuePlace::act(Action action) {
+    const bool fromStory = m_story != nullptr && m_views->currentWidget() == m_story;
+    if (actOnAll(action)) {
+        return;
+    }
+    const auto premises = meant();
+    if (premises.empty()) {
+        m_context.navigator.say(tr("Choose premises first."));
+        return;
+    }
+    m_fromStory = fromStory;
+    if (actOnMany(action, premises)) {
+        return;
+    }
+    if (action == Action::Premises) {
+        m_context.navigator.openPremises(premises.front());
+    } else if (action == Action::Visit) {
+        m_context.navigator.startVisit(premises.front());
+    }
+}
+
+void DuePlace::backToList(const QString& done) {
+    const bool wasStory = m_story != nullptr && m_views->currentWidget() == m_story;
+    if (m_fromStory && !wasStory && m_story->show(m_story->premises())) {
+        m_fromStory = false;
+        bring(m_story);
+    } else {
+        m_views->setCurrentIndex(0);
+        m_list->setFocus(Qt::OtherFocusReason);
+    }
+    fill();
+    if (!done.isEmpty()) {
+        m_context.navigator.say(done);
+    }
+}
+
+void DuePlace::commit() {
+    shell::commitField(this);
 }
 
 void DuePlace::sayChosen() {
@@ -134,7 +327,11 @@ void DuePlace::forgetShownView() {
 }
 
 void DuePlace::takeFocus() {
-    m_list->setFocus(Qt::OtherFocusReason);
+    if (auto* page = qobject_cast<ActionPage*>(m_views->currentWidget())) {
+        page->takeFocus();
+    } else {
+        m_list->setFocus(Qt::OtherFocusReason);
+    }
 }
 
 void DuePlace::takeFound() {
@@ -142,6 +339,7 @@ void DuePlace::takeFound() {
 }
 
 void DuePlace::search(const QString& text) {
+    m_views->setCurrentIndex(0);
     m_head->setText(text);
     fill();
 }

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/store/due.h"
+#include "ui/due/action_bar.h"
 #include "ui/due/due_list.h"
 #include "ui/shell/place.h"
 
@@ -9,7 +10,18 @@ class QStackedLayout;
 
 namespace hearth::ui::due {
 
+class ActionPage;
+class BookPage;
+class CallPage;
+class CopyPage;
+class DayPage;
 class DueHead;
+class EarlierPage;
+class NoAccessPage;
+class OverviewPage;
+class RemindPage;
+class StoryPage;
+struct DueContext;
 
 /// Which safety checks are due, and what is done about them: a list in which every premises has a strip of
 /// time, sorted by what needs doing next; the story of one; and what the office does with one or many.
@@ -22,6 +34,11 @@ class DuePlace : public shell::Place {
     [[nodiscard]] QString searchHint() const override { return tr("Narrow the list"); }
     [[nodiscard]] bool findsEverything() const override { return false; }
     void refresh() override;
+    void commit() override;
+    /// The story of these premises, over the list.
+    void openStory(reg::PremisesId premises);
+    /// As the button of that action does.
+    void act(Action action);
     void takeFocus() override;
     void takeFound() override;
     void search(const QString& text) override;
@@ -34,6 +51,14 @@ class DuePlace : public shell::Place {
     void addList(QWidget* browse);
     void fill();
     void sayChosen();
+    template <class Page>
+    [[nodiscard]] Page* page(Page*& kept);
+    void bring(ActionPage* page);
+    void backToList(const QString& done);
+    [[nodiscard]] std::vector<reg::PremisesId> meant() const;
+    [[nodiscard]] bool actOnAll(Action action);
+    void writeSummary();
+    [[nodiscard]] bool actOnMany(Action action, const std::vector<reg::PremisesId>& premises);
     void chooseView(const QString& name);
     void saveViewAs();
     void forgetShownView();
@@ -46,6 +71,16 @@ class DuePlace : public shell::Place {
     DueHead* m_head = nullptr;
     DueList* m_list = nullptr;
     QWidget* m_chosenText = nullptr;
+    StoryPage* m_story = nullptr;
+    BookPage* m_book = nullptr;
+    CallPage* m_call = nullptr;
+    NoAccessPage* m_noAccess = nullptr;
+    RemindPage* m_remind = nullptr;
+    EarlierPage* m_earlier = nullptr;
+    CopyPage* m_copy = nullptr;
+    OverviewPage* m_overview = nullptr;
+    DayPage* m_day = nullptr;
+    bool m_fromStory = false;  // a page that was opened there leads back there
 };
 
 }  // namespace hearth::ui::due

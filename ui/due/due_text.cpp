@@ -28,6 +28,13 @@ QString datesText(const std::vector<calendar::Date>& dates, const words::Words& 
     return texts.join(QStringLiteral(", "));
 }
 
+/// Without its year where that is this one.
+QString dayInYear(calendar::Date date, calendar::Date today, const words::Words& words) {
+    const QString text = words.shortDate(date);
+    const QString year = QStringLiteral(" %1").arg(static_cast<int>(date.year()));
+    return date.year() == today.year() && text.endsWith(year) ? text.chopped(year.size()) : text;
+}
+
 constexpr int kFarDays = 60;  // beyond these a date says more than a number of days
 
 }  // namespace
@@ -67,7 +74,7 @@ QString stepWord(NextStep step) {
         case NextStep::TryAgain:
             return DueText::tr("Try again, tell the landlord");
         case NextStep::TryAgainAndRecord:
-            return DueText::tr("Try again, evidence to the landlord");
+            return DueText::tr("Try again, send evidence");
         case NextStep::Attend:
             return DueText::tr("Attend");
         case NextStep::Nothing:
@@ -115,7 +122,7 @@ QString nextText(const store::DueLine& line, calendar::Date today, const words::
     const auto step = calendar::nextStep(line.state, static_cast<int>(line.attempts.size()));
     if (step == NextStep::Attend && line.booking) {
         return DueText::tr("Booked %1")
-            .arg(joinedFilled({words.shortDate(line.booking->date), qstring(line.booking->from)},
+            .arg(joinedFilled({dayInYear(line.booking->date, today, words), qstring(line.booking->from)},
                               QStringLiteral(", ")));
     }
     if (step == NextStep::Nothing && line.opens && *line.opens > today) {

@@ -36,5 +36,7 @@ namespace hearth::ui::due {
 [[nodiscard]] QString channelWord(reg::Channel channel);
 /// One line of the story: what happened.
 [[nodiscard]] QString storyTitle(const store::StoryEvent& event);
+/// By whom, when in the day, what was said or left: in one line.
+[[nodiscard]] QString storyDetail(const store::StoryEvent& event, const words::Words& words);
 
 }  // namespace hearth::ui::due

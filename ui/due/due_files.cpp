@@ -1,0 +1,226 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/due/due_files.h"
+
+#include "core/exchange/csv.h"
+#include "ui/due/due_text.h"
+
+#include <QCoreApplication>
+#include <QLocale>
+
+#include <algorithm>
+
+namespace hearth::ui::due {
+
+using words::qstring;
+
+namespace {
+
+struct DueFiles {
+    Q_DECLARE_TR_FUNCTIONS(DueFiles)
+};
+
+std::string utf8Of(const QString& text) {
+    return text.toStdString();
+}
+
+record::Document pageOf(const reg::Firm& firm, const char* kind, const QString& title, calendar::Date today,
+                        record::Paper paper, const words::Words& words) {
+    record::Document page;
+    page.kind = kind;
+    page.language = words.language().left(2).toStdString();
+    page.title = utf8Of(title);
+    page.firm = firm.name;
+    page.paper = paper;
+    page.issued = utf8Of(words.date(today));
+    page.pageWord = utf8Of(words.say("page %1 of %2"));
+    if (firm.demonstration) {
+        page.banner = utf8Of(DueFiles::tr("Demonstration: nothing here is real"));
+    }
+    return page;
+}
+
+QStringList summaryHeads() {
+    return {DueFiles::tr("Premises"),   DueFiles::tr("State"),       DueFiles::tr("Deadline"),
+            DueFiles::tr("Last check"), DueFiles::tr("Booked"),      DueFiles::tr("Letters"),
+            DueFiles::tr("No access"),  DueFiles::tr("What is next")};
+}
+
+QStringList summaryCells(const store::DueLine& line, calendar::Date today, const words::Words& words) {
+    const auto date = [&words](const std::optional<calendar::Date>& day) {
+        return day ? words.shortDate(*day) : QString();
+    };
+    QString deadline = date(line.deadline);
+    if (line.latest) {
+        deadline = DueFiles::tr("%1, perhaps %2").arg(deadline, date(line.latest));
+    }
+    return {oneLineOf(line.address),
+            stateWord(line.state),
+            deadline,
+            date(line.lastCheck),
+            line.booking ? bookingText(*line.booking, words) : QString(),
+            QString::number(line.letters.size()),
+            QString::number(line.attempts.size()),
+            nextText(line, today, words)};
+}
+
+std::vector<std::string> rowOf(const QStringList& cells) {
+    std::vector<std::string> row;
+    for (const auto& cell : cells) {
+        row.push_back(utf8Of(cell));
+    }
+    return row;
+}
+
+std::string csvRow(const QStringList& cells) {
+    std::vector<exchange::CsvCell> row;
+    for (const auto& cell : cells) {
+        row.push_back({utf8Of(cell)});
+    }
+    return exchange::csvLine(row);
+}
+
+}  // namespace
+
+Result<std::vector<store::DueLine>> allLines(const store::Due& due, const store::DueFilter& filter,
+                                             store::DueSort sort, calendar::Date today) {
+    constexpr int kAtOnce = 500;
+    std::vector<store::DueLine> lines;
+    while (true) {
+        auto page = due.duePage(filter, sort, today, static_cast<int>(lines.size()), kAtOnce);
+        if (!page) {
+            return page;
+        }
+        std::move(page->begin(), page->end(), std::back_inserter(lines));
+        if (static_cast<int>(page->size()) < kAtOnce) {
+            return lines;
+        }
+    }
+}
+
+std::string summaryCsv(const std::vector<store::DueLine>& lines, calendar::Date today,
+                       const words::Words& words) {
+    std::string text = csvRow(summaryHeads());
+    for (const auto& line : lines) {
+        text += csvRow(summaryCells(line, today, words));
+    }
+    return text;
+}
+
+record::Document summaryDocument(const reg::Firm& firm, const QString& whose,
+                                 const std::vector<store::DueLine>& lines, calendar::Date today,
+                                 record::Paper paper, const words::Words& words) {
+    auto page = pageOf(firm, "due_summary",
+                       whose.isEmpty() ? DueFiles::tr("Gas safety checks")
+                                       : DueFiles::tr("Gas safety checks: %1").arg(whose),
+                       today, paper, words);
+    record::FieldGrid counts;
+    counts.columns = 4;
+    for (const auto state : calendar::kDueStates) {
+        const auto count = std::count_if(lines.begin(), lines.end(),
+                                         [state](const store::DueLine& line) { return line.state == state; });
+        if (count > 0) {
+            counts.fields.push_back({utf8Of(stateWord(state)), {std::to_string(count)}});
+        }
+    }
+    page.blocks.emplace_back(std::move(counts));
+    record::Table table;
+    const std::vector<double> weights{3.0, 1.3, 1.3, 1.3, 1.8, 0.8, 0.8, 1.7};
+    const auto heads = summaryHeads();
+    for (int i = 0; i < heads.size(); ++i) {
+        table.columns.push_back(
+            {utf8Of(heads[i]), record::Align::Left, weights[static_cast<std::size_t>(i)]});
+    }
+    for (const auto& line : lines) {
+        table.rows.push_back(rowOf(summaryCells(line, today, words)));
+    }
+    page.blocks.emplace_back(std::move(table));
+    return page;
+}
+
+record::Document dayDocument(const reg::Firm& firm, const QString& engineer, calendar::Date day,
+                             const std::vector<store::DayStop>& stops, record::Paper paper,
+                             const words::Words& words) {
+    auto page = pageOf(firm, "day_sheet",
+                       engineer.isEmpty() ? DueFiles::tr("Day sheet, %1").arg(words.date(day))
+                                          : DueFiles::tr("Day sheet, %1: %2").arg(words.date(day), engineer),
+                       day, paper, words);
+    record::Table table;
+    table.columns = {{utf8Of(DueFiles::tr("Time")), record::Align::Left, 1.0},
+                     {utf8Of(DueFiles::tr("Premises")), record::Align::Left, 3.0},
+                     {utf8Of(DueFiles::tr("Landlord, agent")), record::Align::Left, 1.8},
+                     {utf8Of(DueFiles::tr("Deadline")), record::Align::Left, 1.2},
+                     {utf8Of(DueFiles::tr("Note")), record::Align::Left, 2.0}};
+    for (const auto& stop : stops) {
+        QStringList people{qstring(stop.line.landlordName), qstring(stop.line.agentName)};
+        people.removeAll(QString());
+        QString time = qstring(stop.booking.from);
+        if (!stop.booking.until.empty()) {
+            time += QStringLiteral(" – ") + qstring(stop.booking.until);
+        }
+        table.rows.push_back(rowOf({time.isEmpty() ? DueFiles::tr("any time") : time,
+                                    oneLineOf(stop.line.address), people.join(QStringLiteral(", ")),
+                                    stop.line.deadline ? words.shortDate(*stop.line.deadline) : QString(),
+                                    qstring(stop.booking.note)}));
+    }
+    table.toWrite = stops.empty() ? 0 : 2;
+    page.blocks.emplace_back(std::move(table));
+    return page;
+}
+
+QString monthName(const store::DueMonth& month, bool isOverdue) {
+    if (isOverdue) {
+        return DueFiles::tr("Overdue");
+    }
+    return QStringLiteral("%1 %2")
+        .arg(QLocale(QLocale::English).monthName(static_cast<int>(month.month), QLocale::ShortFormat))
+        .arg(month.year);
+}
+
+QString keptText(const store::DueKept& kept) {
+    if (kept.checks == 0) {
+        return DueFiles::tr("No check was held against a deadline in the last twelve months.");
+    }
+    return DueFiles::tr(
+               "Checks held against a deadline in the last twelve months: %1. In time, with the date kept: "
+               "%2. Early, so that the year began anew: %3. Late: %4. Let in at the first call: %5 of %6.")
+        .arg(kept.checks)
+        .arg(kept.inWindow)
+        .arg(kept.early)
+        .arg(kept.late)
+        .arg(kept.firstTimeAccess)
+        .arg(kept.rounds);
+}
+
+record::Document overviewDocument(const reg::Firm& firm, const store::DueOverview& overview,
+                                  calendar::Date today, record::Paper paper, const words::Words& words) {
+    auto page = pageOf(firm, "due_overview", DueFiles::tr("Checks due: overview"), today, paper, words);
+    record::Table months;
+    months.title = utf8Of(DueFiles::tr("Deadlines by month"));
+    months.columns = {{utf8Of(DueFiles::tr("Month")), record::Align::Left, 2.0},
+                      {utf8Of(DueFiles::tr("Due")), record::Align::Right, 1.0},
+                      {utf8Of(DueFiles::tr("Of these booked")), record::Align::Right, 1.0}};
+    for (std::size_t i = 0; i < overview.months.size(); ++i) {
+        const auto& month = overview.months[i];
+        months.rows.push_back(
+            rowOf({monthName(month, i == 0), QString::number(month.due), QString::number(month.booked)}));
+    }
+    page.blocks.emplace_back(std::move(months));
+    page.blocks.emplace_back(record::Paragraph{utf8Of(DueFiles::tr("How deadlines were kept")),
+                                               utf8Of(keptText(overview.kept)), false});
+    record::Table landlords;
+    landlords.title = utf8Of(DueFiles::tr("By landlord"));
+    landlords.columns = {{utf8Of(DueFiles::tr("Landlord")), record::Align::Left, 3.0},
+                         {utf8Of(DueFiles::tr("Premises")), record::Align::Right, 1.0},
+                         {utf8Of(DueFiles::tr("Overdue")), record::Align::Right, 1.0},
+                         {utf8Of(DueFiles::tr("Open")), record::Align::Right, 1.0},
+                         {utf8Of(DueFiles::tr("Booked")), record::Align::Right, 1.0}};
+    for (const auto& one : overview.landlords) {
+        landlords.rows.push_back(
+            rowOf({qstring(one.name), QString::number(one.premises), QString::number(one.overdue),
+                   QString::number(one.open), QString::number(one.booked)}));
+    }
+    page.blocks.emplace_back(std::move(landlords));
+    return page;
+}
+
+}  // namespace hearth::ui::due

@@ -1,0 +1,123 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/due/reminder_letter.h"
+
+#include "core/record/kind.h"
+#include "core/register/letter_text.h"
+#include "ui/due/due_text.h"
+#include "ui/paper/merging.h"
+#include "ui/shell/saving.h"
+#include "ui/words/letter_words.h"
+
+#include <QCoreApplication>
+
+namespace hearth::ui::due {
+
+using reg::Placeholder;
+using words::qstring;
+
+namespace {
+
+struct ReminderLetter {
+    Q_DECLARE_TR_FUNCTIONS(ReminderLetter)
+};
+
+/// A date or a number that no end of a line parts.
+std::string unbroken(QString text) {
+    return text.replace(u' ', QChar::Nbsp).toStdString();
+}
+
+reg::LetterValues reminderValues(const reg::Firm& firm, const store::Reminder& reminder, calendar::Date today,
+                                 const words::Words& words) {
+    return {{Placeholder::Customer, reminder.party ? reminder.party->name : std::string()},
+            {Placeholder::Premises, oneLineOf(reminder.address).toStdString()},
+            {Placeholder::DateDue, unbroken(words.date(reminder.deadline))},
+            {Placeholder::Today, unbroken(words.date(today))},
+            {Placeholder::Firm, firm.name},
+            {Placeholder::Telephone, unbroken(qstring(firm.telephone))},
+            {Placeholder::Email, firm.email},
+            {Placeholder::Registration, firm.registrationNumber}};
+}
+
+std::vector<std::string> addressLinesOf(const std::string& name, const reg::Address& address) {
+    std::vector<std::string> lines{name};
+    for (const auto* line : {&address.line1, &address.line2, &address.town, &address.postcode}) {
+        if (!line->empty()) {
+            lines.push_back(*line);
+        }
+    }
+    return lines;
+}
+
+record::LetterHead headOf(const reg::Firm& firm, const store::Reminder& reminder, const QString& subject,
+                          const QString& date) {
+    record::LetterHead head;
+    QStringList reached;
+    for (const auto* part : {&firm.telephone, &firm.email}) {
+        if (!part->empty()) {
+            reached << qstring(*part);
+        }
+    }
+    if (!firm.registrationNumber.empty()) {
+        reached << ReminderLetter::tr("registration %1").arg(qstring(firm.registrationNumber));
+    }
+    head.sender = {firm.name, oneLineOf(firm.address).toStdString(),
+                   reached.join(QStringLiteral(" · ")).toStdString()};
+    head.recipient =
+        addressLinesOf(reminder.party ? reminder.party->name : std::string(), reminder.recipient);
+    head.date = date.toStdString();
+    head.subject = subject.toStdString();
+    return head;
+}
+
+}  // namespace
+
+Result<WordedReminder> wordReminder(const reg::Firm& firm, const store::Reminder& reminder,
+                                    calendar::Date today, record::Paper paper, const words::Words& words) {
+    constexpr auto kKind = reg::LetterKind::Reminder;
+    const std::string wording =
+        firm.reminderText.empty() ? words::shippedLetter(words, kKind).toStdString() : firm.reminderText;
+    const auto text = reg::fillLetter(kKind, wording, reminderValues(firm, reminder, today, words));
+    if (!text) {
+        return tl::unexpected<Error>(text.error());
+    }
+    WordedReminder worded;
+    worded.subject = ReminderLetter::tr("Gas safety check at %1").arg(oneLineOf(reminder.address));
+    worded.text = *text;
+    auto& document = worded.document;
+    document.kind = std::string(record::kindCode(record::RecordKind::ReminderLetter));
+    document.language = words.language().left(2).toStdString();
+    document.title = worded.subject.toStdString();
+    document.firm = firm.name;
+    document.paper = paper;
+    document.issued = words.date(today).toStdString();
+    document.pageWord = words.say("page %1 of %2").toStdString();
+    if (firm.demonstration) {
+        document.banner = ReminderLetter::tr("Demonstration: not a real letter").toStdString();
+    }
+    document.blocks.emplace_back(headOf(firm, reminder, worded.subject, words.date(today)));
+    document.blocks.emplace_back(record::Paragraph{{}, *text, false});
+    return worded;
+}
+
+Result<void> writeLetters(const std::vector<WordedReminder>& letters, const QString& path,
+                          const words::Words& words) {
+    std::size_t at = 0;
+    const paper::NextPdf next = [&]() -> Result<std::optional<paper::PdfPart>> {
+        if (at == letters.size()) {
+            return std::nullopt;
+        }
+        const auto& letter = letters[at++];
+        const auto pdf = paper::toPdf(letter.document, {});
+        if (!pdf) {
+            return tl::unexpected<Error>(pdf.error());
+        }
+        const auto& head = std::get<record::LetterHead>(letter.document.blocks.front());
+        return paper::PdfPart{head.recipient.front() + ": " + head.subject, pdf->toStdString()};
+    };
+    const paper::MergedHead head{ReminderLetter::tr("Reminders").toStdString(),
+                                 words.language().left(2).toStdString()};
+    return shell::writeFile(path,
+                            [&](const shell::FileSink& sink) { return paper::mergePdfs(head, next, sink); });
+}
+
+}  // namespace hearth::ui::due
