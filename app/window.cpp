@@ -2,6 +2,7 @@
 #include "app/window.h"
 
 #include "app/issue.h"
+#include "ui/due/due_place.h"
 #include "ui/firm/firm_place.h"
 #include "ui/premises/premises_place.h"
 #include "ui/records/records_place.h"
@@ -23,8 +24,9 @@ std::unique_ptr<ui::shell::MainWindow> makeMainWindow(store::Store& store, const
                          surroundings.settings, surroundings.restore});
     const auto& context = window->context();
     window->setPlaces({new ui::visit::VisitsPlace(context), new ui::premises::PremisesPlace(context),
-                       new ui::records::RecordsPlace(context), new ui::rules::RuleBookPlace(context),
-                       new ui::firm::FirmPlace(context), new ui::workings::WorkingsPlace(context)});
+                       new ui::due::DuePlace(context, store), new ui::records::RecordsPlace(context),
+                       new ui::rules::RuleBookPlace(context), new ui::firm::FirmPlace(context),
+                       new ui::workings::WorkingsPlace(context)});
     return window;
 }
 

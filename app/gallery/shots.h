@@ -27,7 +27,7 @@ struct Shot {
 };
 
 /// The main window's places, in the order of its bar.
-enum Places { kVisits, kPremises, kRecords, kRuleBook, kFirm, kWorkings };
+enum Places { kVisits, kPremises, kDue, kRecords, kRuleBook, kFirm, kWorkings };
 
 /// The sheet of that visit at that part.
 void showPart(Scene& scene, reg::VisitId visit, ui::visit::PartKind part);

@@ -65,13 +65,13 @@ TEST_F(WindowTest, HasAllItsPlaces) {
     const auto window = makeMainWindow(***store, surroundings());
     window->show();
     QStringList titles;
-    for (int i = 0; i < 5; ++i) {
+    for (int i = 0; i < 6; ++i) {
         window->showPlace(i);
         titles << window->placeInView()->title();
     }
     EXPECT_EQ(titles,
-              (QStringList{QStringLiteral("Visits"), QStringLiteral("Premises"), QStringLiteral("Records"),
-                           QStringLiteral("Rule book"), QStringLiteral("Firm")}));
+              (QStringList{QStringLiteral("Visits"), QStringLiteral("Premises"), QStringLiteral("Checks due"),
+                           QStringLiteral("Records"), QStringLiteral("Rule book"), QStringLiteral("Firm")}));
     EXPECT_THAT(textsOf(*window).toStdString(), HasSubstr("nothing here is real"));
 }
 

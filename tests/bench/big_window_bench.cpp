@@ -151,7 +151,7 @@ int runChild(int argc, char** argv) {
     const Painted paint(*window);
     std::fputs("painted\n", stdout);
     std::fflush(stdout);
-    for (int place = 0; place < 4; ++place) {
+    for (int place = 0; place < 5; ++place) {
         window->showPlace(place);
         settle(*window);
     }
