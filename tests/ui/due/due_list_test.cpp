@@ -209,7 +209,7 @@ TEST_F(DueListTest, theStripMovesAndZoomsByKeys) {
               calendar::daysBetween(before.first, before.last));
 }
 
-TEST_F(DueListTest, anEmptyListSaysWhyAndAFailureToo) {
+TEST_F(DueListTest, anEmptyListHasNothingToChoose) {
     start();
     EXPECT_EQ(list()->count(), 0);
     press(Qt::Key_Down);
