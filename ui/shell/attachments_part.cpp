@@ -2,6 +2,7 @@
 #include "ui/shell/attachments_part.h"
 
 #include "core/exchange/picture.h"
+#include "core/store/record_pictures.h"
 #include "ui/shell/line_list.h"
 
 #include <QApplication>
@@ -88,7 +89,9 @@ AttachmentsPart::AttachmentsPart(const Context& context, const QString& nameCont
           tr("No pictures or papers yet."), this)),
       m_preview(new QLabel(this)),
       m_note(input::makeTextEditor(this)),
-      m_keepPlace(new QCheckBox(tr("Keep in pictures where they were taken"), this)) {
+      m_keepPlace(new QCheckBox(tr("Keep in pictures where they were taken"), this)),
+      m_inRecord(new QCheckBox(tr("Show it in this visit's records"), this)),
+      m_readOnly(context.store.isReadOnly()) {
     auto* lines = new QVBoxLayout(this);
     lines->setContentsMargins(0, 0, 0, 0);
     lines->setSpacing(look::kGap);
@@ -99,10 +102,19 @@ AttachmentsPart::AttachmentsPart(const Context& context, const QString& nameCont
     lines->addWidget(m_preview, 0, Qt::AlignLeft);
     m_note->setLabel(tr("What it shows"), nameContext);
     m_note->setObjectName(QStringLiteral("attachmentNote"));
-    m_note->setReadOnly(m_context.store.isReadOnly());
     lines->addWidget(m_note);
+    m_inRecord->setObjectName(QStringLiteral("inRecord"));
+    lines->addWidget(m_inRecord);
     makeButtons(lines);
-    setAcceptDrops(!m_context.store.isReadOnly());
+    if (!nameContext.isEmpty()) {
+        for (QAbstractButton* button : findChildren<QAbstractButton*>()) {
+            const QString own =
+                button->accessibleName().isEmpty() ? button->text() : button->accessibleName();
+            button->setAccessibleName(nameContext + QStringLiteral(", ") + own);
+        }
+    }
+    setReadOnly(m_readOnly);
+    connect(m_inRecord, &QCheckBox::clicked, this, &AttachmentsPart::chooseForRecord);
     connect(m_list, &LineList::moved, this, &AttachmentsPart::showCurrent);
     connect(m_list, &LineList::opened, this, &AttachmentsPart::open);
     keepOnCommit(m_note, m_context.words, [this](const QString& text) -> Result<void> {
@@ -134,7 +146,6 @@ void AttachmentsPart::makeButtons(QVBoxLayout* lines) {
     m_keepPlace->setObjectName(QStringLiteral("keepPlace"));
     m_keepPlace->setToolTip(tr("Otherwise the position is taken out of a picture before it is kept."));
     lines->addWidget(m_keepPlace);
-    m_add->setEnabled(!m_context.store.isReadOnly());
     connect(m_add, &QPushButton::clicked, this, &AttachmentsPart::chooseFiles);
     connect(m_open, &QPushButton::clicked, this, &AttachmentsPart::open);
     connect(m_remove, &QPushButton::clicked, this, &AttachmentsPart::remove);
@@ -146,6 +157,33 @@ void AttachmentsPart::show(const std::string& ownerTable, const UuidBytes& owner
     refresh();
 }
 
+void AttachmentsPart::showOnVisit(const std::string& ownerTable, const UuidBytes& owner, reg::VisitId visit) {
+    m_visit = visit;
+    show(ownerTable, owner);
+}
+
+void AttachmentsPart::setReadOnly(bool readOnly) {
+    m_readOnly = readOnly || m_context.store.isReadOnly();
+    m_note->setReadOnly(m_readOnly);
+    m_add->setEnabled(!m_readOnly);
+    m_remove->setEnabled(!m_readOnly);
+    m_inRecord->setEnabled(!m_readOnly);
+    setAcceptDrops(!m_readOnly);
+}
+
+void AttachmentsPart::chooseForRecord(bool shown) {
+    const auto* attachment = current();
+    if (attachment == nullptr || !m_visit) {
+        return;
+    }
+    const auto kept =
+        m_context.store.showInRecords(attachment->id, shown ? m_visit : std::optional<reg::VisitId>());
+    if (!kept) {
+        m_context.dialogs.tell(this, tr("It was not changed"), m_context.words.error(kept.error()));
+    }
+    refresh();
+}
+
 void AttachmentsPart::refresh() {
     const auto kept = m_context.store.attachmentsOf(m_owner);
     m_kept = kept.value_or(std::vector<reg::Attachment>());
@@ -154,6 +192,9 @@ void AttachmentsPart::refresh() {
     lines.reserve(m_kept.size());
     for (const auto& attachment : m_kept) {
         lines.push_back(lineOf(attachment, m_context));
+        if (m_visit && attachment.inRecordOf == m_visit) {
+            lines.back().right = tr("in the record");
+        }
     }
     m_list->setLines(std::move(lines));
     showCurrent();
@@ -168,8 +209,10 @@ void AttachmentsPart::showCurrent() {
     const auto* attachment = current();
     m_open->setVisible(attachment != nullptr);
     m_remove->setVisible(attachment != nullptr);
-    m_remove->setEnabled(!m_context.store.isReadOnly());
     m_note->setVisible(attachment != nullptr);
+    const bool canShow = m_visit && attachment != nullptr && store::isPicture(*attachment);
+    m_inRecord->setVisible(canShow);
+    m_inRecord->setChecked(canShow && attachment->inRecordOf == m_visit);
     m_preview->setPixmap({});
     if (attachment != nullptr) {
         m_note->setText(qstring(attachment->note));
@@ -258,6 +301,8 @@ void AttachmentsPart::addFrom(const QMimeData& data) {
         m_context.dialogs.tell(this, tr("The picture was not added"), m_context.words.error(kept.error()));
     }
     refresh();
+    m_list->setCurrentRow(m_list->count() - 1);
+    showCurrent();
 }
 
 void AttachmentsPart::open() {
@@ -299,7 +344,7 @@ void AttachmentsPart::dropEvent(QDropEvent* event) {
 }
 
 bool AttachmentsPart::eventFilter(QObject* watched, QEvent* event) {
-    if (event->type() == QEvent::KeyPress && !m_context.store.isReadOnly()) {
+    if (event->type() == QEvent::KeyPress && !m_readOnly) {
         const auto* key = static_cast<QKeyEvent*>(event);
         if (key->matches(QKeySequence::Paste)) {
             addFrom(*QApplication::clipboard()->mimeData());

@@ -7,6 +7,8 @@
 
 #include <QStringList>
 
+#include <optional>
+
 class QCheckBox;
 class QMimeData;
 
@@ -22,6 +24,9 @@ class AttachmentsPart : public QWidget {
     /// `nameContext` goes before the accessible names where several stand in one window.
     AttachmentsPart(const Context& context, const QString& nameContext, QWidget* parent);
     void show(const std::string& ownerTable, const UuidBytes& owner);
+    /// The same on a visit, whose records can show the pictures.
+    void showOnVisit(const std::string& ownerTable, const UuidBytes& owner, reg::VisitId visit);
+    void setReadOnly(bool readOnly);
     /// Adds files; what can't be kept is told, the others are kept.
     void addFiles(const QStringList& paths);
 
@@ -37,6 +42,7 @@ class AttachmentsPart : public QWidget {
     [[nodiscard]] Result<void> addOne(const QString& name, const QByteArray& bytes);
     void refresh();
     void showCurrent();
+    void chooseForRecord(bool shown);
     void open();
     void remove();
     [[nodiscard]] const reg::Attachment* current() const;
@@ -49,6 +55,9 @@ class AttachmentsPart : public QWidget {
     QLabel* m_preview;
     input::Editor* m_note;
     QCheckBox* m_keepPlace;
+    QCheckBox* m_inRecord;
+    std::optional<reg::VisitId> m_visit;
+    bool m_readOnly;
     KeyButton* m_add = nullptr;
     KeyButton* m_open = nullptr;
     KeyButton* m_remove = nullptr;

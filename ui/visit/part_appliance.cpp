@@ -1,12 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/input/item_editor.h"
 #include "ui/look/look.h"
+#include "ui/shell/attachments_part.h"
 #include "ui/shell/kit.h"
+#include "ui/shell/plot_view.h"
 #include "ui/visit/asked_part.h"
 #include "ui/visit/gas_rate_clock.h"
 #include "ui/visit/parts.h"
 #include "ui/visit/register_fields.h"
 #include "ui/visit/subject_name.h"
+#include "ui/words/plot_words.h"
 
 #include <QCoreApplication>
 
@@ -45,6 +48,8 @@ class AppliancePart : public AskedPart {
     std::vector<const SheetField*> m_askedOfIt;  // not known when the part was made
     shell::Text* m_regulation26 = nullptr;
     GasRateClock* m_rate = nullptr;
+    shell::PlotView* m_combustion = nullptr;
+    shell::AttachmentsPart* m_pictures = nullptr;
 };
 
 AppliancePart::AppliancePart(const SheetContext& context, const PartRef& ref, QWidget* parent)
@@ -55,7 +60,10 @@ AppliancePart::AppliancePart(const SheetContext& context, const PartRef& ref, QW
     addGroups(applianceGroups());
     m_regulation26 = shell::bodyText({}, this);
     addWidget(m_regulation26);
+    m_combustion = new shell::PlotView(this);
+    addWidget(m_combustion);
     addMore();
+    m_pictures = addPictures("appliances");
 }
 
 void AppliancePart::addKnown() {
@@ -102,6 +110,7 @@ bool AppliancePart::toggleClock() {
 void AppliancePart::setReadOnly(bool readOnly) {
     AskedPart::setReadOnly(readOnly);
     m_rate->setReadOnly(readOnly);
+    m_pictures->setReadOnly(readOnly);
 }
 
 void AppliancePart::addKnownField(shell::Fields* fields, Field field, input::Editor* editor,
@@ -176,6 +185,7 @@ void AppliancePart::refresh() {
     showKnown();
     m_regulation26->setText(regulation26());
     m_regulation26->setVisible(!m_regulation26->text().isEmpty());
+    m_combustion->show(words::combustionPlots({model().file(), model().findings(), words()}, id()));
 }
 
 }  // namespace

@@ -10,6 +10,7 @@
 #include "ui/shell/paper_choice.h"
 #include "ui/visit/draft_pages.h"
 #include "ui/visit/joined.h"
+#include "ui/visit/signatures_box.h"
 #include "ui/visit/subject_name.h"
 #include "ui/visit/wanted.h"
 #include "ui/words/document_words.h"
@@ -112,6 +113,9 @@ void RecordsPart::addIssue() {
         Q_EMIT missingChosen(chosen);
     });
     addLanguage();
+    m_hands = new SignaturesBox(context(), this);
+    m_hands->setObjectName(QStringLiteral("signatures"));
+    addWidget(m_hands);
     m_issue = new KeyButton(tr("Issue the record"), QKeySequence(Qt::CTRL | Qt::Key_I),
                             shell::ButtonKind::Primary, this);
     m_issue->setObjectName(QStringLiteral("issueButton"));
@@ -384,6 +388,8 @@ void RecordsPart::refresh() {
     showLanguage();
     showDoubts();
     showMissing();
+    m_hands->setKind(kind());
+    m_hands->setReadOnly(model().isReadOnly());
     showRecords();
     showDraft();
     const auto* current = kind() ? model().currentRecord(*kind()) : nullptr;

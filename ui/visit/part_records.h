@@ -14,6 +14,7 @@ class Text;
 namespace hearth::ui::visit {
 
 class DraftPages;
+class SignaturesBox;
 
 /// Records to issue: which kinds this visit owes, and of the one under the cursor what is missing, each line
 /// a way to its field; the issue itself; what was issued; how the page looks.
@@ -70,6 +71,7 @@ class RecordsPart : public PartView {
     input::Editor* m_language = nullptr;
     std::map<record::RecordKind, QString> m_chosen;     // languages
     mutable std::map<std::string, QString> m_ofIssued;  // languages by the record's id: it never changes
+    SignaturesBox* m_hands = nullptr;
     shell::KeyButton* m_issue = nullptr;
     shell::KeyButton* m_draftButton = nullptr;
     shell::Text* m_refused = nullptr;

@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/shell/kit.h"
+#include "ui/shell/plot_view.h"
 #include "ui/visit/asked_part.h"
 #include "ui/visit/parts.h"
 #include "ui/visit/room_rows.h"
 #include "ui/visit/what_first.h"
+#include "ui/words/plot_words.h"
 
 #include <QCoreApplication>
 
@@ -113,6 +115,8 @@ class InvestigationPart : public OfRooms {
         addWidget(shell::softText(tr("Ctrl+Enter in a reading keeps its time; the first begins the series."),
                                   this));
         addRows(kReadingColumns);
+        m_plots = new shell::PlotView(this);
+        addWidget(m_plots);
         addMore();
     }
     void refresh() override {
@@ -122,6 +126,7 @@ class InvestigationPart : public OfRooms {
                               words().emergencySteps(event, file.installation.gas, file.premises.country,
                                                      file.emergencyContacts));
         OfRooms::refresh();
+        m_plots->show(words::roomPlots({file, model().findings(), words()}));
     }
     bool toggleClock() override;
 
@@ -135,6 +140,7 @@ class InvestigationPart : public OfRooms {
     [[nodiscard]] std::optional<reg::SubjectRef> readingAtFocus() const;
 
     WhatFirst* m_whatFirst;
+    shell::PlotView* m_plots = nullptr;
 };
 
 /// The reading whose row has the keyboard.

@@ -23,6 +23,7 @@ SituationPart::SituationPart(const SheetContext& context, const PartRef& ref, QW
     addCommonlySeen();
     addGroups(situationGroups());
     addMore();
+    m_pictures = addPictures("situations");
     m_notice = new shell::KeyButton(tr("Issue the warning notice now"), shell::ButtonKind::Primary, this);
     m_notice->setObjectName(QStringLiteral("noticeButton"));
     m_notice->setAccessibleName(subjectContext(this->context(), subject()) + QStringLiteral(", ") +
@@ -118,6 +119,7 @@ void SituationPart::refresh() {
 void SituationPart::setReadOnly(bool readOnly) {
     AskedPart::setReadOnly(readOnly);
     m_notice->setEnabled(!readOnly);
+    m_pictures->setReadOnly(readOnly);
 }
 
 }  // namespace hearth::ui::visit

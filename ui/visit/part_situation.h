@@ -3,6 +3,10 @@
 
 #include "ui/visit/asked_part.h"
 
+namespace hearth::ui::shell {
+class AttachmentsPart;
+}
+
 namespace hearth::ui::visit {
 
 class WhatFirst;
@@ -28,6 +32,7 @@ class SituationPart : public AskedPart {
     [[nodiscard]] reg::SituationId id() const { return {subject().id}; }
 
     WhatFirst* m_whatFirst;
+    shell::AttachmentsPart* m_pictures;
     shell::KeyButton* m_notice;
     shell::Text* m_seen = nullptr;
     shell::KeyButton* m_seenAll = nullptr;

@@ -2,10 +2,12 @@
 #include "ui/visit/part_tightness.h"
 
 #include "ui/shell/kit.h"
+#include "ui/shell/plot_view.h"
 #include "ui/visit/readings_table.h"
 #include "ui/visit/test_clock.h"
 #include "ui/visit/wanted.h"
 #include "ui/visit/what_first.h"
+#include "ui/words/plot_words.h"
 
 #include <QApplication>
 
@@ -22,6 +24,8 @@ TightnessPart::TightnessPart(const SheetContext& context, const PartRef& ref, QW
     m_clock = new TestClock(context, ref.index, this);
     addWidget(m_clock);
     addReadings();
+    m_plots = new shell::PlotView(this);
+    addWidget(m_plots);
     m_whatFirst = new WhatFirst(this);
     addWidget(m_whatFirst);
     addRest();
@@ -138,6 +142,7 @@ void TightnessPart::refresh() {
     setSubtitle(subtitle());
     m_readings->refresh(isRetestWanted(subject(), model().file(), model().findings()));
     m_clock->refresh();
+    m_plots->show(words::testPlots({model().file(), model().findings(), words()}, {subject().id}));
     showWhatFirst();
 }
 

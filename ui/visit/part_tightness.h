@@ -3,6 +3,10 @@
 
 #include "ui/visit/part_view.h"
 
+namespace hearth::ui::shell {
+class PlotView;
+}
+
 namespace hearth::ui::visit {
 
 class ReadingsTable;
@@ -36,6 +40,7 @@ class TightnessPart : public PartView {
     TestClock* m_clock = nullptr;
     ReadingsTable* m_readings = nullptr;
     WhatFirst* m_whatFirst = nullptr;
+    shell::PlotView* m_plots = nullptr;
 };
 
 }  // namespace hearth::ui::visit

@@ -2,6 +2,7 @@
 #include "ui/visit/part_view.h"
 
 #include "ui/look/look.h"
+#include "ui/shell/attachments_part.h"
 #include "ui/shell/kit.h"
 #include "ui/visit/subject_name.h"
 #include "ui/visit/wanted.h"
@@ -152,6 +153,20 @@ void PartView::addHeading(const QString& text) {
 
 void PartView::addWidget(QWidget* widget) {
     m_lines->insertWidget(m_lines->count() - 1, widget);
+}
+
+shell::AttachmentsPart* PartView::addPictures(const char* ownerTable) {
+    addHeading(QCoreApplication::translate("hearth::ui::visit::PartView", "Photographs"));
+    auto* pictures =
+        new shell::AttachmentsPart(m_context.window, partTitle(m_ref, model().file(), words()), this);
+    pictures->setReadOnly(model().isReadOnly());
+    pictures->showOnVisit(ownerTable, m_subject.id, model().file().visit.id);
+    addWidget(pictures);
+    // An undo may have changed them.
+    connect(&model(), &VisitSheetModel::reloaded, pictures, [this, pictures, ownerTable] {
+        pictures->showOnVisit(ownerTable, m_subject.id, model().file().visit.id);
+    });
+    return pictures;
 }
 
 shell::Fields* PartView::addFields() {

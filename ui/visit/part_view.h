@@ -17,6 +17,10 @@ class Fields;
 class Text;
 }  // namespace hearth::ui::shell
 
+namespace hearth::ui::shell {
+class AttachmentsPart;
+}
+
 namespace hearth::ui::visit {
 
 /// One part of the sheet: its title, its fields, and room for the notes that stand beside it.
@@ -77,6 +81,8 @@ class PartView : public QWidget {
     void setSubtitle(const QString& subtitle);
     void addHeading(const QString& text);
     void addWidget(QWidget* widget);
+    /// Photographs of the part's subject, a row of `ownerTable`; what is added here can stand in the record.
+    shell::AttachmentsPart* addPictures(const char* ownerTable);
     /// A grid of six columns for the next fields.
     [[nodiscard]] shell::Fields* addFields();
     SheetField* addItem(shell::Fields* fields, reg::Item item, int span);

@@ -275,6 +275,26 @@ Result<void> VisitSheetModel::addTest(const QString& label) {
     return added ? reload() : Result<void>(tl::unexpected(added.error()));
 }
 
+Result<void> VisitSheetModel::sign(const reg::HandSignature& signature) {
+    const auto kept = m_store.sign(signature);
+    return kept ? readSignatures() : kept;
+}
+
+Result<void> VisitSheetModel::unsign(record::RecordKind kind, reg::Signer signer) {
+    const auto kept = m_store.unsign(m_file.visit.id, std::string(record::kindCode(kind)), signer);
+    return kept ? readSignatures() : kept;
+}
+
+Result<void> VisitSheetModel::readSignatures() {
+    auto file = m_store.visitFile(m_file.visit.id);
+    if (!file) {
+        return tl::unexpected(file.error());
+    }
+    m_file.signatures = std::move(file->signatures);
+    Q_EMIT judged();
+    return {};
+}
+
 void VisitSheetModel::judgeAgain() {
     m_findings = judging::judge(m_file, m_book);
     m_doubts = judging::judgeCompetence(m_file, m_held);

@@ -87,6 +87,9 @@ class VisitSheetModel : public QObject {
     /// An unsafe situation found now, at an appliance or elsewhere: how dangerous it is nobody has said yet.
     [[nodiscard]] Result<reg::SituationId> addSituation(std::optional<reg::ApplianceId> appliance,
                                                         Instant foundAt);
+    /// What somebody gives for the next record of a kind, or takes back.
+    [[nodiscard]] Result<void> sign(const reg::HandSignature& signature);
+    [[nodiscard]] Result<void> unsign(record::RecordKind kind, reg::Signer signer);
     /// Another test of this visit ("after the work"); the file is read again.
     [[nodiscard]] Result<void> addTest(const QString& label);
 
@@ -99,6 +102,7 @@ class VisitSheetModel : public QObject {
     void judged();
 
   private:
+    [[nodiscard]] Result<void> readSignatures();
     void judgeAgain();
     [[nodiscard]] Result<void> readCompetences();
     [[nodiscard]] Result<void> keep(const reg::SubjectRef& subject, reg::Item item, const std::string& text,
