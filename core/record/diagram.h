@@ -29,6 +29,7 @@ struct Diagram {
     std::string start;  // the meter
     std::vector<DiagramSection> sections;
     std::string goesOn;  // where a branch is too deep to be drawn and goes on in the list below
+    std::string after;   // "after %1": in that list, what feeds it
     std::vector<std::string> notes;
     bool operator==(const Diagram&) const = default;
 };

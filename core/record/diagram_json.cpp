@@ -40,7 +40,8 @@ Json jsonOf(const Diagram& diagram) {
     }
     return {{"block", "diagram"},        {"title", diagram.title},
             {"start", diagram.start},    {"sections", std::move(sections)},
-            {"goes_on", diagram.goesOn}, {"notes", diagram.notes}};
+            {"goes_on", diagram.goesOn}, {"after", diagram.after},
+            {"notes", diagram.notes}};
 }
 
 Diagram diagramOf(const Json& json) {
@@ -51,6 +52,7 @@ Diagram diagramOf(const Json& json) {
         diagram.sections.push_back(diagramSectionOf(section));
     }
     diagram.goesOn = json.at("goes_on");
+    diagram.after = json.at("after");
     diagram.notes = json.at("notes").get<std::vector<std::string>>();
     return diagram;
 }

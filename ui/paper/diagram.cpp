@@ -242,13 +242,26 @@ class DiagramSetter {
         }
     }
 
+    /// " (after 5)".
+    [[nodiscard]] std::string feederOf(const record::DiagramSection& section) const {
+        const auto& all = m_diagram.sections;
+        const auto at = std::find_if(all.begin(), all.end(), [&](const record::DiagramSection& one) {
+            return one.column + 1 == section.column && one.row == section.fromRow;
+        });
+        if (at == all.end()) {
+            return {};
+        }
+        const QString after = QString::fromStdString(m_diagram.after).arg(QString::fromStdString(at->number));
+        return " (" + after.toStdString() + ")";
+    }
+
     /// What is too deep to be drawn, line by line.
     void addRest(std::vector<Slice>& slices) {
         for (const auto& section : m_diagram.sections) {
             if (isShown(section)) {
                 continue;
             }
-            std::string text = section.number + "  " + section.above;
+            std::string text = section.number + feederOf(section) + "  " + section.above;
             const auto add = [&](const std::string& more) { text += more.empty() ? "" : " \u00B7 " + more; };
             add(section.below);
             std::for_each(section.end.begin(), section.end.end(), add);

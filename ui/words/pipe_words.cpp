@@ -51,6 +51,7 @@ class SketchWords {
             diagram.sections.push_back(section(drawn));
         }
         diagram.goesOn = utf8(say(QT_TRANSLATE_NOOP("Words", "goes on in the list below")));
+        diagram.after = utf8(say(QT_TRANSLATE_NOOP("Words", "after %1"), {QStringLiteral("%1")}));
         addNotes(diagram);
         return diagram;
     }

@@ -8,7 +8,7 @@ namespace hearth::record {
 namespace {
 
 Diagram fullDiagram() {
-    Diagram diagram{"Pipework", "G4", {}, "goes on below", {"one note", "another"}};
+    Diagram diagram{"Pipework", "G4", {}, "goes on below", "after %1", {"one note", "another"}};
     diagram.sections = {{0, 0, 0, 22, true, true, "1", "22 mm", "tee", false, {}},
                         {1, 2, 0, 15, false, false, "2", "15 mm", "hob", true, {"hob", "0.40 mbar lost"}}};
     return diagram;

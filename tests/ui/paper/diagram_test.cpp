@@ -21,7 +21,7 @@ using record::Diagram;
 /// A tree by lot: each row leaves an earlier one, and runs on for some columns.
 Diagram randomDiagram(std::mt19937& lot) {
     const auto upTo = [&](int most) { return static_cast<int>(lot() % static_cast<unsigned>(most + 1)); };
-    Diagram diagram{"", "U6 / G4 diaphragm", {}, "goes on in the list below", {}};
+    Diagram diagram{"", "U6 / G4 diaphragm", {}, "goes on in the list below", "after %1", {}};
     std::vector<int> firsts;  // the column where each row begins
     std::vector<int> lasts;
     const int rows = 1 + upTo(9);
@@ -119,19 +119,21 @@ TEST_F(DiagramTest, holdsEveryTextInItsRoom) {
 }
 
 TEST_F(DiagramTest, goesOnAsAListWhereItIsTooDeepForTheWidth) {
-    Diagram deep{"", "G4", {}, "goes on in the list below", {}};
+    Diagram deep{"", "G4", {}, "goes on in the list below", "after %1", {}};
     for (int column = 0; column < 9; ++column) {
         deep.sections.push_back(
             {column, 0, 0, 22, true, false, std::to_string(column + 1), "run", "", column == 8, {}});
     }
-    EXPECT_TRUE(wordsOf(textsOf(setDiagram(deep, m_type, 120))).contains(QStringLiteral("goes on")));
+    const QString narrow = wordsOf(textsOf(setDiagram(deep, m_type, 120)));
+    EXPECT_TRUE(narrow.contains(QStringLiteral("goes on"))) << qPrintable(narrow);
+    EXPECT_TRUE(narrow.contains(QStringLiteral("9 (after 8)"))) << qPrintable(narrow);
     EXPECT_FALSE(wordsOf(textsOf(setDiagram(deep, m_type, wholeDiagramWidth(deep))))
                      .contains(QStringLiteral("goes on")));
 }
 
 // A branch's line meets that of the section above it: the rows fit together.
 TEST_F(DiagramTest, joinsABranchToWhatItLeaves) {
-    Diagram diagram{"", "G4", {}, "", {}};
+    Diagram diagram{"", "G4", {}, "", "", {}};
     diagram.sections = {{0, 0, 0, 22, true, false, "1", "a", "", true, {}},
                         {0, 1, 0, 22, true, false, "2", "b", "", true, {}},
                         {0, 2, 0, 22, true, false, "3", "c", "", true, {}}};

@@ -287,7 +287,7 @@ void addTexts(QStringList& to, const Diagram& block) {
 
 /// A run of pipe with a branch at each step.
 Diagram combDiagram(int steps) {
-    Diagram diagram{"", "G4", {}, "goes on in the list below", {}};
+    Diagram diagram{"", "G4", {}, "goes on in the list below", "after %1", {}};
     for (int i = 0; i < steps; ++i) {
         diagram.sections.push_back({i,
                                     0,
@@ -318,7 +318,7 @@ Diagram combDiagram(int steps) {
 }
 
 Diagram houseDiagram() {
-    Diagram diagram{"Pipework", "U6 / G4 diaphragm", {}, "goes on", {"Dashed: not under test."}};
+    Diagram diagram{"Pipework", "U6 / G4 diaphragm", {}, "goes on", "after %1", {"Dashed: not under test."}};
     diagram.sections = {
         {0, 0, 0, 22, true, true, "1", "Copper 22 mm · 3.2 m", "tee at the kitchen · 0.001120 m³", false, {}},
         {1,

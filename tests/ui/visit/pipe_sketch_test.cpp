@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/visit/pipe_sketch.h"
 
-#include "tests/ui/visit/sheet_bench.h"
+#include "tests/ui/visit/piped_bench.h"
 #include "ui/visit/pipe_table.h"
 
 #include <QScrollBar>
@@ -13,49 +13,11 @@ namespace hearth::ui::visit {
 namespace {
 
 using rulebook::FindingKind;
-using testing::need;
 using testing::SheetBench;
 
 class PipeSketchTest : public ::testing::Test {
   protected:
-    void SetUp() override {
-        auto boiler = appliance("combination_boiler", "kitchen", "24");
-        auto hob = appliance("hob", "kitchen", "8");
-        auto pipes = std::vector{pipe("copper_22", "4", nullptr)};
-        pipes.push_back(pipe("copper_15", "3", &pipes[0]));
-        pipes.push_back(pipe("copper_15", "2", &pipes[0]));
-        pipes[1].appliance = boiler;
-        pipes[2].appliance = hob;
-        for (int i = 0; i < 3; ++i) {
-            pipes[static_cast<std::size_t>(i)].position = i;
-        }
-        need(m_bench.model().save(pipes));
-        need(m_bench.model().reload());
-        SheetBench::settle();
-    }
-    reg::ApplianceId appliance(const char* kind, const char* place, const char* gross) {
-        reg::Appliance one;
-        one.id = {m_bench.firm.store->newId()};
-        one.installation = m_bench.file().installation.id;
-        one.kind = kind;
-        one.place = place;
-        one.grossInput = {gross, quantity::UnitCode::Kilowatt};
-        need(m_bench.model().save(one));
-        return one.id;
-    }
-    [[nodiscard]] reg::PipeSection pipe(const char* tube, const char* metres,
-                                        const reg::PipeSection* after) const {
-        reg::PipeSection section;
-        section.id = {m_bench.firm.store->newId()};
-        section.installation = m_bench.file().installation.id;
-        section.tubeCode = tube;
-        section.length = {metres, quantity::UnitCode::Metre};
-        section.fittings = "none";
-        if (after != nullptr) {
-            section.after = after->id;
-        }
-        return section;
-    }
+    void SetUp() override { testing::layPipes(m_bench); }
     [[nodiscard]] PipeSketch& sketch() const { return *m_bench.sheet().findChild<PipeSketch*>(); }
     SheetBench m_bench;
 };

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Pictures of the sheet in the build folder, to be looked at; what a machine can check of them is checked.
-#include "tests/ui/visit/sheet_bench.h"
+#include "tests/ui/visit/piped_bench.h"
+#include "ui/visit/pipe_sketch.h"
 #include "ui/visit/test_clock.h"
 
 #include <QDir>
@@ -53,6 +54,24 @@ TEST_P(Shots, EveryPartOfTheFilledSheet) {
         shoot(bench.place.get(), QStringLiteral("part%1").arg(index));
     }
     shoot(bench.sheet().paper(), QStringLiteral("paper"));
+}
+
+TEST_P(Shots, ThePipeworkWithItsDrops) {
+    SheetBench bench;
+    testing::layPipes(bench);
+    bench.sheet().goTo({PartKind::Pipework});
+    SheetBench::settle();
+    auto* sketch = bench.sheet().findChild<PipeSketch*>();
+    sketch->setFocus(Qt::TabFocusReason);
+    SheetBench::settle();
+    shoot(bench.place.get(), QStringLiteral("pipes"));
+    SheetBench::press(Qt::Key_Plus);
+    SheetBench::press(Qt::Key_Plus);
+    shoot(bench.place.get(), QStringLiteral("pipes-zoomed"));
+    bench.place->resize(830, 520);  // what a window of 1024 x 600 leaves
+    SheetBench::press(Qt::Key_0);
+    SheetBench::settle();
+    shoot(bench.place.get(), QStringLiteral("pipes-small"));
 }
 
 TEST_P(Shots, TheTimedTestRunningAndOver) {
