@@ -22,6 +22,34 @@ using quantity::Typed;
 using quantity::UnitCode;
 using reg::PipeSection;
 
+namespace {
+
+// A section takes two lines and a gap of the grid: fittings and what hangs at the end stand below the rest,
+// since beside it nothing could be read in a narrow window.
+constexpr int kLines = 3;  // the last of them is a gap
+
+}  // namespace
+
+/// Where a column of a row stands in the grid.
+struct PipeTable::Place {
+    int row;
+    int column;
+    int columns;
+};
+
+PipeTable::Place PipeTable::placeOf(int line, int column) {
+    switch (column) {
+        case Fittings:
+            return {kLines * line + 1, Tube, LeadsTo - Tube};
+        case End:
+            return {kLines * line + 1, LeadsTo, kVolumeColumn - LeadsTo};
+        case ColumnCount:
+            return {kLines * line, kVolumeColumn, 1};
+        default:
+            return {kLines * line, column, 1};
+    }
+}
+
 /// One row: its editors by column, the volume that follows, and the button that removes it.
 struct PipeTable::Row {
     std::array<SheetField*, ColumnCount> fields{};
@@ -46,7 +74,7 @@ PipeTable::PipeTable(const SheetContext& context, QWidget* parent)
     m_grid->setContentsMargins(0, 0, 0, 0);
     m_grid->setHorizontalSpacing(look::kGap);
     m_grid->setVerticalSpacing(look::kGap / 2);
-    m_grid->setColumnMinimumWidth(ColumnCount, 84);
+    m_grid->setColumnMinimumWidth(kVolumeColumn, 84);
     addHeads();
     fitRows();
 }
@@ -60,7 +88,9 @@ void PipeTable::addHeads() {
     int column = 0;
     for (const QString& text : heads) {
         auto* head = new shell::Text(text, look::TypeRole::Label, look::Role::SoftInk, this);
-        m_grid->addWidget(head, 0, column, column == ColumnCount ? Qt::AlignRight : Qt::AlignLeft);
+        const Place place = placeOf(0, column);
+        m_grid->addWidget(head, place.row, place.column, 1, place.columns,
+                          column == ColumnCount ? Qt::AlignRight : Qt::AlignLeft);
         m_heads.push_back(head);
         ++column;
     }
@@ -71,7 +101,8 @@ void PipeTable::addEditor(Row& row, Column column, input::Editor* editor, FieldB
     const int line = static_cast<int>(m_rows.size()) + 1;
     editor->setLabel({}, tr("Pipe %1, %2").arg(line).arg(name));
     editor->focusTarget()->installEventFilter(this);
-    m_grid->addWidget(editor, line, column, Qt::AlignTop);
+    const Place place = placeOf(line, column);
+    m_grid->addWidget(editor, place.row, place.column, 1, place.columns, Qt::AlignTop);
     FieldKey key;
     if (line == 1 && column == Tube) {
         key.field = record::Field::PipeOrVolume;
@@ -103,13 +134,13 @@ void PipeTable::addRow() {
     addEditor(*row, End, input::makeListEditor(this, m_ends), endBinding(index), tr("at its end"));
     row->volume = new shell::Text({}, look::TypeRole::Small, look::Role::SoftInk, this);
     row->volume->setAlignment(Qt::AlignRight | Qt::AlignTop);
-    m_grid->addWidget(row->volume, line, ColumnCount, Qt::AlignRight | Qt::AlignTop);
+    m_grid->addWidget(row->volume, kLines * line, kVolumeColumn, kLines, 1, Qt::AlignRight | Qt::AlignTop);
     row->removeButton = new QToolButton(this);
     row->removeButton->setText(QStringLiteral("\u00D7"));
     row->removeButton->setToolTip(tr("Remove this section (Ctrl+Delete)"));
     row->removeButton->setAccessibleName(tr("Remove pipe %1").arg(line));
     row->removeButton->setFocusPolicy(Qt::NoFocus);
-    m_grid->addWidget(row->removeButton, line, ColumnCount + 1, Qt::AlignTop);
+    m_grid->addWidget(row->removeButton, kLines * line, kVolumeColumn + 1, Qt::AlignTop);
     connect(row->removeButton, &QToolButton::clicked, this, [this, index] { remove(index); });
     for (SheetField* field : row->fields) {
         field->editor()->setReadOnly(m_isReadOnly);
@@ -195,13 +226,20 @@ void PipeTable::showColumns() {
     const bool tree = !file.pipes.empty();
     const bool ends = asksForEnds();
     const std::array shown{true, true, byHand, true, tree, underTest, ends, ends};
-    constexpr std::array kStretch{6, 4, 5, 6, 3, 5, 5, 6};
+    constexpr std::array kStretch{6, 4, 5, 6, 3, 5};  // those on the second line follow
     for (std::size_t column = 0; column < shown.size(); ++column) {
-        m_grid->setColumnStretch(static_cast<int>(column), shown[column] ? kStretch[column] : 0);
-        m_heads[column]->setVisible(shown[column]);
-        for (const auto& row : m_rows) {
-            row->fields[column]->editor()->setVisible(shown[column]);
+        if (column < kStretch.size()) {
+            m_grid->setColumnStretch(static_cast<int>(column), shown[column] ? kStretch[column] : 0);
         }
+        m_heads[column]->setVisible(shown[column]);
+        for (std::size_t row = 0; row < m_rows.size(); ++row) {
+            const bool second = column >= kStretch.size();  // nothing of a section that is not there yet
+            m_rows[row]->fields[column]->editor()->setVisible(shown[column] &&
+                                                              (!second || row < file.pipes.size()));
+        }
+    }
+    for (std::size_t row = 0; row < m_rows.size(); ++row) {
+        m_grid->setRowMinimumHeight(kLines * (static_cast<int>(row) + 2) - 1, ends ? look::kGap / 2 : 0);
     }
 }
 

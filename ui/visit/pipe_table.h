@@ -56,6 +56,10 @@ class PipeTable : public QWidget {
   private:
     struct Row;
     enum Column { Tube, Length, TypedVolume, LeadsTo, After, UnderTest, Fittings, End, ColumnCount };
+    /// Of the grid, after those of the first line.
+    static constexpr int kVolumeColumn = UnderTest + 1;
+    struct Place;
+    [[nodiscard]] static Place placeOf(int line, int column);
 
     void addHeads();
     void addRow();

@@ -29,26 +29,29 @@ constexpr std::array kPipework{
             "Words",
             "The pressure drop to the end of section %4 is %1 (give or take %3), more than the %2 allowed. "
             "Enlarge the pipe, or feed the appliance another way.")},
-    SayText{
-        Say::PipeFlowUnknown,
-        QT_TRANSLATE_NOOP("Words",
-                          "No pressure drop can be worked out: the flow at the end of %1, or of a pipe that "
-                          "it feeds, is missing. Enter the appliance's heat input; a capped end draws 0.")},
+    SayText{Say::PipeFlowUnknown,
+            QT_TRANSLATE_NOOP(
+                "Words",
+                "No pressure drop can be worked out: the flow at the end of section %1, or of a pipe that "
+                "it feeds, is missing. Enter the appliance's heat input; a capped end draws 0.")},
     SayText{
         Say::PipeSizeUnknown,
         QT_TRANSLATE_NOOP(
-            "Words", "No pressure drop can be worked out: the tube of %1 is not said or has no known bore.")},
-    SayText{
-        Say::PipeLengthUnknown,
-        QT_TRANSLATE_NOOP(
-            "Words", "No pressure drop can be worked out: the length of %1 is missing or can't be used.")},
+            "Words",
+            "No pressure drop can be worked out: the tube of section %1 is not said or has no known bore.")},
+    SayText{Say::PipeLengthUnknown,
+            QT_TRANSLATE_NOOP(
+                "Words",
+                "No pressure drop can be worked out: the length of section %1 is missing or can't be used.")},
     SayText{Say::PipeFittingUnknown,
+            QT_TRANSLATE_NOOP(
+                "Words",
+                "No pressure drop can be worked out: the rule book has no equivalent length "
+                "for a fitting of section %1. Type what its fittings are worth in metres of pipe.")},
+    SayText{Say::PipeOutsideLaw,
             QT_TRANSLATE_NOOP("Words",
-                              "No pressure drop can be worked out: the rule book has no equivalent length "
-                              "for a fitting of %1. Type what its fittings are worth in metres of pipe.")},
-    SayText{Say::PipeOutsideLaw, QT_TRANSLATE_NOOP("Words",
-                                                   "No pressure drop can be worked out: flow and size of %1 "
-                                                   "lie outside what the formula is good for. Check both.")},
+                              "No pressure drop can be worked out: flow and size of section %1 "
+                              "lie outside what the formula is good for. Check both.")},
     SayText{Say::PipeGasUnknown, QT_TRANSLATE_NOOP("Words",
                                                    "No pressure drop can be worked out: the density and "
                                                    "viscosity of this gas are not known. Enter them.")},
@@ -60,19 +63,21 @@ constexpr std::array kPipework{
             QT_TRANSLATE_NOOP("Words",
                               "The rule book has no pipe efficiency: the pipe is taken to pass only %1 of "
                               "what the formula for smooth pipe gives.")},
-    SayText{Say::PipeWorstSection, QT_TRANSLATE_NOOP("Words", "Most is lost in %1: %2.")},
+    SayText{Say::PipeWorstSection, QT_TRANSLATE_NOOP("Words", "Most is lost in section %1: %2.")},
     SayText{Say::PipeDropLeast,
-            QT_TRANSLATE_NOOP("Words",
-                              "Without the fittings of %3, the pressure drop to the end of section %4 is at "
-                              "least %1; %2 is allowed. Say what fittings it has, or none.")},
+            QT_TRANSLATE_NOOP(
+                "Words",
+                "Without the fittings of section %3, the pressure drop to the end of section %4 is at "
+                "least %1; %2 is allowed. Say what fittings it has, or none.")},
     SayText{Say::PipeOrderUnclear,
             QT_TRANSLATE_NOOP("Words",
                               "No pressure drop can be worked out: which pipe goes on from which is not "
                               "clear. Put right the column that says so.")},
-    SayText{Say::PipeFittingsUnsaid,
-            QT_TRANSLATE_NOOP("Words",
-                              "The fittings of %1 are not said or can't be read: the drop is at least this.")},
-    SayText{Say::PipeEnlarge, QT_TRANSLATE_NOOP("Words", "Change %1 from %2 to %3.")},
+    SayText{
+        Say::PipeFittingsUnsaid,
+        QT_TRANSLATE_NOOP(
+            "Words", "The fittings of section %1 are not said or can't be read: the drop is at least this.")},
+    SayText{Say::PipeEnlarge, QT_TRANSLATE_NOOP("Words", "Change section %1 from %2 to %3.")},
     SayText{Say::PurgeFlowEnough, QT_TRANSLATE_NOOP("Words", "A purge flow of %1 reaches the least of %2.")},
     SayText{Say::PurgeFlowNear,
             QT_TRANSLATE_NOOP("Words",

@@ -36,8 +36,8 @@ inline void layPipes(SheetBench& bench) {
         pipes.push_back(section);
     };
     pipe("copper_22", "4", "tee under the stairs", {});
-    pipe("copper_15", "3", "", appliance("combination_boiler", "kitchen", "24"));
-    pipe("copper_15", "2", "", appliance("hob", "kitchen", "8"));
+    pipe("copper_15", "3", "", appliance("condensing_boiler", "kitchen", "24"));
+    pipe("copper_15", "2", "", appliance("hotplate", "kitchen", "8"));
     need(bench.model().save(pipes));
     need(bench.model().reload());
     SheetBench::settle();

@@ -18,12 +18,12 @@ class PipeWords : public ::testing::Test {
         reg::Appliance boiler;
         boiler.id = reg::ApplianceId{testing::sampleBytes(70)};
         boiler.installation = file.installation.id;
-        boiler.kind = "combination_boiler";
+        boiler.kind = "condensing_boiler";
         boiler.place = "kitchen";
         boiler.grossInput = {"24", UnitCode::Kilowatt};
         auto hob = boiler;
         hob.id = reg::ApplianceId{testing::sampleBytes(71)};
-        hob.kind = "hob";
+        hob.kind = "hotplate";
         hob.place.clear();
         hob.grossInput = {"8", UnitCode::Kilowatt};
         file.appliances = {boiler, hob};
