@@ -12,6 +12,10 @@
         <translation>yn parhau yn y rhestr isod</translation>
     </message>
     <message>
+        <source>after %1</source>
+        <translation>ar ôl %1</translation>
+    </message>
+    <message>
         <source>capped</source>
         <translation>wedi’i gapio</translation>
     </message>
@@ -5748,24 +5752,24 @@ Cadwch ef, os gwelwch yn dda.</translation>
         <translation>Cwymp y pwysedd i ddiwedd adran %4 yw %1 (mwy neu lai %3), mwy na’r %2 a ganiateir. Ehangwch y bibell, neu bwydwch y cyfarpar mewn ffordd arall.</translation>
     </message>
     <message>
-        <source>No pressure drop can be worked out: the flow at the end of %1, or of a pipe that it feeds, is missing. Enter the appliance&apos;s heat input; a capped end draws 0.</source>
-        <translation>Ni ellir cyfrifo cwymp pwysedd: mae’r llif ar ddiwedd %1, neu bibell y mae’n ei bwydo, ar goll. Nodwch fewnbwn gwres y cyfarpar; mae pen wedi’i gapio yn tynnu 0.</translation>
+        <source>No pressure drop can be worked out: the flow at the end of section %1, or of a pipe that it feeds, is missing. Enter the appliance&apos;s heat input; a capped end draws 0.</source>
+        <translation>Ni ellir cyfrifo cwymp pwysedd: mae’r llif ar ddiwedd adran %1, neu bibell y mae’n ei bwydo, ar goll. Nodwch fewnbwn gwres y cyfarpar; mae pen wedi’i gapio yn tynnu 0.</translation>
     </message>
     <message>
-        <source>No pressure drop can be worked out: the tube of %1 is not said or has no known bore.</source>
-        <translation>Ni ellir cyfrifo cwymp pwysedd: nid yw tiwb %1 wedi’i nodi neu nid oes ganddo dyllfedd hysbys.</translation>
+        <source>No pressure drop can be worked out: the tube of section %1 is not said or has no known bore.</source>
+        <translation>Ni ellir cyfrifo cwymp pwysedd: nid yw tiwb adran %1 wedi’i nodi neu nid oes ganddo dyllfedd hysbys.</translation>
     </message>
     <message>
-        <source>No pressure drop can be worked out: the length of %1 is missing or can&apos;t be used.</source>
-        <translation>Ni ellir cyfrifo cwymp pwysedd: mae hyd %1 ar goll neu ni ellir ei ddefnyddio.</translation>
+        <source>No pressure drop can be worked out: the length of section %1 is missing or can&apos;t be used.</source>
+        <translation>Ni ellir cyfrifo cwymp pwysedd: mae hyd adran %1 ar goll neu ni ellir ei ddefnyddio.</translation>
     </message>
     <message>
-        <source>No pressure drop can be worked out: the rule book has no equivalent length for a fitting of %1. Type what its fittings are worth in metres of pipe.</source>
-        <translation>Ni ellir cyfrifo cwymp pwysedd: nid oes gan y llyfr rheolau hyd cyfwerth ar gyfer ffitiad o %1. Teipiwch werth ei ffitiadau mewn metrau o bibell.</translation>
+        <source>No pressure drop can be worked out: the rule book has no equivalent length for a fitting of section %1. Type what its fittings are worth in metres of pipe.</source>
+        <translation>Ni ellir cyfrifo cwymp pwysedd: nid oes gan y llyfr rheolau hyd cyfwerth ar gyfer ffitiad o adran %1. Teipiwch werth ei ffitiadau mewn metrau o bibell.</translation>
     </message>
     <message>
-        <source>No pressure drop can be worked out: flow and size of %1 lie outside what the formula is good for. Check both.</source>
-        <translation>Ni ellir cyfrifo cwymp pwysedd: mae llif a maint %1 y tu allan i’r hyn y mae’r fformiwla’n dda ar ei gyfer. Gwiriwch y ddau.</translation>
+        <source>No pressure drop can be worked out: flow and size of section %1 lie outside what the formula is good for. Check both.</source>
+        <translation>Ni ellir cyfrifo cwymp pwysedd: mae llif a maint adran %1 y tu allan i’r hyn y mae’r fformiwla’n dda ar ei gyfer. Gwiriwch y ddau.</translation>
     </message>
     <message>
         <source>No pressure drop can be worked out: the density and viscosity of this gas are not known. Enter them.</source>
@@ -5784,24 +5788,24 @@ Cadwch ef, os gwelwch yn dda.</translation>
         <translation>Nid oes gan y llyfr rheolau effeithlonrwydd pibell: cymerir bod y bibell yn pasio dim ond %1 o’r hyn y mae’r fformiwla ar gyfer pibell lefn yn ei roi.</translation>
     </message>
     <message>
-        <source>Most is lost in %1: %2.</source>
-        <translation>Collir y rhan fwyaf yn %1: %2.</translation>
+        <source>Most is lost in section %1: %2.</source>
+        <translation>Collir y rhan fwyaf yn adran %1: %2.</translation>
     </message>
     <message>
-        <source>Without the fittings of %3, the pressure drop to the end of section %4 is at least %1; %2 is allowed. Say what fittings it has, or none.</source>
-        <translation>Heb ffitiadau %3, mae cwymp y pwysedd i ddiwedd adran %4 o leiaf yn %1; caniateir %2. Dywedwch pa ffitiadau sydd ganddi, neu dim.</translation>
+        <source>Without the fittings of section %3, the pressure drop to the end of section %4 is at least %1; %2 is allowed. Say what fittings it has, or none.</source>
+        <translation>Heb ffitiadau adran %3, mae cwymp y pwysedd i ddiwedd adran %4 o leiaf yn %1; caniateir %2. Dywedwch pa ffitiadau sydd ganddi, neu dim.</translation>
     </message>
     <message>
         <source>No pressure drop can be worked out: which pipe goes on from which is not clear. Put right the column that says so.</source>
         <translation>Ni ellir cyfrifo cwymp pwysedd: nid yw’n glir pa bibell sy’n parhau o ba un. Unionwch y golofn sy’n dweud hynny.</translation>
     </message>
     <message>
-        <source>The fittings of %1 are not said or can&apos;t be read: the drop is at least this.</source>
-        <translation>Nid yw ffitiadau %1 wedi’u nodi neu ni ellir eu darllen: mae’r cwymp o leiaf yn hyn.</translation>
+        <source>The fittings of section %1 are not said or can&apos;t be read: the drop is at least this.</source>
+        <translation>Nid yw ffitiadau adran %1 wedi’u nodi neu ni ellir eu darllen: mae’r cwymp o leiaf yn hyn.</translation>
     </message>
     <message>
-        <source>Change %1 from %2 to %3.</source>
-        <translation>Newidiwch %1 o %2 i %3.</translation>
+        <source>Change section %1 from %2 to %3.</source>
+        <translation>Newidiwch adran %1 o %2 i %3.</translation>
     </message>
     <message>
         <source>A purge flow of %1 reaches the least of %2.</source>

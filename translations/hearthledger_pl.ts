@@ -12,6 +12,10 @@
         <translation>ciąg dalszy w wykazie poniżej</translation>
     </message>
     <message>
+        <source>after %1</source>
+        <translation>za %1</translation>
+    </message>
+    <message>
         <source>capped</source>
         <translation>zaślepiony</translation>
     </message>
@@ -5746,24 +5750,24 @@ Prosimy go zachować.</translation>
         <translation>Spadek ciśnienia do końca odcinka %4 wynosi %1 (z dokładnością do %3), więcej niż dopuszczalne %2. Powiększyć rurę albo zasilić urządzenie inaczej.</translation>
     </message>
     <message>
-        <source>No pressure drop can be worked out: the flow at the end of %1, or of a pipe that it feeds, is missing. Enter the appliance&apos;s heat input; a capped end draws 0.</source>
-        <translation>Spadku ciśnienia nie da się obliczyć: brakuje przepływu na końcu %1 lub rury, którą zasila. Wpisać obciążenie cieplne urządzenia; zaślepiony koniec pobiera 0.</translation>
+        <source>No pressure drop can be worked out: the flow at the end of section %1, or of a pipe that it feeds, is missing. Enter the appliance&apos;s heat input; a capped end draws 0.</source>
+        <translation>Spadku ciśnienia nie da się obliczyć: brakuje przepływu na końcu odcinka %1 lub rury, którą zasila. Wpisać obciążenie cieplne urządzenia; zaślepiony koniec pobiera 0.</translation>
     </message>
     <message>
-        <source>No pressure drop can be worked out: the tube of %1 is not said or has no known bore.</source>
-        <translation>Spadku ciśnienia nie da się obliczyć: rury %1 nie podano albo nie ma znanej średnicy wewnętrznej.</translation>
+        <source>No pressure drop can be worked out: the tube of section %1 is not said or has no known bore.</source>
+        <translation>Spadku ciśnienia nie da się obliczyć: rury odcinka %1 nie podano albo nie ma znanej średnicy wewnętrznej.</translation>
     </message>
     <message>
-        <source>No pressure drop can be worked out: the length of %1 is missing or can&apos;t be used.</source>
-        <translation>Spadku ciśnienia nie da się obliczyć: brakuje długości %1 albo nie da się jej użyć.</translation>
+        <source>No pressure drop can be worked out: the length of section %1 is missing or can&apos;t be used.</source>
+        <translation>Spadku ciśnienia nie da się obliczyć: brakuje długości odcinka %1 albo nie da się jej użyć.</translation>
     </message>
     <message>
-        <source>No pressure drop can be worked out: the rule book has no equivalent length for a fitting of %1. Type what its fittings are worth in metres of pipe.</source>
-        <translation>Spadku ciśnienia nie da się obliczyć: księga reguł nie ma długości zastępczej dla kształtki %1. Wpisać, ilu metrom rury odpowiadają jej kształtki.</translation>
+        <source>No pressure drop can be worked out: the rule book has no equivalent length for a fitting of section %1. Type what its fittings are worth in metres of pipe.</source>
+        <translation>Spadku ciśnienia nie da się obliczyć: księga reguł nie ma długości zastępczej dla kształtki odcinka %1. Wpisać, ilu metrom rury odpowiadają jej kształtki.</translation>
     </message>
     <message>
-        <source>No pressure drop can be worked out: flow and size of %1 lie outside what the formula is good for. Check both.</source>
-        <translation>Spadku ciśnienia nie da się obliczyć: przepływ i średnica %1 wykraczają poza zakres wzoru. Sprawdzić oba.</translation>
+        <source>No pressure drop can be worked out: flow and size of section %1 lie outside what the formula is good for. Check both.</source>
+        <translation>Spadku ciśnienia nie da się obliczyć: przepływ i średnica odcinka %1 wykraczają poza zakres wzoru. Sprawdzić oba.</translation>
     </message>
     <message>
         <source>No pressure drop can be worked out: the density and viscosity of this gas are not known. Enter them.</source>
@@ -5782,24 +5786,24 @@ Prosimy go zachować.</translation>
         <translation>Księga reguł nie ma sprawności rury: przyjmuje się, że rura przepuszcza tylko %1 tego, co daje wzór dla gładkiej rury.</translation>
     </message>
     <message>
-        <source>Most is lost in %1: %2.</source>
-        <translation>Najwięcej traci się w %1: %2.</translation>
+        <source>Most is lost in section %1: %2.</source>
+        <translation>Najwięcej traci się w odcinku %1: %2.</translation>
     </message>
     <message>
-        <source>Without the fittings of %3, the pressure drop to the end of section %4 is at least %1; %2 is allowed. Say what fittings it has, or none.</source>
-        <translation>Bez kształtek %3 spadek ciśnienia do końca odcinka %4 wynosi co najmniej %1; dopuszcza się %2. Podać, jakie ma kształtki, albo że żadnych.</translation>
+        <source>Without the fittings of section %3, the pressure drop to the end of section %4 is at least %1; %2 is allowed. Say what fittings it has, or none.</source>
+        <translation>Bez kształtek odcinka %3 spadek ciśnienia do końca odcinka %4 wynosi co najmniej %1; dopuszcza się %2. Podać, jakie ma kształtki, albo że żadnych.</translation>
     </message>
     <message>
         <source>No pressure drop can be worked out: which pipe goes on from which is not clear. Put right the column that says so.</source>
         <translation>Spadku ciśnienia nie da się obliczyć: nie jest jasne, która rura odchodzi od której. Poprawić kolumnę, która to podaje.</translation>
     </message>
     <message>
-        <source>The fittings of %1 are not said or can&apos;t be read: the drop is at least this.</source>
-        <translation>Kształtek %1 nie podano albo nie da się ich odczytać: spadek wynosi co najmniej tyle.</translation>
+        <source>The fittings of section %1 are not said or can&apos;t be read: the drop is at least this.</source>
+        <translation>Kształtek odcinka %1 nie podano albo nie da się ich odczytać: spadek wynosi co najmniej tyle.</translation>
     </message>
     <message>
-        <source>Change %1 from %2 to %3.</source>
-        <translation>Zmienić %1 z %2 na %3.</translation>
+        <source>Change section %1 from %2 to %3.</source>
+        <translation>Zmienić odcinek %1 z %2 na %3.</translation>
     </message>
     <message>
         <source>A purge flow of %1 reaches the least of %2.</source>

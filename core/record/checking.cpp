@@ -5,7 +5,6 @@
 
 #include <algorithm>
 #include <array>
-#include <iterator>
 
 /// Whether what a kind of record wants is there.
 namespace hearth::record {

@@ -28,6 +28,15 @@ template <class E, std::size_t N>
 }
 
 template <class E, std::size_t N>
+[[nodiscard]] constexpr std::array<E, N> valuesIn(const std::array<Code<E>, N>& table) {
+    std::array<E, N> values{};
+    for (std::size_t i = 0; i < N; ++i) {
+        values[i] = table[i].value;
+    }
+    return values;
+}
+
+template <class E, std::size_t N>
 [[nodiscard]] constexpr std::string_view textIn(const std::array<Code<E>, N>& table, E value) {
     return table.at(static_cast<std::size_t>(value)).text;
 }

@@ -125,7 +125,7 @@ TEST_F(PipeWords, standInTheRecordsWherePipeworkBelongs) {
                                     {RecordKind::Commissioning, true},
                                     {RecordKind::LargerPipework, true},
                                     {RecordKind::Service, false}}) {
-        const auto document = documentFor({kind, file, findings, volume, file.visit.date, {}, &pipes}, words);
+        const auto document = documentFor({kind, file, findings, volume, file.visit.date, {}, {}, &pipes}, words);
         const auto sketches = testing::blocksOf<record::Diagram>(document);
         EXPECT_EQ(sketches.size(), has ? 1U : 0U) << record::kindCode(kind);
         EXPECT_EQ(testing::shows(document, "lost at full load"), has) << record::kindCode(kind);

@@ -15,9 +15,9 @@ using rulebook::FindingKind;
 using rulebook::Say;
 using rulebook::Sentence;
 
-/// How many arguments the comment in core/rulebook/sentence.h promises, in the order of the enumeration.
+/// How many arguments the comment in core/rulebook/say.h promises, in the order of the enumeration.
 std::vector<int> promisedArguments() {
-    QFile file(QStringLiteral(HEARTH_SOURCE_DIR "/core/rulebook/sentence.h"));
+    QFile file(QStringLiteral(HEARTH_SOURCE_DIR "/core/rulebook/say.h"));
     if (!file.open(QIODevice::ReadOnly)) {
         return {};
     }
@@ -48,7 +48,7 @@ Sentence withArguments(Say say, int count) {
 TEST(Sentences, ThereIsOneForEverythingThatAFindingCanSay) {
     const auto promised = promisedArguments();
     const auto says = rulebook::allSays();
-    ASSERT_EQ(promised.size(), says.size()) << "the comments of sentence.h were not read as meant";
+    ASSERT_EQ(promised.size(), says.size()) << "the comments of say.h were not read as meant";
     for (const auto& language : testing::languages()) {
         const Words words(language);
         for (std::size_t i = 0; i < says.size(); ++i) {

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/rulebook/sentence.h"
+#include "core/rulebook/say.h"
 
 #include <algorithm>
 #include <gtest/gtest.h>

@@ -1,10 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/rulebook/sentence.h"
+#include "core/rulebook/say.h"
 
 #include "core/rulebook/code_table.h"
 
 #include <array>
-#include <cstddef>
 
 namespace hearth::rulebook {
 
@@ -482,13 +481,7 @@ constexpr auto kSays = std::to_array<Code<Say>>({
 });
 static_assert(inOrder(kSays));
 
-constexpr auto kAll = [] {
-    std::array<Say, kSays.size()> all{};
-    for (std::size_t i = 0; i < kSays.size(); ++i) {
-        all[i] = kSays[i].value;
-    }
-    return all;
-}();
+constexpr auto kAll = valuesIn(kSays);
 
 }  // namespace
 
