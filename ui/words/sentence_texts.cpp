@@ -12,7 +12,7 @@ namespace {
 using rulebook::Say;
 
 // Short, plain, and saying what to do where something is to be done. %1, %2 … are the arguments in the order
-// of sentence.h.
+// of say.h.
 constexpr std::array kGeneral{
     SayText{Say::ReadingMissing,
             QT_TRANSLATE_NOOP("Words", "A reading that this needs has not been entered.")},
