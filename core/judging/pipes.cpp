@@ -136,9 +136,16 @@ std::vector<Item> aboutPipes(FlowBasis basis) {
             Item::SectionLength};
 }
 
-/// Nobody has to time every appliance: what was not is no finding.
-bool isOfUse(const RouteJudged& route) {
-    return route.basis == FlowBasis::Design || route.finding.why.say != Say::PipeFlowUnknown;
+/// Nobody has to time every appliance: what was not is no finding. And what keeps several drops from being
+/// worked out, or one at both flows, is said once.
+bool isOfUse(const RouteJudged& route, const std::vector<Judged>& before) {
+    if (route.finding.outcome != rulebook::Outcome::NoVerdict) {
+        return true;
+    }
+    const bool untimed = route.basis == FlowBasis::Measured && route.finding.why.say == Say::PipeFlowUnknown;
+    return !untimed && std::none_of(before.begin(), before.end(), [&](const Judged& other) {
+        return other.finding.why == route.finding.why;
+    });
 }
 
 }  // namespace
@@ -198,7 +205,7 @@ std::vector<Judged> judgePipes(const reg::VisitFile& file, const rulebook::RuleB
     }
     std::vector<Judged> judged;
     for (auto& route : pipes.worked.routes) {
-        if (isOfUse(route)) {
+        if (isOfUse(route, judged)) {
             judged.push_back({std::move(route.finding), on, aboutPipes(route.basis)});
         }
     }

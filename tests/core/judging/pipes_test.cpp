@@ -124,10 +124,10 @@ TEST_F(PipeFindings, AMissingHeatInputOrEndIsNoVerdict) {
     }
     file.appliances[0].grossInput.text = "49.5";
     addPipe("copper_15", "2");
-    ASSERT_EQ(found().size(), 2U);
-    EXPECT_EQ(found().at(0).outcome, Outcome::NoVerdict) << "what the branch draws flows through it too";
-    EXPECT_EQ(found().at(1).why.say, Say::PipeFlowUnknown);
+    ASSERT_EQ(found().size(), 1U) << "said once: what the branch draws flows through the first pipe too";
+    EXPECT_EQ(found().at(0).why.say, Say::PipeFlowUnknown);
     file.pipes[1].capped = true;
+    ASSERT_EQ(found().size(), 2U);
     EXPECT_EQ(found().at(0).outcome, Outcome::Pass);
     EXPECT_EQ(found().at(1).outcome, Outcome::Pass);
     file.pipes[0].tubeCode = "ghost";
