@@ -59,7 +59,7 @@ class TwoLanguages : public ::testing::TestWithParam<PairCase> {};
 TEST_P(TwoLanguages, AreReadTheFirstAndThenTheSecond) {
     const auto document = inLanguage(std::get<0>(GetParam()), std::get<1>(GetParam()));
     const auto pairs = testing::pairsOf(document);
-    EXPECT_GE(pairs.size(), 3U);  // a letter's subject, text and signature at the least
+    EXPECT_GE(pairs.size(), 2U);  // a letter has its text and its signature, at the least
     const QString all = withoutSpaces(pageText(pdfOf(document)));
     int parted = 0;
     for (const auto& [first, second] : pairs) {

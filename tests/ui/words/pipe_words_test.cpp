@@ -18,12 +18,12 @@ class PipeWords : public ::testing::Test {
         reg::Appliance boiler;
         boiler.id = reg::ApplianceId{testing::sampleBytes(70)};
         boiler.installation = file.installation.id;
-        boiler.kind = "condensing_boiler";
+        boiler.kind = "combination_boiler";
         boiler.place = "kitchen";
         boiler.grossInput = {"24", UnitCode::Kilowatt};
         auto hob = boiler;
         hob.id = reg::ApplianceId{testing::sampleBytes(71)};
-        hob.kind = "hotplate";
+        hob.kind = "hob";
         hob.place.clear();
         hob.grossInput = {"8", UnitCode::Kilowatt};
         file.appliances = {boiler, hob};
@@ -125,11 +125,13 @@ TEST_F(PipeWords, standInTheRecordsWherePipeworkBelongs) {
                                     {RecordKind::Commissioning, true},
                                     {RecordKind::LargerPipework, true},
                                     {RecordKind::Service, false}}) {
-        const auto document = documentFor({kind, file, findings, volume, file.visit.date, {}, {}, &pipes}, words);
+        const auto document =
+            documentFor({kind, file, findings, volume, file.visit.date, {}, {}, &pipes}, words);
         const auto sketches = testing::blocksOf<record::Diagram>(document);
         EXPECT_EQ(sketches.size(), has ? 1U : 0U) << record::kindCode(kind);
         EXPECT_EQ(testing::shows(document, "lost at full load"), has) << record::kindCode(kind);
-        EXPECT_EQ(testing::shows(document, "Pressure drop at the largest flow"), has) << record::kindCode(kind);
+        EXPECT_EQ(testing::shows(document, "Pressure drop at the largest flow"), has)
+            << record::kindCode(kind);
     }
     file.pipes.resize(1);
     const auto document =
