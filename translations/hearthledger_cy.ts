@@ -4,6 +4,90 @@
 <context>
     <name>Words</name>
     <message>
+        <source>overdue</source>
+        <translation>hwyr</translation>
+    </message>
+    <message>
+        <source>last two weeks</source>
+        <translation>pythefnos olaf</translation>
+    </message>
+    <message>
+        <source>window open</source>
+        <translation>cyfnod ar agor</translation>
+    </message>
+    <message>
+        <source>booked</source>
+        <translation>wedi’i drefnu</translation>
+    </message>
+    <message>
+        <source>opening soon</source>
+        <translation>yn agor yn fuan</translation>
+    </message>
+    <message>
+        <source>later</source>
+        <translation>yn ddiweddarach</translation>
+    </message>
+    <message>
+        <source>no check known</source>
+        <translation>dim archwiliad hysbys</translation>
+    </message>
+    <message>
+        <source>no check asked for</source>
+        <translation>dim archwiliad yn ofynnol</translation>
+    </message>
+    <message>
+        <source>%1 (at the latest %2: by the reading of the law)</source>
+        <translation>%1 (%2 fan bellaf: yn ôl y ffordd y darllenir y gyfraith)</translation>
+    </message>
+    <message>
+        <source>How many stand where</source>
+        <translation>Faint sydd ymhle</translation>
+    </message>
+    <message>
+        <source>Premises</source>
+        <translation>Eiddo</translation>
+    </message>
+    <message>
+        <source>Address</source>
+        <translation>Cyfeiriad</translation>
+    </message>
+    <message>
+        <source>State</source>
+        <translation>Cyflwr</translation>
+    </message>
+    <message>
+        <source>Last check</source>
+        <translation>Archwiliad diwethaf</translation>
+    </message>
+    <message>
+        <source>Due by</source>
+        <translation>Yn ddyledus erbyn</translation>
+    </message>
+    <message>
+        <source>Booked for</source>
+        <translation>Wedi’i drefnu ar gyfer</translation>
+    </message>
+    <message>
+        <source>Record</source>
+        <translation>Cofnod</translation>
+    </message>
+    <message>
+        <source>Gas safety checks: summary</source>
+        <translation>Archwiliadau diogelwch nwy: crynodeb</translation>
+    </message>
+    <message>
+        <source>page %1 of %2</source>
+        <translation>tudalen %1 o %2</translation>
+    </message>
+    <message>
+        <source>Demonstration: not a real record</source>
+        <translation>Arddangosiad: nid cofnod go iawn</translation>
+    </message>
+    <message>
+        <source>A list of what our records say on the day above; the records themselves count.</source>
+        <translation>Rhestr o’r hyn y mae ein cofnodion yn ei ddweud ar y diwrnod uchod; y cofnodion eu hunain sy’n cyfrif.</translation>
+    </message>
+    <message>
         <source>meter not said</source>
         <translation>mesurydd heb ei nodi</translation>
     </message>
@@ -2084,14 +2168,6 @@
         <translation>— dim</translation>
     </message>
     <message>
-        <source>Demonstration: not a real record</source>
-        <translation>Arddangosiad: nid cofnod go iawn</translation>
-    </message>
-    <message>
-        <source>page %1 of %2</source>
-        <translation>tudalen %1 o %2</translation>
-    </message>
-    <message>
         <source>revision %1</source>
         <translation>diwygiad %1</translation>
     </message>
@@ -2334,10 +2410,6 @@
     <message>
         <source>appliances not connected</source>
         <translation>cyfarpar heb eu cysylltu</translation>
-    </message>
-    <message>
-        <source>Premises</source>
-        <translation>Eiddo</translation>
     </message>
     <message>
         <source>card number not entered</source>

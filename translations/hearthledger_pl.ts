@@ -4,6 +4,90 @@
 <context>
     <name>Words</name>
     <message>
+        <source>overdue</source>
+        <translation>po terminie</translation>
+    </message>
+    <message>
+        <source>last two weeks</source>
+        <translation>ostatnie dwa tygodnie</translation>
+    </message>
+    <message>
+        <source>window open</source>
+        <translation>okres otwarty</translation>
+    </message>
+    <message>
+        <source>booked</source>
+        <translation>umówiono</translation>
+    </message>
+    <message>
+        <source>opening soon</source>
+        <translation>wkrótce się otwiera</translation>
+    </message>
+    <message>
+        <source>later</source>
+        <translation>później</translation>
+    </message>
+    <message>
+        <source>no check known</source>
+        <translation>kontrola nieznana</translation>
+    </message>
+    <message>
+        <source>no check asked for</source>
+        <translation>kontrola niewymagana</translation>
+    </message>
+    <message>
+        <source>%1 (at the latest %2: by the reading of the law)</source>
+        <translation>%1 (najpóźniej %2: zależnie od odczytania prawa)</translation>
+    </message>
+    <message>
+        <source>How many stand where</source>
+        <translation>Ile w jakim stanie</translation>
+    </message>
+    <message>
+        <source>Premises</source>
+        <translation>Obiekt</translation>
+    </message>
+    <message>
+        <source>Address</source>
+        <translation>Adres</translation>
+    </message>
+    <message>
+        <source>State</source>
+        <translation>Stan</translation>
+    </message>
+    <message>
+        <source>Last check</source>
+        <translation>Ostatnia kontrola</translation>
+    </message>
+    <message>
+        <source>Due by</source>
+        <translation>Termin do</translation>
+    </message>
+    <message>
+        <source>Booked for</source>
+        <translation>Umówiono na</translation>
+    </message>
+    <message>
+        <source>Record</source>
+        <translation>Protokół</translation>
+    </message>
+    <message>
+        <source>Gas safety checks: summary</source>
+        <translation>Kontrole bezpieczeństwa gazowego: zestawienie</translation>
+    </message>
+    <message>
+        <source>page %1 of %2</source>
+        <translation>strona %1 z %2</translation>
+    </message>
+    <message>
+        <source>Demonstration: not a real record</source>
+        <translation>Pokaz: to nie jest prawdziwy protokół</translation>
+    </message>
+    <message>
+        <source>A list of what our records say on the day above; the records themselves count.</source>
+        <translation>Wykaz tego, co mówią nasze protokoły w podanym wyżej dniu; liczą się same protokoły.</translation>
+    </message>
+    <message>
         <source>meter not said</source>
         <translation>nie podano gazomierza</translation>
     </message>
@@ -2084,14 +2168,6 @@
         <translation>— brak</translation>
     </message>
     <message>
-        <source>Demonstration: not a real record</source>
-        <translation>Pokaz: to nie jest prawdziwy protokół</translation>
-    </message>
-    <message>
-        <source>page %1 of %2</source>
-        <translation>strona %1 z %2</translation>
-    </message>
-    <message>
         <source>revision %1</source>
         <translation>wersja %1</translation>
     </message>
@@ -2334,10 +2410,6 @@
     <message>
         <source>appliances not connected</source>
         <translation>urządzenia niepodłączone</translation>
-    </message>
-    <message>
-        <source>Premises</source>
-        <translation>Obiekt</translation>
     </message>
     <message>
         <source>card number not entered</source>
