@@ -174,7 +174,8 @@ TEST_F(IssueTest, ALandlordsRecordWithoutADeclarationIsRefusedByName) {
 
 /// Makes the customer of a visit prefer a language.
 void prefer(store::Store& store, reg::VisitId visit, const std::string& language) {
-    for (auto& holder : store.visitFile(visit)->people) {
+    auto file = store.visitFile(visit).value();
+    for (auto& holder : file.people) {
         holder.party.language = language;
         ASSERT_TRUE(store.save(holder.party));
     }

@@ -240,6 +240,7 @@ void RecordsPart::issue(record::RecordKind kind) {
 }
 
 void RecordsPart::issue() {
+    m_language->commit();  // a choice that was not left yet
     const auto kind = this->kind();
     if (model().store().isReadOnly() || !kind) {
         return;
