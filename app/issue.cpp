@@ -119,8 +119,9 @@ Result<store::RecordId> issueRecord(store::Store& store, const Clock& clock, rec
     request.outcome = judged->outcome;
     request.supersedes = supersedes;
     request.reason = reason.toStdString();
-    const ui::words::DocumentInput input{kind,          judged->file,     judged->findings,    judged->volume,
-                                         clock.today(), std::move(*logo), std::move(*pictures), &judged->pipes};
+    const ui::words::DocumentInput input{
+        kind,          judged->file,     judged->findings,     judged->volume,
+        clock.today(), std::move(*logo), std::move(*pictures), &judged->pipes};
     const QString spoken = languageOf(language, *old, kind, judged->file);
     if (const auto fault = letterFault(input, spoken); !fault) {
         return tl::unexpected(fault.error());

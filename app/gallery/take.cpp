@@ -156,6 +156,7 @@ Result<int> takeDrafts(const store::Store& store, const Clock& clock, const Albu
                                                       judged->volume,
                                                       clock.today("Europe/London"),
                                                       {},
+                                                      {},
                                                       &judged->pipes},
                                                      words);
         const auto pages = takePages(ui::paper::Layout(document, {}), album, ++number, dotsPerInch);

@@ -74,7 +74,8 @@ struct DropReport {
 /// length), GUM 5.1.2. Checked: route_test.cpp.
 [[nodiscard]] DropReport pressureDrops(const Tree& tree, FlowBasis basis, const DropConditions& conditions);
 
-/// Whether anything was measured at all: a capped end, which draws nothing, was not. Source: definition. Checked: route_test.cpp.
+/// Whether anything was measured at all: a capped end, which draws nothing, was not. Source: definition.
+/// Checked: route_test.cpp.
 [[nodiscard]] bool hasMeasuredFlow(const Tree& tree);
 
 /// One finding a route, in the report's order: the drop against Rule::PipeDropMost, resting on the equivalent

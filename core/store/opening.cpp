@@ -2,8 +2,8 @@
 #include "core/store/opening.h"
 
 #include "core/store/backup.h"
-#include "core/store/durable.h"
 #include "core/store/due_index.h"
+#include "core/store/durable.h"
 #include "core/store/edit.h"
 #include "core/store/file_header.h"
 #include "core/store/search_index.h"

@@ -20,10 +20,10 @@ bool isAmong(const std::vector<reg::PipeSection>& sections, const UuidBytes& id)
 
 /// What hangs at the end of a pipe stands in the same premises.
 void refuseAppliance(const Connection& db, reg::InstallationId installation, reg::ApplianceId appliance) {
-    const auto ofThem =
-        db.number("SELECT count(*) FROM appliances AS a JOIN installations AS i ON i.id = a.installation "
-                  "JOIN installations AS p ON p.premises = i.premises WHERE a.id = ? AND p.id = ?",
-                  {appliance.bytes, installation.bytes});
+    const auto ofThem = db.number(
+        "SELECT count(*) FROM appliances AS a JOIN installations AS i ON i.id = a.installation "
+        "JOIN installations AS p ON p.premises = i.premises WHERE a.id = ? AND p.id = ?",
+        {appliance.bytes, installation.bytes});
     if (ofThem == 0) {
         throw Failure(ErrorCode::NotFound, {"appliances", appliance.text()});
     }

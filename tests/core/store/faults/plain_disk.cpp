@@ -28,7 +28,8 @@ bool refuses(const std::string& path, DiskCall call) {
     if (diskPlan.folder.empty() || path.compare(0, diskPlan.folder.size(), diskPlan.folder) != 0) {
         return false;
     }
-    // The store's lock is no data: one that this living process could not take back would be its own for good.
+    // The store's lock is no data: one that this living process could not take back would be its own for
+    // good.
     constexpr std::string_view kLock = ".lock";
     if (path.size() > kLock.size() && path.compare(path.size() - kLock.size(), kLock.size(), kLock) == 0) {
         return false;
