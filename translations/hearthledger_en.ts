@@ -159,7 +159,7 @@
     </message>
 </context>
 <context>
-    <name>DueText</name>
+    <name>hearth::ui::due::DueText</name>
     <message numerus="yes">
         <source>%n day(s) overdue</source>
         <translation>

@@ -12,7 +12,7 @@ using words::qstring;
 namespace {
 
 struct DueText {
-    Q_DECLARE_TR_FUNCTIONS(DueText)
+    Q_DECLARE_TR_FUNCTIONS(hearth::ui::due::DueText)
 };
 
 QString joinedFilled(QStringList parts, const QString& between) {

@@ -253,7 +253,8 @@ bool VisitSheet::eventFilter(QObject* watched, QEvent* event) {
             step(key->key() == Qt::Key_PageUp ? -1 : 1);
             return true;
         }
-        if (shell::isEnter(*key) && goByEnter(watched, *key)) {
+        m_byEnter = shell::isEnter(*key);
+        if (m_byEnter && goByEnter(watched, *key)) {
             return true;
         }
         const bool isModifier =

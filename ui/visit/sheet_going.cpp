@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Where the keyboard goes on the sheet.
 #include "ui/look/look.h"
+#include "ui/shell/attachments_part.h"
 #include "ui/shell/kit.h"
 #include "ui/visit/part_view.h"
 #include "ui/visit/sheet.h"
@@ -181,9 +182,25 @@ void VisitSheet::goOnFrom(input::Editor* answered) {
     const QWidget* field = answered->focusTarget();
     const bool wasKept = !field->property("problem").toBool();
     if (wasKept && field == QApplication::focusWidget()) {
+        m_byEnter = true;  // it goes on as Enter does
         focusNextChild();
         m_wentOn = true;
     }
+}
+
+/// From field to field, nobody is led through a list of photographs and its buttons: Tab reaches them.
+bool VisitSheet::focusNextPrevChild(bool next) {
+    const auto inPictures = [this](const QWidget* at) {
+        while (at != nullptr && at != this && qobject_cast<const shell::AttachmentsPart*>(at) == nullptr) {
+            at = at->parentWidget();
+        }
+        return at != nullptr && at != this;
+    };
+    bool went = QWidget::focusNextPrevChild(next);
+    while (went && m_byEnter && inPictures(QApplication::focusWidget())) {
+        went = QWidget::focusNextPrevChild(next);
+    }
+    return went;
 }
 
 bool VisitSheet::goByEnter(QObject* watched, const QKeyEvent& key) {

@@ -95,9 +95,11 @@ TEST_F(Opening, leavesAloneAnotherProgramsDatabase) {
 
 TEST_F(Opening, leavesANewerStoreAsItIs) {
     store.reset();
-    ASSERT_EQ(sqlOn(path(), "UPDATE store SET min_reader = 9; PRAGMA user_version = 9"), "");
-    const Error newer{ErrorCode::StoreNewer,
-                      {path().string(), "9", std::to_string(newestSchema(shippedMigrations()))}};
+    const std::string ours = std::to_string(newestSchema(shippedMigrations()));
+    const std::string theirs = std::to_string(newestSchema(shippedMigrations()) + 1);
+    ASSERT_EQ(
+        sqlOn(path(), "UPDATE store SET min_reader = " + theirs + "; PRAGMA user_version = " + theirs), "");
+    const Error newer{ErrorCode::StoreNewer, {path().string(), theirs, ours}};
     expectRefused(newer);
     expectRefused(newer, Access::WriteOrRead);
     expectRefused(newer, Access::Read);
@@ -109,7 +111,8 @@ TEST_F(Opening, leavesANewerStoreAsItIs) {
 TEST_F(Opening, readsANewerStoreThatAllowsItAndNeverWrites) {
     const Sample sample = putSample(*store);
     store.reset();
-    ASSERT_EQ(sqlOn(path(), "PRAGMA user_version = 9"), "");  // min_reader is not
+    const int theirs = newestSchema(shippedMigrations()) + 1;
+    ASSERT_EQ(sqlOn(path(), "PRAGMA user_version = " + std::to_string(theirs)), "");  // min_reader is not
     const std::string before = readFile(path());
     EXPECT_EQ(errorOf(Store::open(path(), Access::Write, clock)), ErrorCode::StoreNewer);
     const auto reader = valueOf(Store::open(path(), Access::WriteOrRead, clock));

@@ -32,13 +32,12 @@ class PlotWords : public ::testing::Test {
     }
 
     reg::VisitFile file = testing::sampleVisit();
-    std::vector<judging::Judged> extra;  // findings beside those of the visit
+    std::optional<std::vector<judging::Judged>> instead;  // of the findings of the visit
 
   private:
     template <class Make>
     Plots made(Make make) {
-        auto findings = judging::judge(file, rulebook::RuleBook::shipped());
-        findings.insert(findings.end(), extra.begin(), extra.end());
+        const auto findings = instead ? *instead : judging::judge(file, rulebook::RuleBook::shipped());
         const Words words;
         return make(PlotSource{file, findings, words});
     }
@@ -127,6 +126,9 @@ TEST_F(PlotWords, drawsAMassInAirAsPartsPerMillion) {
 
 TEST_F(PlotWords, drawsRoomLimitsOnlyThatAFindingRestsOn) {
     read(60, "0", "room", "12");
+    // Judged by the level at which a home's CO is raised.
+    EXPECT_EQ(room().plots[0].limits.at(0).y.text(), "10");
+    instead.emplace();
     EXPECT_TRUE(room().plots[0].limits.empty());
     const auto book = rulebook::RuleBook::shipped();
     const auto* raised = book.find({rulebook::Rule::RoomCoRaisedFrom});
@@ -134,7 +136,7 @@ TEST_F(PlotWords, drawsRoomLimitsOnlyThatAFindingRestsOn) {
     ASSERT_TRUE(raised != nullptr && empty != nullptr);
     rulebook::Finding level{rulebook::FindingKind::RoomCoLevel};
     level.limits = {*raised, *empty, *raised};
-    extra = {{level, reg::subject(file.visit.id), {Item::RoomCo}}};
+    instead = {{level, reg::subject(file.visit.id), {Item::RoomCo}}};
     const auto limits = room().plots[0].limits;
     ASSERT_EQ(limits.size(), 1U);  // each once, and none for an entry without a value
     EXPECT_EQ(limits[0].y.text(), "10");

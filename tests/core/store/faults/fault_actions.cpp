@@ -207,6 +207,12 @@ Result<void> knowNell(Store& store, reg::VisitId /*visit*/) {
     return store.save(nell);
 }
 
+/// Somebody changed what is derived, so that there is something to mend.
+Result<void> spoilDue(Store& store, reg::VisitId /*visit*/) {
+    const auto said = sqlOn(store.path(), "UPDATE due_premises SET deadline = coalesce(deadline, 0) + 1");
+    return said.empty() ? Result<void>() : fail(ErrorCode::StoreFailed, {store.path().string(), said});
+}
+
 Result<void> eraseOne(Store& store, reg::VisitId /*visit*/) {
     const auto found = store.parties("nell");
     return found ? withoutValue(store.erase(found->front().id)) : withoutValue(found);
@@ -287,7 +293,7 @@ const std::vector<Action>& plainActions() {
          leaveOnlyBytes},
         {"together", "together", muchAtOnce},
         {"erase", "erase", eraseOne, knowNell},
-        {"mend_due", "mendDue", [](Store& store, reg::VisitId /*visit*/) { return store.mendDue(); }},
+        {"mend_due", "mendDue", [](Store& store, reg::VisitId /*visit*/) { return store.mendDue(); }, spoilDue},
         {"mend", "mendSearch", [](Store& store, reg::VisitId /*visit*/) { return store.mendSearch(); }},
         {"undo", "undo", undoOne, onFile(typeOne)},
         {"undo_pipes", "undo", undoOne, layPipes},
