@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/due/action_bar.h"
 
-#include "ui/due/flow_layout.h"
+#include "ui/shell/flow_layout.h"
 #include "ui/shell/kit.h"
 
 namespace hearth::ui::due {
@@ -38,7 +38,7 @@ std::vector<ActionFace> actionFaces() {
 }  // namespace
 
 ActionBar::ActionBar(const std::vector<Action>& actions, bool writes, QWidget* parent) : QWidget(parent) {
-    auto* flow = new FlowLayout(this, look::kGap / 2 + 2);
+    auto* flow = new shell::FlowLayout(this, look::kGap / 2 + 2);
     const auto faces = actionFaces();
     for (const auto action : actions) {
         for (const auto& face : faces) {

@@ -16,7 +16,7 @@ ActionPage::ActionPage(const DueContext& context, const QString& title, QWidget*
       m_sheet(new shell::Sheet(this)),
       m_title(shell::titleText(title, this)),
       m_below(shell::softText({}, this)),
-      m_buttons(new FlowLayout(nullptr, look::kGap)) {
+      m_buttons(new shell::FlowLayout(nullptr, look::kGap)) {
     auto* box = new QVBoxLayout(this);
     box->setContentsMargins(2 * look::kGap, look::kGap, 2 * look::kGap, 0);
     box->addWidget(m_sheet);

@@ -2,7 +2,7 @@
 #pragma once
 
 #include "core/store/due.h"
-#include "ui/due/flow_layout.h"
+#include "ui/shell/flow_layout.h"
 #include "ui/shell/kit.h"
 #include "ui/shell/place.h"
 
@@ -53,7 +53,7 @@ class ActionPage : public QWidget {
     shell::Sheet* m_sheet;
     shell::Text* m_title;
     shell::Text* m_below;
-    FlowLayout* m_buttons;
+    shell::FlowLayout* m_buttons;
 };
 
 /// Somebody who holds a role at premises, for a choice.

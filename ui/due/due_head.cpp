@@ -3,8 +3,8 @@
 
 #include "core/base/id.h"
 #include "ui/due/due_text.h"
-#include "ui/due/flow_layout.h"
 #include "ui/due/strip.h"
+#include "ui/shell/flow_layout.h"
 #include "ui/shell/kit.h"
 
 #include <QHBoxLayout>
@@ -151,7 +151,7 @@ DueHead::DueHead(QWidget* parent) : QWidget(parent) {
 }
 
 void DueHead::addChips(QWidget* row) {
-    auto* box = new FlowLayout(row, look::kGap / 2 + 2);
+    auto* box = new shell::FlowLayout(row, look::kGap / 2 + 2);
     const auto add = [&](std::optional<DueState> state, int digit) {
         auto* chip = new CountChip(state, digit, row);
         const auto code = state ? calendar::codeOf(*state) : std::string_view("all");

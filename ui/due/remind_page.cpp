@@ -26,8 +26,8 @@ shell::Line reminderLine(const store::Reminder& reminder, const words::Words& wo
             : RemindPage::tr("Not sent: %1").arg(refusalText(reminder.refusal));
     line.right = RemindPage::tr("due %1").arg(words.shortDate(reminder.deadline));
     const int before = static_cast<int>(reminder.sentBefore.size());
-    line.rightDetail =
-        before > 0 ? hearth::ui::due::RemindPage::tr("%n sent before", nullptr, before) : RemindPage::tr("the first");
+    line.rightDetail = before > 0 ? hearth::ui::due::RemindPage::tr("%n sent before", nullptr, before)
+                                  : RemindPage::tr("the first");
     line.outcome = goes ? rulebook::Outcome::Pass : rulebook::Outcome::LookAgain;
     return line;
 }

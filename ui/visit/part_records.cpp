@@ -5,6 +5,7 @@
 #include "core/store/firm_logo.h"
 #include "core/store/record_pictures.h"
 #include "ui/look/look.h"
+#include "ui/shell/flow_layout.h"
 #include "ui/shell/kit.h"
 #include "ui/shell/line_list.h"
 #include "ui/shell/paper_choice.h"
@@ -15,8 +16,6 @@
 #include "ui/visit/wanted.h"
 #include "ui/words/document_words.h"
 #include "ui/words/kept_words.h"
-
-#include <QHBoxLayout>
 
 #include <algorithm>
 
@@ -126,11 +125,10 @@ void RecordsPart::addIssue() {
                                   shell::ButtonKind::Plain, this);
     m_draftButton->setObjectName(QStringLiteral("draftButton"));
     auto* row = new QWidget(this);
-    auto* line = new QHBoxLayout(row);
-    line->setContentsMargins(0, look::kGap, 0, 0);
+    auto* line = new shell::FlowLayout(row, look::kGap);
+    row->setContentsMargins(0, look::kGap, 0, 0);
     line->addWidget(m_issue);
     line->addWidget(m_draftButton);
-    line->addStretch();
     addWidget(row);
     addWidget(m_refused);
     connect(m_issue, &QPushButton::clicked, this, [this] { issue(); });
@@ -186,8 +184,8 @@ void RecordsPart::showLanguage() {
 
 void RecordsPart::addVisitButtons() {
     auto* row = new QWidget(this);
-    auto* line = new QHBoxLayout(row);
-    line->setContentsMargins(0, look::kGap, 0, 0);
+    auto* line = new shell::FlowLayout(row, look::kGap);
+    row->setContentsMargins(0, look::kGap, 0, 0);
     auto* another = new KeyButton(tr("Another test on this visit"), shell::ButtonKind::Quiet, row);
     another->setObjectName(QStringLiteral("addTestButton"));
     another->setEnabled(!model().isReadOnly());
@@ -195,7 +193,6 @@ void RecordsPart::addVisitButtons() {
     m_close->setObjectName(QStringLiteral("closeVisitButton"));
     line->addWidget(another);
     line->addWidget(m_close);
-    line->addStretch();
     addWidget(row);
     connect(m_close, &QPushButton::clicked, this, &RecordsPart::closeVisit);
     connect(another, &QPushButton::clicked, this, [this] {

@@ -96,7 +96,7 @@ class VisitSheet : public QWidget {
     SheetPaper* m_paper = nullptr;
     reg::VisitId m_builtFor;
     bool m_wentOn = false;        // the last key was an answer, which went on by itself
-    bool m_byEnter = false;  // the last key went on, or back, from field to field
+    bool m_byEnter = false;       // the last key went on, or back, from field to field
     QPointer<SheetField> m_last;  // the field that had the keyboard last
     QPointer<QWidget> m_before;   // the field that Ctrl+K and Ctrl+M left
 };

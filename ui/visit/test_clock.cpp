@@ -10,7 +10,7 @@
 #include "ui/visit/wanted.h"
 
 #include <QApplication>
-#include <QGridLayout>
+#include <QBoxLayout>
 #include <QKeyEvent>
 
 #include <algorithm>
@@ -58,17 +58,19 @@ TestClock::TestClock(const SheetContext& context, std::size_t test, QWidget* par
     m_refused = new shell::Text({}, look::TypeRole::Small, look::Role::Fail, this);
     m_refused->setWordWrap(true);
     m_refused->hide();
-    auto* grid = new QGridLayout(this);
-    grid->setContentsMargins(0, look::kGap, 0, look::kGap);
-    grid->setHorizontalSpacing(3 * look::kGap);
-    grid->setVerticalSpacing(look::kGap);
-    grid->setColumnStretch(1, 1);
-    grid->addWidget(m_strip, 0, 0, 1, 3);
-    grid->addWidget(m_advice, 1, 0, 1, 2, Qt::AlignTop);
-    grid->addWidget(m_button, 1, 2, Qt::AlignTop | Qt::AlignRight);
-    grid->addWidget(m_face, 2, 0);
-    grid->addWidget(m_reading, 2, 1, 1, 2);
-    grid->addWidget(m_refused, 3, 0, 1, 3);
+    // Each line by itself: in one grid, a long name on the button would push the clock's face aside.
+    auto* lines = new QVBoxLayout(this);
+    lines->setContentsMargins(0, look::kGap, 0, look::kGap);
+    lines->setSpacing(look::kGap);
+    lines->addWidget(m_strip);
+    lines->addWidget(m_advice);
+    lines->addWidget(m_button, 0, Qt::AlignLeft);
+    auto* faces = new QHBoxLayout;
+    faces->setSpacing(3 * look::kGap);
+    faces->addWidget(m_face);
+    faces->addWidget(m_reading, 1);
+    lines->addLayout(faces);
+    lines->addWidget(m_refused);
     m_ticks.setInterval(kTick);
     connect(&m_ticks, &QTimer::timeout, this, &TestClock::tick);
     connect(m_button, &QPushButton::clicked, this, &TestClock::toggle);

@@ -13,6 +13,7 @@ namespace {
 constexpr QStringView kPlain = u"AaBCcDdEeGgHhIiJjKkLlNnOoRrSsTtUuWwYyZz";
 constexpr QStringView kAccented = u"ÀáßĆçĐđÉêĞĝĤĥÎíĴĵĶķĹłÑñÖóŔŕŠşŤťÛúŴŵÝŷŻž";
 static_assert(kPlain.size() == kAccented.size());
+constexpr qsizetype kLongWord = 20;
 
 /// The length of what must not be touched at `at`: a placeholder (%1, %L1, %n), a tag, an entity; 0 when
 /// nothing is.
@@ -74,7 +75,11 @@ QString pseudo(const QString& english) {
         }
     }
     const auto padding = std::max<qsizetype>(1, letters * 2 / 5 - 2);  // with the two brackets: 40 %
-    return u'[' + text + QString(padding, u'~') + u']';
+    QString tail(padding, u'~');
+    for (qsizetype at = kLongWord; at + 1 < padding; at += kLongWord + 1) {
+        tail[at] = u' ';  // no language has words as long as a sentence's tail
+    }
+    return u'[' + text + tail + u']';
 }
 
 }  // namespace hearth::ui::words

@@ -97,8 +97,8 @@ TEST_F(Opening, leavesANewerStoreAsItIs) {
     store.reset();
     const std::string ours = std::to_string(newestSchema(shippedMigrations()));
     const std::string theirs = std::to_string(newestSchema(shippedMigrations()) + 1);
-    ASSERT_EQ(
-        sqlOn(path(), "UPDATE store SET min_reader = " + theirs + "; PRAGMA user_version = " + theirs), "");
+    ASSERT_EQ(sqlOn(path(), "UPDATE store SET min_reader = " + theirs + "; PRAGMA user_version = " + theirs),
+              "");
     const Error newer{ErrorCode::StoreNewer, {path().string(), theirs, ours}};
     expectRefused(newer);
     expectRefused(newer, Access::WriteOrRead);

@@ -5,7 +5,7 @@
 
 #include <vector>
 
-namespace hearth::ui::due {
+namespace hearth::ui::shell {
 
 /// One after the other in lines that wrap, each as large as it asks to be.
 class FlowLayout : public QLayout {
@@ -32,4 +32,4 @@ class FlowLayout : public QLayout {
     int m_gap;
 };
 
-}  // namespace hearth::ui::due
+}  // namespace hearth::ui::shell

@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "ui/due/flow_layout.h"
+#include "ui/shell/flow_layout.h"
 
 #include <QWidget>
 
 #include <cstddef>
 
-namespace hearth::ui::due {
+namespace hearth::ui::shell {
 
 FlowLayout::FlowLayout(QWidget* parent, int gap) : QLayout(parent), m_gap(gap) {
     setContentsMargins(0, 0, 0, 0);
@@ -73,4 +73,4 @@ int FlowLayout::flow(const QRect& box, bool place) const {
     return y + high - box.top();
 }
 
-}  // namespace hearth::ui::due
+}  // namespace hearth::ui::shell
