@@ -161,7 +161,7 @@ SettleLeak::Sum SettleLeak::sum(double logTime, const FitPlace& place) const {
 
 FitComponent SettleLeak::best(double logTime, const FitPlace& from) const {
     constexpr int kMostSteps = 40;
-    constexpr double kSmallGain = 1e-4;
+    constexpr double kSmallGain = 2e-3;
     FitComponent result{logTime, 0.0, from, Eigen::Matrix3d::Zero()};
     Sum here = sum(logTime, result.mean);
     for (int i = 0; i < kMostSteps; ++i) {
@@ -172,7 +172,7 @@ FitComponent SettleLeak::best(double logTime, const FitPlace& from) const {
             break;
         }
         Sum there = sum(logTime, result.mean + step);
-        for (int halved = 0; halved < 12 && !(there.value > here.value); ++halved) {
+        for (int halved = 0; halved < 6 && !(there.value > here.value); ++halved) {
             step *= 0.4;
             there = sum(logTime, result.mean + step);
         }

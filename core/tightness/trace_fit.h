@@ -68,8 +68,7 @@ struct TraceFit {
 ///
 /// Source: Bayes's theorem with a normal approximation for each settling time (textbook; Gelman and others,
 /// Bayesian Data Analysis, chapter 4, from memory); detection limit: Currie 1968, from memory.
-/// Checked: trace_fit_test.cpp; trace_statistics_test.cpp (random installations by a simulator of its own);
-/// trace_scipy_test.cpp.
+/// Checked: trace_fit_test.cpp; trace_statistics_test.cpp (random installations by a simulator of its own).
 [[nodiscard]] std::optional<TraceFit> fitTrace(const Trace& trace, const FitInput& input);
 
 }  // namespace hearth::tightness

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What the fit claims, held against random installations whose truth is known: 2,000 with HEARTH_FULL=1, else
-// 150.
+// 60.
 #include "core/quantity/units.h"
 #include "core/tightness/settled.h"
 #include "core/tightness/trace_fit.h"
