@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/quantity/units.h"
 #include "ui/look/look.h"
 
 #include <QString>
@@ -8,6 +9,7 @@
 
 #include <optional>
 #include <tl/expected.hpp>
+#include <utility>
 
 /// What the program was asked on its command line. Parsing is pure: it touches no file and needs no
 /// application object, since the platform (window or none) is chosen by what was asked.
@@ -36,6 +38,7 @@ enum class Verb {
     Blank,
     Due,
     Calendar,
+    Trace,
     Help,
     Version
 };
@@ -57,15 +60,18 @@ struct CommandLine {
     std::optional<QString> of;          ///< --of PERSON
     QStringList states;                 ///< --state STATE, as often as wanted
     QString format;                     ///< --format text|csv|json; empty: text
-    bool all = false;                   ///< --all: superseded and void records too
-    int copies = 1;                     ///< --copies N: of a blank, each with its own number
-    std::optional<int> blocks;          ///< --blocks N: appliances, rooms or situations on a blank
-    int revision = 0;                   ///< --revision N: 0 is the newest
-    bool demonstration = false;         ///< --demonstration: the demonstration firm's store
-    bool unconfirmed = false;           ///< --unconfirmed: only rules that wait for the firm's own copy
-    bool dryRun = false;                ///< --dry-run: only say what an import would do
-    bool look = false;                  ///< --look: only look inside
-    bool replace = false;               ///< --replace: write over a file that holds something else
+    double litres = 0.0;                ///< --volume LITRES; 0: not said
+    std::optional<quantity::UnitCode> pressureUnit;    ///< --unit UNIT
+    std::optional<std::pair<double, double>> stretch;  ///< --stretch FROM:TO, seconds
+    bool all = false;                                  ///< --all: superseded and void records too
+    int copies = 1;                                    ///< --copies N: of a blank, each with its own number
+    std::optional<int> blocks;   ///< --blocks N: appliances, rooms or situations on a blank
+    int revision = 0;            ///< --revision N: 0 is the newest
+    bool demonstration = false;  ///< --demonstration: the demonstration firm's store
+    bool unconfirmed = false;    ///< --unconfirmed: only rules that wait for the firm's own copy
+    bool dryRun = false;         ///< --dry-run: only say what an import would do
+    bool look = false;           ///< --look: only look inside
+    bool replace = false;        ///< --replace: write over a file that holds something else
 };
 
 /// How the program ends; the numbers are a promise to scripts.

@@ -2,6 +2,7 @@
 #include "app/command_table.h"
 
 #include "app/due_table.h"
+#include "app/trace_command.h"
 #include "core/record/language.h"
 #include "ui/words/blank_words.h"
 
@@ -178,6 +179,8 @@ const std::vector<Option>& options() {
         const auto due = dueOptions();
         all.insert(all.end() - 1, choice.begin(), choice.end());  // help comes last
         all.insert(all.end() - 1, due.begin(), due.end());
+        const auto trace = traceOptions();
+        all.insert(all.end() - 1, trace.begin(), trace.end());
         return all;
     }();
     return kOptions;
@@ -412,8 +415,8 @@ std::vector<Command> storeCommands() {
 const std::vector<Command>& commands() {
     static const std::vector<Command> kCommands = [] {
         auto all = visitCommands();
-        for (const auto& more : {recordCommands(), dueCommands(), keyCommands(), ruleCommands(),
-                                 exchangeCommands(), storeCommands()}) {
+        for (const auto& more : {recordCommands(), dueCommands(), traceCommands(), keyCommands(),
+                                 ruleCommands(), exchangeCommands(), storeCommands()}) {
             all.insert(all.end(), more.begin(), more.end());
         }
         return all;

@@ -15,6 +15,7 @@
 #include "app/rules_text.h"
 #include "app/signing_commands.h"
 #include "app/stores.h"
+#include "app/trace_command.h"
 #include "ui/shell/file_pattern.h"
 
 #include <QCoreApplication>
@@ -374,6 +375,8 @@ Exit runCommand(const CommandLine& line, const Desk& desk) {
             return runSign(line, desk);
         case Verb::Due:
             return runDue(line, desk);
+        case Verb::Trace:
+            return runTrace(line, desk);
         case Verb::Calendar:
             return runCalendar(line, desk);
         case Verb::Blank:

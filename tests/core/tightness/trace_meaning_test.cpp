@@ -1,0 +1,55 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/tightness/trace_meaning.h"
+
+#include "core/quantity/units.h"
+#include "tests/core/tightness/samples.h"
+#include "tests/core/tightness/trace_simulator.h"
+
+#include <gtest/gtest.h>
+
+namespace hearth::tightness {
+namespace {
+
+using namespace samples;
+using simulator::Installation;
+
+TraceMeaning meaning(const Installation& one) {
+    simulator::Random random(7);
+    FitInput input;
+    input.volume = quantity::Volume(one.litres, quantity::kLitre);
+    input.at = gaugeMillibar(20);
+    input.step = millibar(one.step);
+    const auto fit = fitTrace(simulator::watch(one, random), input);
+    EXPECT_TRUE(fit);
+    return fit ? meaningOf(*fit) : TraceMeaning::CantTell;
+}
+
+// Each from an installation whose truth is known (trace_simulator.h).
+TEST(TraceMeaning, TellsOneFromTheOther) {
+    Installation one;
+    EXPECT_EQ(meaning(one), TraceMeaning::Still);
+    one.kelvin = 0.2;
+    EXPECT_EQ(meaning(one), TraceMeaning::Cooling);
+    one.kelvin = -0.2;
+    EXPECT_EQ(meaning(one), TraceMeaning::Warming);
+    one.kelvin = 0.0;
+    one.leak = 1.0;
+    EXPECT_EQ(meaning(one), TraceMeaning::Leak);
+    one.kelvin = -0.3;  // warming hides it from two readings
+    EXPECT_EQ(meaning(one), TraceMeaning::Leak);
+    one.kelvin = 0.0;
+    one.leak = -1.0;
+    EXPECT_EQ(meaning(one), TraceMeaning::GasComesIn);
+}
+
+TEST(TraceMeaning, CallsNothingTightThatItCantTell) {
+    Installation one;
+    one.length = 25;
+    one.step = 0.5;
+    one.noise = 0.3;
+    one.litres = 35;
+    EXPECT_EQ(meaning(one), TraceMeaning::CantTell);
+}
+
+}  // namespace
+}  // namespace hearth::tightness
