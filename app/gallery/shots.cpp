@@ -330,9 +330,9 @@ Result<std::vector<Shot>> shotsOf(const store::Store& store) {
     if (!chosen) {
         return tl::unexpected(chosen.error());
     }
-    std::vector<Shot> shots{place("visits", kVisits),      place("premises", kPremises),
-                            place("checks-due", kDue),     place("records", kRecords),
-                            place("rule-book", kRuleBook), place("firm", kFirm)};
+    std::vector<Shot> shots{place("visits", kVisits), place("premises", kPremises),
+                            place("records", kRecords), place("rule-book", kRuleBook), place("firm", kFirm)};
+    addDueShots(shots);
     addParts(shots, *chosen);
     shots.push_back({QStringLiteral("rule-book-bands"), [](Scene& scene) {
                          scene.window.openRule({rulebook::Rule::DropByVolume, rulebook::Edition::Up1bEd4,

@@ -35,6 +35,9 @@ void showPart(Scene& scene, reg::VisitId visit, ui::visit::PartKind part);
 /// Screens of what the firm sets for itself; the draft is that visit's, where there is one.
 void addFirmShots(std::vector<Shot>& shots, const std::optional<reg::VisitId>& openVisit);
 
+/// Checks due: its pages, and last its list.
+void addDueShots(std::vector<Shot>& shots);
+
 /// All screens of the main window. `store` is the demonstration's: the visits shown are chosen by what is
 /// found in them.
 [[nodiscard]] Result<std::vector<Shot>> shotsOf(const store::Store& store);

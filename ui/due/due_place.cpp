@@ -261,6 +261,11 @@ void DuePlace::act(Action action) {
     }
 }
 
+void DuePlace::showList() {
+    m_fromStory = false;
+    backToList({});
+}
+
 void DuePlace::backToList(const QString& done) {
     const bool wasStory = m_story != nullptr && m_views->currentWidget() == m_story;
     if (m_fromStory && !wasStory && m_story->show(m_story->premises())) {

@@ -37,6 +37,8 @@ class DuePlace : public shell::Place {
     void commit() override;
     /// The story of these premises, over the list.
     void openStory(reg::PremisesId premises);
+    /// The list itself, whatever page lies over it.
+    void showList();
     /// As the button of that action does.
     void act(Action action);
     void takeFocus() override;

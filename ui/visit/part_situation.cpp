@@ -57,6 +57,7 @@ void SituationPart::addCommonlySeen() {
     m_seenAll->setObjectName(QStringLiteral("commonlySeenButton"));
     passByEnter(m_seenAll);
     addWidget(m_seenAll);
+    m_seenAll->setSizePolicy(QSizePolicy::Maximum, QSizePolicy::Fixed);  // at the left, as wide as its text
     connect(m_seenAll, &QPushButton::clicked, this, [this] {
         m_showsAllSeen = !m_showsAllSeen;
         showCommonlySeen();
