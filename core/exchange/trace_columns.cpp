@@ -94,11 +94,12 @@ bool isFigure(const std::string& cell) {
 }  // namespace
 
 std::optional<UnitCode> headingUnit(std::string_view heading, UnitFamily family) {
-    const auto words = wordsOf(heading);
-    for (auto word = words.rbegin(); word != words.rend(); ++word) {
-        const auto unit = family == UnitFamily::Pressure      ? pressureNamed(*word)
-                          : family == UnitFamily::Time        ? timeNamed(*word)
-                          : family == UnitFamily::Temperature ? temperatureNamed(*word)
+    auto words = wordsOf(heading);
+    std::reverse(words.begin(), words.end());  // the unit stands at the end
+    for (const auto& word : words) {
+        const auto unit = family == UnitFamily::Pressure      ? pressureNamed(word)
+                          : family == UnitFamily::Time        ? timeNamed(word)
+                          : family == UnitFamily::Temperature ? temperatureNamed(word)
                                                               : std::nullopt;
         if (unit) {
             return unit;

@@ -29,8 +29,8 @@ class FitReadings {
 
   private:
     struct Reading {
-        double at;
-        double reads;
+        double at = 0.0;
+        double reads = 0.0;
         bool isAside = false;
     };
     [[nodiscard]] std::vector<std::vector<Reading>> stretches() const;

@@ -42,6 +42,8 @@ class DueList : public QListView {
     using Failed = std::function<void(const Error&)>;
     DueList(const store::Due& due, const words::Words& words, Failed failed, QWidget* parent);
     ~DueList() override;
+    DueList(const DueList&) = delete;
+    DueList& operator=(const DueList&) = delete;
 
     /// Reads anew; the cursor stays on its premises where they are on the same row or near. `count`: how many
     /// the filter finds.
