@@ -3,8 +3,6 @@
 #include "ui/due/due_list.h"
 #include "ui/due/due_place.h"
 
-#include <QApplication>
-
 #include <array>
 #include <utility>
 

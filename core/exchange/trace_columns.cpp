@@ -1,12 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/trace_columns.h"
 
-#include "core/quantity/typed.h"
+#include "core/exchange/folded.h"
 
 #include <algorithm>
 #include <array>
 #include <cctype>
-#include <utility>
 
 namespace hearth::exchange {
 namespace {
@@ -14,69 +13,38 @@ namespace {
 using quantity::UnitCode;
 using quantity::UnitFamily;
 
-std::string lower(std::string_view text) {
-    std::string small(text);
-    std::transform(small.begin(), small.end(), small.begin(),
-                   [](unsigned char letter) { return static_cast<char>(std::tolower(letter)); });
-    return small;
-}
-
-/// Words of letters, the degree sign too; everything else parts them.
-std::vector<std::string> wordsOf(std::string_view heading) {
-    std::vector<std::string> words(1);
-    for (const char letter : lower(heading)) {
-        const auto code = static_cast<unsigned char>(letter);
-        if (std::isalnum(code) != 0 || code >= 0x80) {
-            words.back() += letter;
-        } else if (!words.back().empty()) {
-            words.emplace_back();
-        }
-    }
-    if (words.back().empty()) {
-        words.pop_back();
-    }
-    return words;
-}
-
-std::optional<UnitCode> pressureNamed(const std::string& word) {
-    constexpr std::array<std::pair<std::string_view, UnitCode>, 11> kNames{
-        {{"mbar", UnitCode::Millibar},
-         {"millibar", UnitCode::Millibar},
-         {"mb", UnitCode::Millibar},
-         {"hpa", UnitCode::Millibar},
-         {"pa", UnitCode::Pascal},
-         {"kpa", UnitCode::Kilopascal},
-         {"bar", UnitCode::Bar},
-         {"inwg", UnitCode::InchWater},
-         {"inh2o", UnitCode::InchWater},
-         {"mmwg", UnitCode::MillimetreWater},
-         {"mmh2o", UnitCode::MillimetreWater}}};
-    const auto* found =
-        std::find_if(kNames.begin(), kNames.end(), [&](const auto& name) { return name.first == word; });
-    return found == kNames.end() ? std::nullopt : std::optional(found->second);
-}
-
-std::optional<UnitCode> timeNamed(const std::string& word) {
-    constexpr std::array<std::pair<std::string_view, UnitCode>, 9> kNames{{{"s", UnitCode::Second},
-                                                                           {"sec", UnitCode::Second},
-                                                                           {"secs", UnitCode::Second},
-                                                                           {"second", UnitCode::Second},
-                                                                           {"seconds", UnitCode::Second},
-                                                                           {"min", UnitCode::Minute},
-                                                                           {"mins", UnitCode::Minute},
-                                                                           {"minute", UnitCode::Minute},
-                                                                           {"minutes", UnitCode::Minute}}};
-    const auto* found =
-        std::find_if(kNames.begin(), kNames.end(), [&](const auto& name) { return name.first == word; });
-    return found == kNames.end() ? std::nullopt : std::optional(found->second);
-}
-
-std::optional<UnitCode> temperatureNamed(const std::string& word) {
-    if (word == "\u00B0c" || word == "c" || word == "degc" || word == "celsius") {
-        return UnitCode::Celsius;
-    }
-    return word == "k" || word == "kelvin" ? std::optional(UnitCode::Kelvin) : std::nullopt;
-}
+struct UnitName {
+    std::string_view word;
+    UnitFamily family;
+    UnitCode unit;
+};
+constexpr std::array kUnitNames{
+    UnitName{"mbar", UnitFamily::Pressure, UnitCode::Millibar},
+    UnitName{"millibar", UnitFamily::Pressure, UnitCode::Millibar},
+    UnitName{"mb", UnitFamily::Pressure, UnitCode::Millibar},
+    UnitName{"hpa", UnitFamily::Pressure, UnitCode::Millibar},
+    UnitName{"pa", UnitFamily::Pressure, UnitCode::Pascal},
+    UnitName{"kpa", UnitFamily::Pressure, UnitCode::Kilopascal},
+    UnitName{"bar", UnitFamily::Pressure, UnitCode::Bar},
+    UnitName{"inwg", UnitFamily::Pressure, UnitCode::InchWater},
+    UnitName{"inh2o", UnitFamily::Pressure, UnitCode::InchWater},
+    UnitName{"mmwg", UnitFamily::Pressure, UnitCode::MillimetreWater},
+    UnitName{"mmh2o", UnitFamily::Pressure, UnitCode::MillimetreWater},
+    UnitName{"s", UnitFamily::Time, UnitCode::Second},
+    UnitName{"sec", UnitFamily::Time, UnitCode::Second},
+    UnitName{"secs", UnitFamily::Time, UnitCode::Second},
+    UnitName{"second", UnitFamily::Time, UnitCode::Second},
+    UnitName{"seconds", UnitFamily::Time, UnitCode::Second},
+    UnitName{"min", UnitFamily::Time, UnitCode::Minute},
+    UnitName{"mins", UnitFamily::Time, UnitCode::Minute},
+    UnitName{"minute", UnitFamily::Time, UnitCode::Minute},
+    UnitName{"minutes", UnitFamily::Time, UnitCode::Minute},
+    UnitName{"c", UnitFamily::Temperature, UnitCode::Celsius},
+    UnitName{"degc", UnitFamily::Temperature, UnitCode::Celsius},
+    UnitName{"celsius", UnitFamily::Temperature, UnitCode::Celsius},
+    UnitName{"k", UnitFamily::Temperature, UnitCode::Kelvin},
+    UnitName{"kelvin", UnitFamily::Temperature, UnitCode::Kelvin},
+};
 
 bool holdsAny(const std::vector<std::string>& words, std::initializer_list<std::string_view> wanted) {
     return std::any_of(words.begin(), words.end(), [&](const std::string& word) {
@@ -94,15 +62,14 @@ bool isFigure(const std::string& cell) {
 }  // namespace
 
 std::optional<UnitCode> headingUnit(std::string_view heading, UnitFamily family) {
-    auto words = wordsOf(heading);
+    auto words = foldedWords(heading);
     std::reverse(words.begin(), words.end());  // the unit stands at the end
     for (const auto& word : words) {
-        const auto unit = family == UnitFamily::Pressure      ? pressureNamed(word)
-                          : family == UnitFamily::Time        ? timeNamed(word)
-                          : family == UnitFamily::Temperature ? temperatureNamed(word)
-                                                              : std::nullopt;
-        if (unit) {
-            return unit;
+        const auto* found = std::find_if(kUnitNames.begin(), kUnitNames.end(), [&](const UnitName& name) {
+            return name.family == family && name.word == word;
+        });
+        if (found != kUnitNames.end()) {
+            return found->unit;
         }
     }
     return std::nullopt;
@@ -121,7 +88,7 @@ TraceColumns guessTraceColumns(const std::vector<std::string>& firstRow) {
     std::optional<TraceColumn> day;
     for (std::size_t at = 0; at < firstRow.size(); ++at) {
         const auto& heading = firstRow[at];
-        const auto words = wordsOf(heading);
+        const auto words = foldedWords(heading);
         const auto take = [&](std::optional<TraceColumn>& column, UnitFamily family) {
             if (!column) {
                 column = TraceColumn{at, heading, headingUnit(heading, family)};
@@ -131,7 +98,8 @@ TraceColumns guessTraceColumns(const std::vector<std::string>& firstRow) {
         const bool isPressure = holdsAny(words, {"press"}) || headingUnit(heading, UnitFamily::Pressure);
         if (holdsAny(words, {"baro", "atmos"}) || (isPressure && holdsAny(words, {"ambient", "air"}))) {
             take(columns.barometer, UnitFamily::Pressure);
-        } else if (holdsAny(words, {"temp", "celsius", "\u00B0c", "degc"})) {
+        } else if (holdsAny(words, {"temp", "celsius", "degc"}) ||
+                   heading.find("\u00B0") != std::string::npos) {
             take(columns.temperature, UnitFamily::Temperature);
         } else if (isPressure || holdsAny(words, {"gauge", "reading"})) {
             take(columns.pressure, UnitFamily::Pressure);

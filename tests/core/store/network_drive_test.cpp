@@ -38,10 +38,10 @@ TEST(NetworkFileSystem, isKnownByItsType) {
 // The example of proc(5), and lines made after it.
 constexpr std::string_view kMounts =
     "36 35 98:0 /mnt1 /mnt2 rw,noatime master:1 - ext3 /dev/root rw,errors=continue\n"
-    "40 35 0:45 / /home/x/office rw,nosuid - fuse.sshfs x@office:/ rw,user_id=1000\n"
+    "40 35 0:45 / /srv/office rw,nosuid - fuse.sshfs x@office:/ rw,user_id=1000\n"
     "41 35 0:46 / /media/x/with\\040space rw shared:1 master:2 - vfat /dev/sdb1 rw\n"
     "42 35 0:47 / /broken\n"
-    "43 35 0:45 / /home/x/again rw - fuse.rclone r: rw\n";
+    "43 35 0:45 / /srv/again rw - fuse.rclone r: rw\n";
 
 TEST(MountInfo, saysTheTypeOfADevice) {
     EXPECT_EQ(typeInMountInfo(kMounts, "98:0"), "ext3");
