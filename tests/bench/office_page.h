@@ -7,7 +7,8 @@
 
 namespace hearth::bench {
 
-/// A page with those texts in a table with lines, so many times over, in the flat form of OpenDocument 1.3.
+/// Pages with those texts in a table with lines, of the size that ours have, so many times over, in the flat
+/// form of OpenDocument 1.3.
 [[nodiscard]] inline bool writeOfficePages(const QString& path, const QStringList& texts, int count) {
     constexpr int kColumns = 4;
     QString table;
@@ -40,7 +41,7 @@ namespace hearth::bench {
 <office:automatic-styles>
 <style:style style:name="first" style:family="paragraph"/>
 <style:style style:name="next" style:family="paragraph"><style:paragraph-properties fo:break-before="page"/></style:style>
-<style:style style:name="small" style:family="paragraph"><style:text-properties fo:font-size="7pt"/></style:style>
+<style:style style:name="small" style:family="paragraph"><style:text-properties fo:font-size="9pt"/></style:style>
 <style:style style:name="cell" style:family="table-cell"><style:table-cell-properties fo:border="0.5pt solid #000000"/></style:style>
 </office:automatic-styles>
 <office:body><office:text>%1</office:text></office:body></office:document>

@@ -4,6 +4,8 @@
 #include <QPen>
 #include <QPolygonF>
 
+#include <cmath>
+
 namespace hearth::ui::paper {
 
 namespace {
@@ -22,7 +24,8 @@ class PagePainter {
     void operator()(const TextItem& item) {
         use(Unit::Fine);
         usePen(item.role);
-        const QPointF at(item.origin.x() * kUnitsPerMm, item.origin.y() * kUnitsPerMm - item.ascent);
+        const QPointF at(std::round(item.origin.x() * kUnitsPerMm),
+                         std::round(item.origin.y() * kUnitsPerMm) - item.ascent);
         for (const QGlyphRun& run : item.runs) {
             m_painter.drawGlyphRun(at, run);
         }

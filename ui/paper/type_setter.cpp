@@ -2,6 +2,7 @@
 #include "ui/paper/type_setter.h"
 
 #include "core/record/pairing.h"
+#include "ui/paper/set_texts.h"
 
 #include <QRawFont>
 #include <QTextLayout>
@@ -95,6 +96,59 @@ QList<QGlyphRun> glyphsInOrder(const QTextLayout& layout, const QTextLine& line,
     return runs;
 }
 
+/// To the whole unit, which is a hundredth of a millimetre: nobody sees it, and a PDF, which names the place
+/// of every glyph, is a third smaller. Places are rounded, not advances, so nothing adds up.
+QList<QGlyphRun> onWholeUnits(QList<QGlyphRun> runs) {
+    for (QGlyphRun& run : runs) {
+        QList<QPointF> places = run.positions();
+        for (QPointF& place : places) {
+            place = QPointF(std::round(place.x()), std::round(place.y()));
+        }
+        run.setPositions(places);
+    }
+    return runs;
+}
+
+std::vector<TextItem> shaped(const QString& text, const TextStyle& style, double width) {
+    std::vector<TextItem> lines;
+    QTextLayout layout(text, fontOf(style));
+    layout.setTextOption(optionOf());
+    layout.setCacheEnabled(false);
+    layout.beginLayout();
+    for (QTextLine line = layout.createLine(); line.isValid(); line = layout.createLine()) {
+        line.setLineWidth(std::max(width, style.em()) * kUnitsPerMm);
+        line.setPosition({0, 0});
+    }
+    layout.endLayout();
+    for (int i = 0; i < layout.lineCount(); ++i) {
+        const QTextLine line = layout.lineAt(i);
+        TextItem item;
+        item.origin = {0, style.baseline()};
+        item.runs = onWholeUnits(glyphsInOrder(layout, line, layout.font()));
+        item.ascent = std::round(line.ascent());
+        item.text =
+            text.mid(line.textStart(), line.textLength()).remove(QChar(QChar::LineSeparator)).trimmed();
+        item.box =
+            QRectF(line.naturalTextRect().left() / kUnitsPerMm, item.origin.y() - kReachUp * style.em(),
+                   line.naturalTextWidth() / kUnitsPerMm, (kReachUp + kReachDown) * style.em());
+        item.role = style.role;
+        lines.push_back(std::move(item));
+    }
+    return lines;
+}
+
+double shapedWidth(const QString& text, const TextStyle& style) {
+    QTextLayout layout(text, fontOf(style));
+    layout.setTextOption(optionOf());
+    layout.beginLayout();
+    QTextLine line = layout.createLine();
+    if (line.isValid()) {
+        line.setNumColumns(static_cast<int>(text.size()));
+    }
+    layout.endLayout();
+    return line.isValid() ? line.naturalTextWidth() / kUnitsPerMm : 0;
+}
+
 constexpr QChar kPartsLanguages = QLatin1Char(record::kBeside);
 
 bool isShapeless(QChar letter) {
@@ -170,34 +224,16 @@ std::vector<TextItem> TypeSetter::set(const QString& text, const TextStyle& styl
 }
 
 std::vector<TextItem> TypeSetter::setOne(const QString& text, const TextStyle& style, double width) const {
-    std::vector<TextItem> lines;
     if (text.isEmpty()) {
-        return lines;
+        return {};
     }
     note(text);
-    QTextLayout layout(text, fontOf(style));
-    layout.setTextOption(optionOf());
-    layout.setCacheEnabled(false);
-    layout.beginLayout();
-    for (QTextLine line = layout.createLine(); line.isValid(); line = layout.createLine()) {
-        line.setLineWidth(std::max(width, style.em()) * kUnitsPerMm);
-        line.setPosition({0, 0});
+    const SetKey key{text, style, width};
+    if (const auto* known = SetTexts::ofThread().lines(key)) {
+        return *known;
     }
-    layout.endLayout();
-    for (int i = 0; i < layout.lineCount(); ++i) {
-        const QTextLine line = layout.lineAt(i);
-        TextItem item;
-        item.origin = {0, style.baseline()};
-        item.runs = glyphsInOrder(layout, line, layout.font());
-        item.ascent = line.ascent();
-        item.text =
-            text.mid(line.textStart(), line.textLength()).remove(QChar(QChar::LineSeparator)).trimmed();
-        item.box =
-            QRectF(line.naturalTextRect().left() / kUnitsPerMm, item.origin.y() - kReachUp * style.em(),
-                   line.naturalTextWidth() / kUnitsPerMm, (kReachUp + kReachDown) * style.em());
-        item.role = style.role;
-        lines.push_back(std::move(item));
-    }
+    auto lines = shaped(text, style, width);
+    SetTexts::ofThread().keepLines(key, lines);
     return lines;
 }
 
@@ -205,15 +241,13 @@ double TypeSetter::widthOf(const QString& text, const TextStyle& style) const {
     if (const auto at = text.indexOf(kPartsLanguages); at >= 0) {
         return std::max(widthOf(text.left(at), style), widthOf(text.mid(at + 1), besideStyle(style)));
     }
-    QTextLayout layout(text, fontOf(style));
-    layout.setTextOption(optionOf());
-    layout.beginLayout();
-    QTextLine line = layout.createLine();
-    if (line.isValid()) {
-        line.setNumColumns(static_cast<int>(text.size()));
+    const SetKey key{text, style, 0};
+    if (const auto known = SetTexts::ofThread().width(key)) {
+        return *known;
     }
-    layout.endLayout();
-    return line.isValid() ? line.naturalTextWidth() / kUnitsPerMm : 0;
+    const double width = shapedWidth(text, style);
+    SetTexts::ofThread().keepWidth(key, width);
+    return width;
 }
 
 double TypeSetter::longestWord(const QString& text, const TextStyle& style) const {

@@ -21,6 +21,7 @@ struct TextStyle {
     double leading = 1.36;     // line height in ems
     double letterSpacing = 0;  // ems
 
+    [[nodiscard]] bool operator==(const TextStyle&) const = default;
     [[nodiscard]] double em() const { return points * 25.4 / 72.0; }
     [[nodiscard]] double lineHeight() const { return em() * leading; }
     /// From the top of a line's box to its baseline.
