@@ -2,6 +2,7 @@
 #include "ui/paper/sections.h"
 
 #include <algorithm>
+#include <optional>
 
 namespace hearth::ui::paper {
 
@@ -39,6 +40,22 @@ bool isLongReason(const QString& reason, std::size_t linesBeside, const Setting&
     return setting.type.set(reason, styles::kWhy, setting.width - kIndent).size() + 1 < linesBeside;
 }
 
+/// Where a reason begins that stands in one line with what was measured: all at the same place, but for one
+/// that has room only close behind it. Nothing: it has no room there.
+std::optional<double> besideFrom(const QString& measured, const QString& reason, const Setting& setting) {
+    if (measured.isEmpty() || measured.contains(QChar::LineSeparator)) {
+        return std::nullopt;
+    }
+    const double from = setting.width * kTitleShare;
+    const double behind = from + setting.type.widthOf(measured, styles::kValue) + kReasonGap;
+    const double usual = setting.width * kFoundShare;
+    const double room = setting.width - setting.type.widthOf(reason, styles::kWhy);
+    if (behind <= usual && usual <= room) {
+        return usual;
+    }
+    return behind <= room ? std::optional(behind) : std::nullopt;
+}
+
 /// What was found, what was measured, and why, beside each other where that takes one line; a longer reason
 /// stands below the measured value, or below the title where that saves lines. Below all of it notes, and the
 /// limits with where they are from.
@@ -46,13 +63,10 @@ Group groupOf(const record::FindingLine& finding, const Setting& setting) {
     TextStyle titleStyle = styles::kFinding;
     titleStyle.role = look::inkOf(finding.outcome);
     const double measuredX = setting.width * kTitleShare;
-    const double whyX = setting.width * kFoundShare;
     const double end = setting.width + kReasonGap;
     const QString measured = settable(finding.measured);
     const QString reason = settable(finding.why);
-    const bool isBeside = !measured.isEmpty() &&
-                          setting.type.widthOf(measured, styles::kValue) <= whyX - measuredX - kReasonGap &&
-                          setting.type.widthOf(reason, styles::kWhy) <= setting.width - whyX;
+    const auto whyX = besideFrom(measured, reason, setting);
     const double down = titleStyle.baseline() - styles::kWhy.baseline();
     const auto cell = [&](const QString& text, const TextStyle& style, double x, double until) {
         Cell made{setting.type.set(text, style, until - x - kReasonGap), x};
@@ -65,10 +79,10 @@ Group groupOf(const record::FindingLine& finding, const Setting& setting) {
     };
     std::vector<Cell> cells;
     cells.push_back(cell(settable(finding.title), titleStyle, kIndent, measuredX));
-    cells.push_back(cell(measured, styles::kValue, measuredX, isBeside ? whyX : end));
-    Cell why = cell(reason, styles::kWhy, isBeside ? whyX : measuredX, end);
+    cells.push_back(cell(measured, styles::kValue, measuredX, whyX.value_or(end)));
+    Cell why = cell(reason, styles::kWhy, whyX.value_or(measuredX), end);
     const bool isBelow = measured.isEmpty() && isLongReason(reason, why.lines.size(), setting);
-    if (isBeside) {
+    if (whyX) {
         cells.push_back(std::move(why));
     } else if (!isBelow) {
         append(cells.back().lines, std::move(why.lines));

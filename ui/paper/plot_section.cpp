@@ -10,7 +10,7 @@ namespace {
 
 constexpr std::size_t kMostBeside = 3;
 constexpr double kBetweenPlots = 6;
-constexpr double kAreaHeight = 21;
+constexpr double kAreaHeight = 18;
 /// A plot alone is not as wide as the page: its lines would be flat.
 constexpr double kMostWide = 120;
 
