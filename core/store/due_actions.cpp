@@ -201,7 +201,7 @@ void saveOwnInterval(Session& session, int months) {
     }
     Transaction whole(session.db);
     saveSetting(session, std::string(kOwnIntervalSetting), std::to_string(months));
-    refreshAllDue(session.db);
+    refreshDueByInterval(session.db);
     whole.commit();
 }
 

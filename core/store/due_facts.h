@@ -72,8 +72,8 @@ struct ItemFacts {
 
 /// Of one premises; nothing for one that is gone or lies in the bin.
 [[nodiscard]] std::optional<DueFacts> readDueFacts(const Connection& db, const UuidBytes& premises);
-/// Of all, by key.
-[[nodiscard]] std::vector<DueFacts> readAllDueFacts(const Connection& db);
+/// By key: of all where `premises` is empty, else of those that it, a SELECT of keys, gives.
+[[nodiscard]] std::vector<DueFacts> readDueFactsAmong(const Connection& db, std::string_view premises);
 
 /// The firm's usual interval in months.
 [[nodiscard]] int readOwnInterval(const Connection& db);

@@ -54,18 +54,25 @@ void removeDue(Connection& db, const UuidBytes& premises) {
     db.run("DELETE FROM due_premises WHERE premises = ?", {premises});
 }
 
-/// Calls `differs` with what each row should be that is not so: nothing for one that should not be there.
-void eachStale(const Connection& db,
+/// Those whose deadline follows from the firm's usual interval.
+constexpr std::string_view kByUsualInterval =
+    "SELECT premises FROM check_plans WHERE duty = 'own_interval' AND months = 0";
+
+/// Calls `differs` with what each row should be that is not so: nothing for one that should not be there. Of
+/// all premises, or among those that a SELECT gives.
+void eachStale(const Connection& db, std::string_view among,
                const std::function<void(const UuidBytes&, const std::optional<Cells>&)>& differs) {
     const int months = readOwnInterval(db);
-    const auto all = readAllDueFacts(db);
+    const auto all = readDueFactsAmong(db, among);
+    const std::string where =
+        among.empty() ? std::string() : " WHERE premises IN (" + std::string(among) + ")";
     auto next = all.begin();
     std::vector<std::pair<UuidBytes, std::optional<Cells>>> found;
     const auto missing = [&] {
         found.emplace_back(next->premises, dueCells(*next, months));
         ++next;
     };
-    db.query("SELECT premises, " + std::string(kDueColumns) + " FROM due_premises ORDER BY premises", {},
+    db.query("SELECT premises, " + std::string(kDueColumns) + " FROM due_premises" + where + " ORDER BY premises", {},
              [&](const Columns& row) {
                  const auto premises = row.uuid(0);
                  while (next != all.end() && next->premises < premises) {
@@ -95,8 +102,8 @@ constexpr std::string_view kCounts =
     "(c.record NOT IN (SELECT supersedes FROM record_snapshots WHERE supersedes IS NOT NULL)"
     " AND c.record NOT IN (SELECT record FROM record_events WHERE event = 'void'))";
 
-void writeStale(Connection& db) {
-    eachStale(db, [&](const UuidBytes& premises, const std::optional<Cells>& cells) {
+void writeStale(Connection& db, std::string_view among = {}) {
+    eachStale(db, among, [&](const UuidBytes& premises, const std::optional<Cells>& cells) {
         if (cells) {
             writeDue(db, premises, *cells);
         } else {
@@ -125,9 +132,9 @@ void rebuildDue(Connection& db) {
     transaction.commit();
 }
 
-void refreshAllDue(Connection& db) {
+void refreshDueByInterval(Connection& db) {
     Transaction transaction(db);
-    writeStale(db);
+    writeStale(db, kByUsualInterval);
     transaction.commit();
 }
 
@@ -140,7 +147,7 @@ void rebuildOutdatedDue(Connection& db) {
 int staleInDue(const Connection& db) {
     int stale = static_cast<int>(
         db.number("SELECT count(*) FROM record_checks AS c WHERE counts <> " + std::string(kCounts)));
-    eachStale(db, [&](const UuidBytes& /*premises*/, const std::optional<Cells>& /*cells*/) { ++stale; });
+    eachStale(db, {}, [&](const UuidBytes& /*premises*/, const std::optional<Cells>& /*cells*/) { ++stale; });
     return stale;
 }
 

@@ -13,8 +13,8 @@ namespace hearth::store {
 
 /// Makes the list say what is due at those premises; none for what is gone or lies in the bin.
 void refreshDue(Connection& db, const UuidBytes& premises);
-/// The same at all premises, in one transaction; only what differs is written.
-void refreshAllDue(Connection& db);
+/// The same, in one transaction, where the firm's usual interval decides; only what differs is written.
+void refreshDueByInterval(Connection& db);
 /// And which records' checks count.
 void rebuildDue(Connection& db);
 /// Does so where the list is of another program's form.

@@ -74,7 +74,7 @@ void takeItem(const ItemFacts& item, Date from, Date today, DueKept& kept) {
 
 DueKept keptSince(const Connection& db, Date from, Date today) {
     DueKept kept;
-    for (const auto& facts : readAllDueFacts(db)) {
+    for (const auto& facts : readDueFactsAmong(db, {})) {
         const auto duty = dutyOf(facts);
         const bool hasAny = std::any_of(facts.checks.begin(), facts.checks.end(),
                                         [&](const CheckFacts& check) { return check.date >= from; });

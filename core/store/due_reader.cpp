@@ -29,7 +29,8 @@ std::optional<UuidBytes> keyAt(const Columns& row, int column) {
 
 class FactsReader {
   public:
-    FactsReader(const Connection& db, std::optional<UuidBytes> only) : m_db(db), m_only(only) {}
+    FactsReader(const Connection& db, std::optional<UuidBytes> only, std::string_view among = {})
+        : m_db(db), m_only(only), m_among(among) {}
 
     std::vector<DueFacts> read() {
         readPremises();
@@ -43,9 +44,13 @@ class FactsReader {
     }
 
   private:
-    /// " AND column = ?" for one premises.
+    /// " AND column = ?" for one premises, " AND column IN (...)" among some.
     [[nodiscard]] std::string ofOne(std::string_view column) const {
-        return m_only ? " AND " + std::string(column) + " = ?" : std::string();
+        if (m_only) {
+            return " AND " + std::string(column) + " = ?";
+        }
+        return m_among.empty() ? std::string()
+                               : " AND " + std::string(column) + " IN (" + std::string(m_among) + ")";
     }
     [[nodiscard]] Cells one() const { return m_only ? Cells{*m_only} : Cells(); }
 
@@ -132,11 +137,12 @@ class FactsReader {
             return;
         }
         std::unordered_map<UuidBytes, DueFacts*, KeyHash> byInstallation;
-        m_db.query("SELECT i.id, i.premises FROM installations AS i", {}, [&](const Columns& row) {
-            if (DueFacts* facts = withDuty(row.uuid(1))) {
-                byInstallation.emplace(row.uuid(0), facts);
-            }
-        });
+        m_db.query("SELECT i.id, i.premises FROM installations AS i WHERE TRUE" + ofOne("i.premises"), {},
+                   [&](const Columns& row) {
+                       if (DueFacts* facts = withDuty(row.uuid(1))) {
+                           byInstallation.emplace(row.uuid(0), facts);
+                       }
+                   });
         m_db.query(columns + "FROM appliances AS a INDEXED BY appliances_for_due WHERE " + standing +
                        " ORDER BY a.installation, a.position, a.id",
                    {}, [&](const Columns& row) {
@@ -204,6 +210,7 @@ class FactsReader {
 
     const Connection& m_db;
     std::optional<UuidBytes> m_only;
+    std::string_view m_among;
     std::vector<DueFacts> m_facts;
     std::unordered_map<UuidBytes, std::size_t, KeyHash> m_byKey;
     DueFacts* m_last = nullptr;
@@ -216,8 +223,8 @@ std::optional<DueFacts> readDueFacts(const Connection& db, const UuidBytes& prem
     return facts.empty() ? std::nullopt : std::optional(std::move(facts.front()));
 }
 
-std::vector<DueFacts> readAllDueFacts(const Connection& db) {
-    return FactsReader(db, std::nullopt).read();
+std::vector<DueFacts> readDueFactsAmong(const Connection& db, std::string_view premises) {
+    return FactsReader(db, std::nullopt, premises).read();
 }
 
 }  // namespace hearth::store
