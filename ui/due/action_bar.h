@@ -21,6 +21,8 @@ enum class Action {
     Day,
     Overview,
     Summary,
+    Calendar,
+    Evidence,
 };
 
 /// Buttons for some of them, each with its key, in lines that wrap.

@@ -7,10 +7,12 @@
 #include "ui/due/due_head.h"
 #include "ui/due/due_text.h"
 #include "ui/due/due_views.h"
+#include "ui/due/evidence_file.h"
 #include "ui/due/kept_page.h"
 #include "ui/due/overview_page.h"
 #include "ui/due/remind_page.h"
 #include "ui/due/story_page.h"
+#include "ui/shell/exporting.h"
 #include "ui/shell/kit.h"
 #include "ui/shell/paper_choice.h"
 #include "ui/shell/saving.h"
@@ -55,7 +57,7 @@ void DuePlace::addList(QWidget* browse) {
     lines->addWidget(chosen);
     auto* bar =
         new ActionBar({Action::Book, Action::NoAccess, Action::Call, Action::Remind, Action::RemindersDue,
-                       Action::Day, Action::Summary, Action::Overview, Action::Premises},
+                       Action::Day, Action::Summary, Action::Calendar, Action::Overview, Action::Premises},
                       !m_context.store.isReadOnly(), browse);
     lines->addWidget(bar);
     connect(bar, &ActionBar::asked, this, &DuePlace::act);
@@ -198,6 +200,9 @@ bool DuePlace::actOnAll(Action action) {
         case Action::Summary:
             writeSummary();
             return true;
+        case Action::Calendar:
+            shell::exportCalendar(m_head->filter(), m_context, this);
+            return true;
         default:
             return false;
     }
@@ -240,6 +245,30 @@ void DuePlace::writeSummary() {
     m_context.navigator.say(tr("%n premises written.", nullptr, static_cast<int>(lines->size())));
 }
 
+/// For the landlord: what was done for one premises, as it stands in the store.
+void DuePlace::writeEvidence(reg::PremisesId premises) {
+    const QString title = tr("What was done, for the landlord");
+    const auto evidence = gatherEvidence(m_context.store, premises, today());
+    if (!evidence) {
+        m_context.dialogs.tell(this, title, m_context.words.error(evidence.error()));
+        return;
+    }
+    const auto path = m_context.dialogs.saveFile(this, title, tr("evidence.pdf"), tr("PDF (*.pdf)"));
+    if (!path) {
+        return;
+    }
+    const auto pdf = paper::toPdf(
+        evidenceDocument(*evidence, today(), shell::firmsPaper(m_context.store), m_context.words), {});
+    const auto written =
+        pdf ? shell::writeFile(*path, pdf->toStdString()) : Result<void>(tl::unexpected<Error>(pdf.error()));
+    if (!written) {
+        m_context.dialogs.tell(this, tr("The evidence was not written"),
+                               m_context.words.error(written.error()));
+        return;
+    }
+    m_context.navigator.say(tr("Written to %1.").arg(*path));
+}
+
 void DuePlace::act(Action action) {
     const bool fromStory = m_story != nullptr && m_views->currentWidget() == m_story;
     if (actOnAll(action)) {
@@ -254,7 +283,9 @@ void DuePlace::act(Action action) {
     if (actOnMany(action, premises)) {
         return;
     }
-    if (action == Action::Premises) {
+    if (action == Action::Evidence) {
+        writeEvidence(premises.front());
+    } else if (action == Action::Premises) {
         m_context.navigator.openPremises(premises.front());
     } else if (action == Action::Visit) {
         m_context.navigator.startVisit(premises.front());

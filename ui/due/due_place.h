@@ -60,6 +60,7 @@ class DuePlace : public shell::Place {
     [[nodiscard]] std::vector<reg::PremisesId> meant() const;
     [[nodiscard]] bool actOnAll(Action action);
     void writeSummary();
+    void writeEvidence(reg::PremisesId premises);
     [[nodiscard]] bool actOnMany(Action action, const std::vector<reg::PremisesId>& premises);
     void chooseView(const QString& name);
     void saveViewAs();

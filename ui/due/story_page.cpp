@@ -59,7 +59,7 @@ StoryPage::StoryPage(const DueContext& context, QWidget* parent) : ActionPage(co
     columns->addLayout(right, 1);
     lines()->addLayout(columns, 1);
     auto* bar = new ActionBar({Action::Book, Action::NoAccess, Action::Call, Action::Remind, Action::Earlier,
-                               Action::Copy, Action::Premises, Action::Visit},
+                               Action::Copy, Action::Evidence, Action::Premises, Action::Visit},
                               !context.shell.store.isReadOnly(), this);
     connect(bar, &ActionBar::asked, this, &StoryPage::asked);
     lines()->addWidget(bar);

@@ -4,6 +4,7 @@
 #include "core/exchange/vcard.h"
 #include "core/exchange/whole_json.h"
 #include "core/exchange/whole_schema.h"
+#include "ui/shell/due_writing.h"
 #include "ui/words/exchange_words.h"
 
 #include <QCoreApplication>
@@ -202,6 +203,14 @@ bool exportList(ListKind kind, const Context& context, QWidget* over) {
 bool exportPeopleCards(const Context& context, QWidget* over) {
     return keepFile(peopleCards(context.store), QStringLiteral("people.vcf"),
                     exportingText(QT_TRANSLATE_NOOP("Exporting", "Address books (*.vcf)")), context, over);
+}
+
+bool exportCalendar(const store::DueFilter& filter, const Context& context, QWidget* over) {
+    const auto events = dueEvents(context.store, filter, context.clock, context.words);
+    return keepFile(events ? exchange::calendarOf(*events, context.clock.now())
+                           : Result<std::string>(tl::unexpected(events.error())),
+                    QStringLiteral("checks.ics"),
+                    exportingText(QT_TRANSLATE_NOOP("Exporting", "Calendars (*.ics)")), context, over);
 }
 
 void chooseAndExport(const std::vector<ListKind>& kinds, const Context& context, QWidget* over) {

@@ -30,6 +30,9 @@ namespace hearth::ui::shell {
 /// Asks where to, and writes it there; tells what went wrong. False: cancelled or failed.
 bool exportList(exchange::ListKind kind, const Context& context, QWidget* over);
 bool exportPeopleCards(const Context& context, QWidget* over);
+/// Deadlines and bookings of the premises that a filter finds, for a calendar program. What was imported
+/// before follows: each entry keeps its UID, and its SEQUENCE rises.
+bool exportCalendar(const store::DueFilter& filter, const Context& context, QWidget* over);
 /// Asks which of these lists (with people also their vCards) where there are several, then where to.
 void chooseAndExport(const std::vector<exchange::ListKind>& kinds, const Context& context, QWidget* over);
 /// The button that does so, with the key that all places have for it.
