@@ -44,6 +44,7 @@ constexpr std::array kUnitNames{
     UnitName{"celsius", UnitFamily::Temperature, UnitCode::Celsius},
     UnitName{"k", UnitFamily::Temperature, UnitCode::Kelvin},
     UnitName{"kelvin", UnitFamily::Temperature, UnitCode::Kelvin},
+    UnitName{"ppm", UnitFamily::Trace, UnitCode::Ppm},
 };
 
 bool holdsAny(const std::vector<std::string>& words, std::initializer_list<std::string_view> wanted) {
