@@ -72,22 +72,23 @@ void eachStale(const Connection& db, std::string_view among,
         found.emplace_back(next->premises, dueCells(*next, months));
         ++next;
     };
-    db.query("SELECT premises, " + std::string(kDueColumns) + " FROM due_premises" + where + " ORDER BY premises", {},
-             [&](const Columns& row) {
-                 const auto premises = row.uuid(0);
-                 while (next != all.end() && next->premises < premises) {
-                     missing();
-                 }
-                 if (next == all.end() || next->premises != premises) {
-                     found.emplace_back(premises, std::nullopt);
-                     return;
-                 }
-                 auto cells = dueCells(*next, months);
-                 if (cells != standingCells(row, 1)) {
-                     found.emplace_back(premises, std::move(cells));
-                 }
-                 ++next;
-             });
+    db.query(
+        "SELECT premises, " + std::string(kDueColumns) + " FROM due_premises" + where + " ORDER BY premises",
+        {}, [&](const Columns& row) {
+            const auto premises = row.uuid(0);
+            while (next != all.end() && next->premises < premises) {
+                missing();
+            }
+            if (next == all.end() || next->premises != premises) {
+                found.emplace_back(premises, std::nullopt);
+                return;
+            }
+            auto cells = dueCells(*next, months);
+            if (cells != standingCells(row, 1)) {
+                found.emplace_back(premises, std::move(cells));
+            }
+            ++next;
+        });
     while (next != all.end()) {
         missing();
     }
