@@ -77,6 +77,12 @@ enum class ErrorCode {
     LogoUnknown,         // name (neither PNG nor JPEG)
     AttachmentDamaged,   // name (it says that it is a picture and can't be read as one)
     AttachmentAltered,   // name (the bytes kept are not those that came)
+    // traces of gauges
+    TraceUnusable,   // source (no readings, or their times go back)
+    TraceTooLong,    // source, how many readings, the most
+    TraceAltered,    // source (the readings kept are not those that came)
+    TraceInRecord,   // source, record number
+    TraceSimulated,  // source
     // data protection
     ErasureHoldsRole,  // name, address of the premises
     // records

@@ -112,6 +112,7 @@ const std::map<std::string, Properties>& registerProperties() {
         {"emergency_contacts", described<reg::EmergencyContact>()},
         {"attachments", described<reg::Attachment>()},
         {"hand_signatures", described<reg::HandSignature>()},
+        {"traces", described<reg::GaugeTrace>()},
         {"bin", described<reg::Binned>()},
     };
     return kAll;

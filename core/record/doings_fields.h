@@ -3,6 +3,7 @@
 
 #include "core/record/register_fields.h"
 #include "core/register/checks_kept.h"
+#include "core/register/gauge_trace.h"
 #include "core/register/hand_signature.h"
 
 /// The fields of appliances and of what is done around premises, named once (see register_fields.h).
@@ -24,6 +25,7 @@ HEARTH_CODE(reg::Danger, reg::codeOf, reg::dangerFromCode);
 HEARTH_CODE(calendar::CheckDuty, reg::codeOf, reg::checkDutyFromCode);
 HEARTH_CODE(reg::Signer, reg::codeOf, reg::signerFromCode);
 HEARTH_CODE(reg::SignedWay, reg::codeOf, reg::signedWayFromCode);
+HEARTH_CODE(reg::TraceOrigin, reg::codeOf, reg::traceOriginFromCode);
 #undef HEARTH_CODE
 
 template <class Archive, Is<reg::Appliance> Value>
@@ -168,6 +170,26 @@ void describe(Archive& archive, Value& signature) {
     archive.text("strokes", signature.strokes);
     archive.text("copy_left", signature.copyLeft);
     archive.instant("signed_at", signature.at);
+}
+
+template <class Archive, Is<reg::GaugeTrace> Value>
+void describe(Archive& archive, Value& trace) {
+    archive.id("id", trace.id);
+    archive.link("visit", trace.visit);
+    archive.link("test", trace.test);
+    archive.text("source", trace.source.name);
+    archive.code("origin", trace.source.origin);
+    archive.flag("simulated", trace.source.isSimulated);
+    archive.instant("began_at", trace.source.beganAt);
+    archive.typed("resolution", trace.source.resolution);
+    archive.text("channels", trace.channels);
+    archive.number("points", trace.points);
+    archive.number("milliseconds", trace.milliseconds);
+    archive.number("size", trace.size);
+    archive.text("digest", trace.digest);
+    archive.text("marks", trace.marks);
+    archive.instant("kept_at", trace.keptAt);
+    archive.text("kept_by", trace.keptBy);
 }
 
 template <class Archive, Is<reg::Binned> Value>

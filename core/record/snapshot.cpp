@@ -139,6 +139,11 @@ Json signaturesJson(const reg::VisitFile& file, const std::string& kind) {
     return list;
 }
 
+/// The kinds whose document says what gauges saw of the tests.
+bool showsTraces(const std::string& kind) {
+    return kind == kindCode(RecordKind::TightnessAndPurge);
+}
+
 Json jsonOf(const reg::VisitFile& file, const std::string& kind) {
     const reg::Engineer* engineer = file.engineer();
     Json json = {
@@ -158,6 +163,9 @@ Json jsonOf(const reg::VisitFile& file, const std::string& kind) {
     // Only where there are any, so that a record without them is the same to the byte as before there were.
     if (Json signatures = signaturesJson(file, kind); !signatures.empty()) {
         json["signatures"] = std::move(signatures);
+    }
+    if (!file.traces.empty() && showsTraces(kind)) {
+        json["traces"] = registerList(file.traces);
     }
     return json;
 }

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/register/doings.h"
+#include "core/register/gauge_trace.h"
 #include "core/register/hand_signature.h"
 
 #include <optional>
@@ -35,6 +36,8 @@ struct VisitFile {
     std::vector<Situation> situations;
     /// For the next record of each kind: what was signed for one that was issued is that one's alone.
     std::vector<HandSignature> signatures;
+    /// What gauges saw of the tests, in the order they were kept, without the readings.
+    std::vector<GaugeTrace> traces;
 
     [[nodiscard]] const Entry* find(const SubjectRef& subject, Item item) const;
     /// The canonical choice code of an entry; empty when absent or unreadable.

@@ -5,6 +5,7 @@
 #include "core/store/bin_repository.h"
 #include "core/store/edit.h"
 #include "core/store/register_repository.h"
+#include "core/store/trace_repository.h"
 
 #include <algorithm>
 #include <array>
@@ -165,9 +166,10 @@ std::int64_t dropUnusedBytes(Session& session) {
     const std::int64_t freed =
         session.db.number("SELECT coalesce(sum(length(bytes)), 0)" + std::string(kUnused));
     session.db.run("DELETE" + std::string(kUnused));
+    const std::int64_t readings = dropUnusedReadings(session.db);
     transaction.commit();
     session.undoable.clear();  // what was detached could come back without its bytes
-    return freed;
+    return freed + readings;
 }
 
 std::vector<std::string> alteredAttachments(const Connection& db) {

@@ -56,8 +56,8 @@ class Attachments {
                                                      const std::optional<reg::VisitId>& visit) = 0;
     /// Takes it away from its owner; undo brings it back: the bytes stay until dropUnusedBytes().
     [[nodiscard]] virtual Result<void> detach(reg::AttachmentId id) = 0;
-    /// Removes bytes that no attachment names any more and no issued record shows, and gives how many bytes
-    /// that were. What was detached in this session can't be brought back after it.
+    /// Removes bytes that no attachment names any more and no issued record shows, and readings that no trace
+    /// names, and gives how many bytes that were. What was detached in this session can't be brought back after it.
     [[nodiscard]] virtual Result<std::int64_t> dropUnusedBytes() = 0;
 };
 

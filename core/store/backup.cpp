@@ -4,6 +4,7 @@
 #include "core/store/attachment_repository.h"
 #include "core/store/durable.h"
 #include "core/store/migrations.h"
+#include "core/store/trace_repository.h"
 #include "core/store/verification.h"
 
 #include <algorithm>
@@ -94,6 +95,9 @@ void checkWhole(Connection& db) {
         const auto altered = alteredAttachments(db);
         if (!altered.empty()) {
             throw Failure(ErrorCode::AttachmentAltered, {altered.front()});
+        }
+        if (const auto traces = alteredTraces(db); !traces.empty()) {
+            throw Failure(ErrorCode::TraceAltered, {traces.front()});
         }
     }
 }

@@ -23,7 +23,7 @@ void markAsCopy(Connection& copy);
 
 /// All that can be held against something: pages, references between rows; where the schema is this
 /// program's, also the chain of records, every digest, and the bytes of what is attached. Throws StoreDamaged
-/// with what was found, RecordAltered, RecordChainBroken, AttachmentAltered.
+/// with what was found, RecordAltered, RecordChainBroken, AttachmentAltered, TraceAltered.
 void checkWhole(Connection& db);
 
 /// The same beside the store, under a name that says which schema it has and when it was made; gives the

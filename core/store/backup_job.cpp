@@ -39,6 +39,7 @@ Error firstError(const Error& error, const BackupJob& job) {
         case ErrorCode::RecordAltered:
         case ErrorCode::RecordChainBroken:
         case ErrorCode::AttachmentAltered:
+        case ErrorCode::TraceAltered:
             return {ErrorCode::BackupSourceDamaged,
                     {job.store.string(), error.details.empty() ? "" : error.details.back()}};
         case ErrorCode::StoreMissing:

@@ -78,6 +78,7 @@ constexpr std::array kHanging{
     Hanging{"visits", "earlier_checks", "visit", Hang::LetGo},
     Hanging{"visits", "tests", "visit", Hang::Goes},
     Hanging{"visits", "hand_signatures", "visit", Hang::Goes},
+    Hanging{"tests", "traces", "test", Hang::Goes},
     Hanging{"visits", "attachments", "in_record_of", Hang::LetGo},
     Hanging{"parties", "letters", "party", Hang::Holds},
     Hanging{"parties", "roles", "party", Hang::Goes},

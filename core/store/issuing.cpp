@@ -12,6 +12,7 @@
 #include "core/store/series.h"
 #include "core/store/signature_repository.h"
 #include "core/store/verification.h"
+#include "core/store/trace_repository.h"
 
 #include <algorithm>
 #include <utility>
@@ -108,12 +109,22 @@ void keepPictures(Connection& db, RecordId id, const record::Document& document)
     }
 }
 
+/// What was seen on no pipe is never part of what is handed over; readings may have been taken from it.
+void refuseSimulated(const Connection& db, reg::VisitId visit) {
+    for (const auto& trace : readTraces(db, visit)) {
+        if (trace.source.isSimulated) {
+            throw Failure(ErrorCode::TraceSimulated, {trace.source.name});
+        }
+    }
+}
+
 }  // namespace
 
 RecordId issueRecord(Session& session, const IssueRequest& request, const Render& render) {
     Transaction transaction(session.db);
     const auto& visit = request.snapshot.file.visit;
     refuseBinned(session.db, {visit.id.bytes, visit.premises.bytes, visit.installation.bytes});
+    refuseSimulated(session.db, visit.id);
     Series series = seriesToIssueIn(session);
     checkEnd(session.db, series);
     ChainHeader header = nextHeader(session, series, request);

@@ -141,6 +141,11 @@ class SqliteStore final : public Store {
     [[nodiscard]] Result<void> unsign(reg::VisitId visit, const std::string& recordKind,
                                       reg::Signer signer) override;
 
+    [[nodiscard]] Result<reg::GaugeTraceId> keepTrace(const NewTrace& trace) override;
+    [[nodiscard]] Result<void> markTrace(reg::GaugeTraceId id, const reg::TraceMarks& marks) override;
+    [[nodiscard]] Result<void> removeTrace(reg::GaugeTraceId id) override;
+    [[nodiscard]] Result<tightness::Trace> traceReadings(reg::GaugeTraceId id) const override;
+
     [[nodiscard]] Result<NextNumber> nextNumber() const override;
 
     [[nodiscard]] Result<reg::AttachmentId> attach(const NewAttachment& attachment) override;

@@ -18,6 +18,7 @@
 #include "core/store/privacy.h"
 #include "core/store/proving.h"
 #include "core/store/signing.h"
+#include "core/store/traces.h"
 #include "core/store/whole.h"
 
 #include <filesystem>
@@ -89,7 +90,8 @@ class Store : public Kept,
               public Proving,
               public Signing,
               public Due,
-              public Hands {
+              public Hands,
+              public Traces {
   public:
     using Due::save;
     using Kept::save;

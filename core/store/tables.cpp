@@ -51,7 +51,7 @@ Cells cellsOfRow(const Table& table, const Columns& columns) {
 }
 
 const Table* tableNamed(std::string_view name) {
-    const std::array<const Table*, 24> tables{&tableOf<FirmRow>(),
+    const std::array<const Table*, 25> tables{&tableOf<FirmRow>(),
                                               &tableOf<reg::Party>(),
                                               &tableOf<reg::Premises>(),
                                               &tableOf<reg::Role>(),
@@ -74,6 +74,7 @@ const Table* tableNamed(std::string_view name) {
                                               &tableOf<reg::CheckExtension>(),
                                               &tableOf<reg::Attachment>(),
                                               &tableOf<reg::HandSignature>(),
+                                              &tableOf<reg::GaugeTrace>(),
                                               &tableOf<reg::Binned>()};
     const auto* found =
         std::find_if(tables.begin(), tables.end(), [&](const Table* table) { return table->name == name; });

@@ -113,6 +113,9 @@ inline std::string_view tableName(const reg::Attachment&) {
 inline std::string_view tableName(const reg::HandSignature&) {
     return "hand_signatures";
 }
+inline std::string_view tableName(const reg::GaugeTrace&) {
+    return "traces";
+}
 inline std::string_view tableName(const reg::Binned&) {
     return "bin";
 }

@@ -7,6 +7,7 @@
 #include "core/store/hand_repository.h"
 #include "core/store/register_repository.h"
 #include "core/store/search_query.h"
+#include "core/store/trace_repository.h"
 
 #include <algorithm>
 #include <set>
@@ -185,6 +186,7 @@ reg::VisitFile readVisitFile(const Session& session, reg::VisitId visit) {
     file.appliances = appliancesFor(db, file.visit);
     file.situations = situationsFor(db, visit);
     file.signatures = readSignatures(db, visit);
+    file.traces = readTraces(db, visit);
     return file;
 }
 

@@ -30,10 +30,12 @@ struct Payload {
     std::string_view column;
     WholeType type;
 };
-constexpr std::array kPayloads{
-    Payload{"record_snapshots", "json", WholeType::TextBytes},
-    Payload{"record_pdfs", "pdf", WholeType::Bytes}, Payload{"attachment_bytes", "bytes", WholeType::Bytes},
-    Payload{"attachment_bytes", "thumbnail", WholeType::Bytes}, Payload{"changes", "salt", WholeType::Bytes}};
+constexpr std::array kPayloads{Payload{"record_snapshots", "json", WholeType::TextBytes},
+                               Payload{"record_pdfs", "pdf", WholeType::Bytes},
+                               Payload{"attachment_bytes", "bytes", WholeType::Bytes},
+                               Payload{"attachment_bytes", "thumbnail", WholeType::Bytes},
+                               Payload{"changes", "salt", WholeType::Bytes},
+                               Payload{"trace_readings", "packed", WholeType::Bytes}};
 
 bool isLeftOut(const std::string& table) {
     return table == "migrations" || table.substr(0, 7) == "search_" || table.substr(0, 7) == "sqlite_" ||

@@ -286,6 +286,28 @@ constexpr std::array kErrors{
               QT_TRANSLATE_NOOP("Words",
                                 "The kept copy of “%1” is not what was attached: it was altered or "
                                 "damaged. It is left as it is; take it from a backup.")},
+    // traces of gauges
+    ErrorText{ErrorCode::TraceUnusable,
+              QT_TRANSLATE_NOOP("Words",
+                                "The trace “%1” was not kept: it has no readings, or its times go back. "
+                                "Nothing was changed; cut the file there and take it in again.")},
+    ErrorText{ErrorCode::TraceTooLong,
+              QT_TRANSLATE_NOOP("Words",
+                                "The trace “%1” was not kept: it has %2 readings, and at most %3 are kept of "
+                                "one. Nothing was changed; cut out the test and take that in.")},
+    ErrorText{ErrorCode::TraceAltered,
+              QT_TRANSLATE_NOOP("Words",
+                                "The kept readings of the trace “%1” are not those that were taken in: they "
+                                "were altered or damaged. They are left as they are; take them from a "
+                                "backup, or take the logger's file in again.")},
+    ErrorText{ErrorCode::TraceInRecord,
+              QT_TRANSLATE_NOOP("Words",
+                                "The trace “%1” stands in record %2 and stays as it is. Nothing was changed; "
+                                "take in another trace and revise the record.")},
+    ErrorText{ErrorCode::TraceSimulated,
+              QT_TRANSLATE_NOOP("Words",
+                                "No record was issued: the trace “%1” is a simulation, for practice. The "
+                                "visit is kept as it is; take the trace away, and test the pipe itself.")},
     // data protection
     ErrorText{ErrorCode::ErasureHoldsRole,
               QT_TRANSLATE_NOOP("Words",

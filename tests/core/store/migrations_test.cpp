@@ -70,7 +70,7 @@ TEST_F(Migrating, theShippedStepsAreNumberedFromOne) {
     int number = 0;
     for (const auto& step : shippedMigrations()) {
         EXPECT_EQ(step.number, ++number);
-        EXPECT_THAT(std::string(step.name), HasSubstr("000" + std::to_string(number)));
+        EXPECT_THAT(std::string(step.name), HasSubstr(std::string(number < 10 ? "000" : "00") + std::to_string(number)));
         EXPECT_EQ(std::string(step.sql),
                   hearth::testing::readFile(std::string(HEARTH_SOURCE_DIR) + "/resources/sql/" +
                                             std::string(step.name) + ".sql"));

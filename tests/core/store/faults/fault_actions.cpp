@@ -194,6 +194,34 @@ Result<void> signByHand(Store& store, reg::VisitId visit) {
     return file ? store.sign(signature) : withoutValue(file);
 }
 
+/// Another each time, in place of the one before.
+Result<reg::GaugeTraceId> traceOf(Store& store, reg::VisitId visit) {
+    const auto file = store.visitFile(visit);
+    if (!file) {
+        return tl::unexpected<Error>(file.error());
+    }
+    NewTrace trace;
+    trace.test = file->tests.front().id;
+    trace.source.name = "logger.csv";
+    const double start = file->traces.empty() ? 20.6 : 20.5;
+    if (!file->traces.empty()) {
+        trace.replaces = file->traces.back().id;
+    }
+    for (int i = 0; i < 2000; ++i) {
+        trace.trace.push_back({quantity::Duration(i * 0.1, quantity::kSecond),
+                               quantity::GaugePressure(start - i % 7 * 0.01, quantity::kMillibar)});
+    }
+    return store.keepTrace(trace);
+}
+
+Result<void> traceOne(Store& store, reg::VisitId visit) {
+    return withoutValue(traceOf(store, visit));
+}
+
+Result<void> markOne(Store& store, const reg::VisitFile& file) {
+    return store.markTrace(file.traces.back().id, {{reg::TraceEvent::Timing, 60000}});
+}
+
 Result<void> leaveOnlyBytes(Store& store, reg::VisitId visit) {
     const auto attached = attachOne(store, visit);
     return attached ? detachOne(store, visit) : attached;
@@ -288,6 +316,13 @@ const std::vector<Action>& plainActions() {
              return store.unsign(visit, "tightness_and_purge", reg::Signer::Receiver);
          },
          signByHand},
+        {"trace", "keepTrace", traceOne},
+        {"trace_again", "keepTrace", traceOne, traceOne},
+        {"mark", "markTrace", onFile(markOne), traceOne},
+        {"no_trace", "removeTrace", onFile([](Store& store, const reg::VisitFile& file) {
+             return store.removeTrace(file.traces.back().id);
+         }),
+         traceOne},
         {"drop_bytes", "dropUnusedBytes",
          [](Store& store, reg::VisitId /*visit*/) { return withoutValue(store.dropUnusedBytes()); },
          leaveOnlyBytes},

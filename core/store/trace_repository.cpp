@@ -1,0 +1,188 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/store/trace_repository.h"
+
+#include "core/record/snapshot.h"
+#include "core/record/trace_text.h"
+#include "core/store/bin_repository.h"
+#include "core/store/edit.h"
+
+#include <QByteArray>
+
+#include <algorithm>
+#include <cmath>
+
+namespace hearth::store {
+namespace {
+
+/// What qCompress() puts before the packed bytes: how many they were, the highest byte first.
+constexpr std::size_t kLengthBytes = 4;
+
+std::size_t statedSize(std::string_view bytes) {
+    std::size_t size = 0;
+    for (std::size_t i = 0; i < kLengthBytes; ++i) {
+        size = size * 256 + static_cast<unsigned char>(bytes[i]);
+    }
+    return size;
+}
+
+std::string channelsOf(const tightness::Trace& trace) {
+    const bool hasBarometer = std::any_of(trace.begin(), trace.end(),
+                                          [](const auto& point) { return point.barometer.has_value(); });
+    const bool hasTemperature = std::any_of(trace.begin(), trace.end(),
+                                            [](const auto& point) { return point.temperature.has_value(); });
+    return std::string("pressure") + (hasBarometer ? " barometer" : "") +
+           (hasTemperature ? " temperature" : "");
+}
+
+void refuseUnusable(const NewTrace& trace) {
+    if (trace.trace.size() > Traces::kMostTracePoints) {
+        throw Failure(ErrorCode::TraceTooLong, {trace.source.name, std::to_string(trace.trace.size()),
+                                                std::to_string(Traces::kMostTracePoints)});
+    }
+    const tightness::TracePoint* before = nullptr;
+    for (const auto& point : trace.trace) {
+        const bool isFigure = std::isfinite(point.at.in(quantity::kSecond)) &&
+                              std::isfinite(point.pressure.in(quantity::kMillibar));
+        if (!isFigure || (before != nullptr && point.at < before->at)) {
+            throw Failure(ErrorCode::TraceUnusable, {trace.source.name});
+        }
+        before = &point;
+    }
+    if (before == nullptr || trace.marks.size() > reg::kMostTraceMarks) {
+        throw Failure(ErrorCode::TraceUnusable, {trace.source.name});
+    }
+}
+
+/// An issued record says its digest.
+void refuseInRecord(const Connection& db, const reg::GaugeTrace& trace) {
+    const auto record = db.first(
+        "SELECT h.record FROM record_snapshots AS s JOIN record_headers AS h ON h.id = s.record "
+        "WHERE s.visit = ? AND instr(s.json, ?) > 0 ORDER BY h.issued_at DESC",
+        {trace.visit.bytes, Blob{trace.digest}}, [](const Columns& columns) { return columns.text(0); });
+    if (record) {
+        throw Failure(ErrorCode::TraceInRecord, {trace.source.name, *record});
+    }
+}
+
+reg::GaugeTrace rowFor(const Session& session, const NewTrace& trace, const reg::Test& test,
+                       const std::string& text) {
+    reg::GaugeTrace row;
+    row.id = reg::GaugeTraceId{session.newId()};
+    row.visit = test.visit;
+    row.test = test.id;
+    row.source = trace.source;
+    row.channels = channelsOf(trace.trace);
+    row.points = static_cast<int>(trace.trace.size());
+    const auto lasts = trace.trace.back().at - trace.trace.front().at;
+    row.milliseconds = static_cast<int>(std::lround(lasts.in(quantity::kSecond)*1000.0));
+    row.size = static_cast<int>(text.size());
+    row.digest = record::sha256(text);
+    row.marks = reg::marksText(trace.marks);
+    row.keptAt = session.clock.now();
+    row.keptBy = session.actor;
+    return row;
+}
+
+std::optional<std::string> textOfDigest(const Connection& db, const std::string& digest, std::size_t size) {
+    const auto bytes = db.first("SELECT packed FROM trace_readings WHERE digest = ?", {digest},
+                                [](const Columns& columns) { return columns.bytes(0); });
+    auto text = bytes ? unpacked(*bytes, size) : std::nullopt;
+    return text && record::sha256(*text) == digest ? text : std::nullopt;
+}
+
+void takeAway(Edit& edit, reg::GaugeTraceId id) {
+    const auto trace = valueWithId<reg::GaugeTrace>(edit.session().db, id.bytes);
+    refuseInRecord(edit.session().db, trace);
+    edit.remove(tableOf<reg::GaugeTrace>(), id.bytes);
+}
+
+}  // namespace
+
+std::string packed(std::string_view text) {
+    constexpr int kSmallest = 9;
+    return qCompress(QByteArray::fromRawData(text.data(), static_cast<qsizetype>(text.size())), kSmallest)
+        .toStdString();
+}
+
+std::optional<std::string> unpacked(std::string_view bytes, std::size_t size) {
+    // Looked at first: a turned bit there would ask for gigabytes.
+    if (bytes.size() <= kLengthBytes || statedSize(bytes) != size) {
+        return std::nullopt;
+    }
+    auto text = qUncompress(QByteArray::fromRawData(bytes.data(), static_cast<qsizetype>(bytes.size())))
+                    .toStdString();
+    return text.size() == size ? std::optional(std::move(text)) : std::nullopt;
+}
+
+reg::GaugeTraceId keepTrace(Session& session, const NewTrace& trace) {
+    refuseUnusable(trace);
+    Edit edit(session);
+    const auto test = valueWithId<reg::Test>(session.db, trace.test.bytes);
+    const auto visit = valueWithId<reg::Visit>(session.db, test.visit.bytes);
+    refuseBinned(session.db, {visit.id.bytes, visit.premises.bytes, visit.installation.bytes});
+    if (trace.replaces) {
+        takeAway(edit, *trace.replaces);
+    }
+    const std::string text = record::traceText(trace.trace);
+    const auto row = rowFor(session, trace, test, text);
+    session.db.run(
+        "INSERT INTO trace_readings (digest, packed) VALUES (?, ?) ON CONFLICT (digest) DO NOTHING",
+        {row.digest, Blob{packed(text)}});
+    edit.put(row);
+    edit.commit();
+    return row.id;
+}
+
+void markTrace(Session& session, reg::GaugeTraceId id, const reg::TraceMarks& marks) {
+    Edit edit(session);
+    auto trace = valueWithId<reg::GaugeTrace>(session.db, id.bytes);
+    if (marks.size() > reg::kMostTraceMarks) {
+        throw Failure(ErrorCode::TraceUnusable, {trace.source.name});
+    }
+    refuseInRecord(session.db, trace);
+    trace.marks = reg::marksText(marks);
+    edit.put(trace);
+    edit.commit();
+}
+
+void removeTrace(Session& session, reg::GaugeTraceId id) {
+    Edit edit(session);
+    takeAway(edit, id);
+    edit.commit();
+}
+
+tightness::Trace readTraceReadings(const Connection& db, reg::GaugeTraceId id) {
+    const auto trace = valueWithId<reg::GaugeTrace>(db, id.bytes);
+    const auto text = textOfDigest(db, trace.digest, static_cast<std::size_t>(trace.size));
+    auto readings = text ? record::traceFromText(*text) : std::nullopt;
+    if (!readings) {
+        throw Failure(ErrorCode::TraceAltered, {trace.source.name});
+    }
+    return std::move(*readings);
+}
+
+std::vector<reg::GaugeTrace> readTraces(const Connection& db, reg::VisitId visit) {
+    return valuesWhere<reg::GaugeTrace>(db, "WHERE t.visit = ? ORDER BY t.kept_at, t.id", {visit.bytes});
+}
+
+std::vector<std::string> alteredTraces(const Connection& db) {
+    std::vector<std::string> altered;
+    // One at a time: all of a firm's may not fit into memory.
+    for (const auto& trace : valuesWhere<reg::GaugeTrace>(db, "ORDER BY t.kept_at, t.id")) {
+        if (!textOfDigest(db, trace.digest, static_cast<std::size_t>(trace.size))) {
+            altered.push_back(trace.source.name);
+        }
+    }
+    return altered;
+}
+
+std::int64_t dropUnusedReadings(Connection& db) {
+    constexpr std::string_view kUnread =
+        " FROM trace_readings WHERE NOT EXISTS (SELECT 1 FROM traces AS t WHERE t.digest = "
+        "trace_readings.digest)";
+    const auto freed = db.number("SELECT coalesce(sum(length(packed)), 0)" + std::string(kUnread));
+    db.run("DELETE" + std::string(kUnread));
+    return freed;
+}
+
+}  // namespace hearth::store
