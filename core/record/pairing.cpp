@@ -243,6 +243,7 @@ void pairNames(std::vector<Named>& first, const std::vector<Named>& beside) {
 bool pairPlot(Plot& first, const Plot& beside) {
     const bool isSame = answers(first.series, beside.series) && answers(first.limits, beside.limits) &&
                         answers(first.bands, beside.bands) && answers(first.marks, beside.marks) &&
+                        answers(first.stretches, beside.stretches) &&
                         answers(first.x.ticks, beside.x.ticks) && answers(first.y.ticks, beside.y.ticks);
     if (!isSame) {
         return false;
@@ -257,6 +258,7 @@ bool pairPlot(Plot& first, const Plot& beside) {
     pairNames(first.limits, beside.limits);
     pairNames(first.bands, beside.bands);
     pairNames(first.marks, beside.marks);
+    pairNames(first.stretches, beside.stretches);
     return true;
 }
 

@@ -55,6 +55,14 @@ struct PlotMark {
     bool operator==(const PlotMark&) const = default;
 };
 
+/// A stage: from one x to another, drawn as an upright ground with a number, which the key explains.
+struct PlotStretch {
+    quantity::Decimal from;
+    quantity::Decimal to;
+    std::string name;
+    bool operator==(const PlotStretch&) const = default;
+};
+
 struct PlotTick {
     quantity::Decimal at;
     std::string text;
@@ -76,6 +84,7 @@ struct Plot {
     std::vector<PlotLimit> limits;
     std::vector<PlotBand> bands;
     std::vector<PlotMark> marks;
+    std::vector<PlotStretch> stretches = {};  // numbered before the marks
     bool operator==(const Plot&) const = default;
 
     /// Nothing was read: there is nothing to draw.

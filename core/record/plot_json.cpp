@@ -114,7 +114,7 @@ PlotSeries plotSeriesOf(const Json& json) {
             })};
 }
 
-Json plotJson(const Plot& plot) {
+Json plainPlotJson(const Plot& plot) {
     return {
         {"title", plot.title},
         {"x", axisJson(plot.x)},
@@ -136,7 +136,20 @@ Json plotJson(const Plot& plot) {
          })}};
 }
 
+/// Stretches only where there are some, so that a plot without them is the same to the byte as before there
+/// were.
+Json plotJson(const Plot& plot) {
+    Json json = plainPlotJson(plot);
+    if (!plot.stretches.empty()) {
+        json["stretches"] = plotList(plot.stretches, [](const PlotStretch& stretch) {
+            return Json{{"from", stretch.from.text()}, {"to", stretch.to.text()}, {"name", stretch.name}};
+        });
+    }
+    return json;
+}
+
 Plot plotOf(const Json& json) {
+    const auto stretches = json.find("stretches");
     return {
         json.at("title"),
         plotAxisOf(json.at("x")),
@@ -152,9 +165,15 @@ Plot plotOf(const Json& json) {
             [](const Json& band) {
                 return PlotBand{plotNumber(band.at("least")), plotNumber(band.at("most")), band.at("name")};
             }),
-        plotValues<PlotMark>(json.at("marks"), [](const Json& mark) {
-            return PlotMark{plotNumber(mark.at("x")), mark.at("name")};
-        })};
+        plotValues<PlotMark>(json.at("marks"),
+                             [](const Json& mark) {
+                                 return PlotMark{plotNumber(mark.at("x")), mark.at("name")};
+                             }),
+        stretches == json.end() ? std::vector<PlotStretch>()
+                                : plotValues<PlotStretch>(*stretches, [](const Json& stretch) {
+                                      return PlotStretch{plotNumber(stretch.at("from")),
+                                                         plotNumber(stretch.at("to")), stretch.at("name")};
+                                  })};
 }
 
 }  // namespace

@@ -79,6 +79,8 @@ class PlotSetter {
     void addYAxis();
     void addXAxis();
     void addBandsAndLimits();
+    void addStretches();
+    void addNumber(double x);
     void addMarks();
     void addSeries(std::size_t which);
     void addBar(const QPointF& at, const record::PlotPoint& point, look::Role role);
@@ -117,6 +119,7 @@ class PlotSetter {
     double m_height;
     QRectF m_area;
     double m_bottom = 0;  // of what has been set
+    int m_number = 0;     // of stretches and marks
     SetPlot m_set;
 };
 
@@ -133,7 +136,7 @@ void PlotSetter::addArea() {
         gutter = std::max(gutter, m_type.widthOf(settable(tick.text), styles::kCaption));
     }
     // Half of the topmost figure stands above the area, and the numbers of what happened.
-    const double lines = m_plot.marks.empty() ? 0.5 : 1.0;
+    const double lines = m_plot.marks.empty() && m_plot.stretches.empty() ? 0.5 : 1.0;
     const double top = m_bottom + lines * styles::kCaption.lineHeight();
     const double left = gutter + kTickLength + kSmallGap;
     m_area = QRectF(left, top, std::max(1.0, m_width - left - kRightMargin), m_height);
@@ -209,17 +212,37 @@ void PlotSetter::addBandsAndLimits() {
     }
 }
 
+/// The next number above the area, which the key explains.
+void PlotSetter::addNumber(double x) {
+    const QString text = QString::number(++m_number);
+    const double width = m_type.widthOf(text, styles::kCaption) + 0.1;
+    put(m_type.set(text, styles::kCaption, width), styles::kCaption,
+        {std::clamp(x - width / 2, m_area.left(), m_area.right() - width),
+         m_area.top() - styles::kCaption.lineHeight()});
+}
+
+void PlotSetter::addStretches() {
+    for (const record::PlotStretch& stretch : m_plot.stretches) {
+        const double from = xOf(stretch.from);
+        const double to = xOf(stretch.to);
+        m_set.items.emplace_back(
+            RuleItem{{from, m_area.top()}, to - from, m_area.height(), look::Role::KeyGround});
+        for (const double x : {from, to}) {
+            m_set.items.emplace_back(
+                line({x, m_area.top()}, {x, m_area.bottom()}, kBarLine, look::Role::Key));
+        }
+    }
+}
+
 void PlotSetter::addMarks() {
-    int number = 0;
+    for (const record::PlotStretch& stretch : m_plot.stretches) {
+        addNumber((xOf(stretch.from) + xOf(stretch.to)) / 2);
+    }
     for (const record::PlotMark& mark : m_plot.marks) {
         const double x = xOf(mark.x);
         m_set.items.emplace_back(
             line({x, m_area.top()}, {x, m_area.bottom()}, kBarLine, look::Role::SoftInk, Stroke::Dotted));
-        const QString text = QString::number(++number);
-        const double width = m_type.widthOf(text, styles::kCaption) + 0.1;
-        put(m_type.set(text, styles::kCaption, width), styles::kCaption,
-            {std::clamp(x - width / 2, m_area.left(), m_area.right() - width),
-             m_area.top() - styles::kCaption.lineHeight()});
+        addNumber(x);
     }
 }
 
@@ -371,19 +394,26 @@ void PlotSetter::addKey() {
                                line({0, 0.9}, {kSample, 0.9}, kBarLine, look::Role::Key)});
     }
     int number = 0;
-    for (const record::PlotMark& mark : m_plot.marks) {
+    const auto addNumbered = [&](const std::string& name) {
         const QString text = QString::number(++number);
         std::vector<Item> sample;
         for (TextItem& one : m_type.set(text, styles::kCaption, kSample)) {
             sample.push_back(moved(std::move(one), {kSample / 2, -styles::kCaption.lineHeight() / 2}));
         }
-        addKeyLine(mark.name, std::move(sample));
+        addKeyLine(name, std::move(sample));
+    };
+    for (const record::PlotStretch& stretch : m_plot.stretches) {
+        addNumbered(stretch.name);
+    }
+    for (const record::PlotMark& mark : m_plot.marks) {
+        addNumbered(mark.name);
     }
 }
 
 SetPlot PlotSetter::set() {
     addHead();
     addArea();
+    addStretches();
     addBandsAndLimits();
     addYAxis();
     addXAxis();

@@ -86,6 +86,10 @@ Extent xExtent(const record::Plot& plot) {
     for (const record::PlotMark& mark : plot.marks) {
         extent.take(mark.x);
     }
+    for (const record::PlotStretch& stretch : plot.stretches) {
+        extent.take(stretch.from);
+        extent.take(stretch.to);
+    }
     return extent;
 }
 

@@ -39,6 +39,7 @@ QString told(const record::Plots& plots) {
         addNames(plot.series);
         addNames(plot.limits);
         addNames(plot.bands);
+        addNames(plot.stretches);
         addNames(plot.marks);
     }
     lines.removeAll(QString());

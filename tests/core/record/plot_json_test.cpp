@@ -24,6 +24,7 @@ Plots fullPlots() {
     plot.limits = {{Decimal(-4, 2), "limit", true}, {Decimal(4, 2), "advice", false}};
     plot.bands = {{Decimal(1, 0), Decimal(2, 0), "range"}};
     plot.marks = {{Decimal(3, 0), "lit"}};
+    plot.stretches = {{Decimal(5, 1), Decimal(20, 1), "settling"}};
     return {"Readings", {plot, Plot{}}, "note"};
 }
 

@@ -32,6 +32,8 @@ record::Plot smallPlot() {
                      {Decimal(40, 0), Decimal(20, 0), {}, "20"}}}};
     plot.limits = {{Decimal(20, 0), "limit", true}, {Decimal(30, 0), "advice", false}};
     plot.bands = {{Decimal(10, 0), Decimal(15, 0), "range"}};
+    plot.stretches = {{Decimal(5, 0), Decimal(25, 0), "stage"}};
+    plot.marks = {{Decimal(30, 0), "door"}};
     return plot;
 }
 
@@ -115,13 +117,29 @@ TEST_F(PlotTest, drawsARangeBetweenItsEnds) {
     EXPECT_TRUE(found);
 }
 
+TEST_F(PlotTest, drawsAStageFromItsBeginningToItsEndAndNumbersItBeforeTheMarks) {
+    bool found = false;
+    for (const RuleItem& rule : itemsOf<RuleItem>(m_set)) {
+        found = found || (isAt(rule.from, placed(m_set, 5, 50)) &&
+                          std::abs(rule.length - m_set.area.width() / 2) < 1e-6 &&
+                          std::abs(rule.thickness - m_set.area.height()) < 1e-6);
+    }
+    EXPECT_TRUE(found);
+    for (const TextItem& text : itemsOf<TextItem>(m_set)) {
+        if (text.box.bottom() < m_set.area.top() + 1e-6 && (text.text == u"1" || text.text == u"2")) {
+            EXPECT_NEAR(text.box.center().x(), placed(m_set, text.text == u"1" ? 15 : 30, 0).x(), 1.0);
+        }
+    }
+}
+
 TEST_F(PlotTest, namesAxesAndKeyInWords) {
     QStringList texts;
     for (const TextItem& text : itemsOf<TextItem>(m_set)) {
         texts << text.text;
         EXPECT_LE(text.box.bottom(), m_set.height + 0.9);
     }
-    for (const char* wanted : {"CO", "ppm", "minutes", "room", "limit", "advice", "range", "20"}) {
+    for (const char* wanted :
+         {"CO", "ppm", "minutes", "room", "limit", "advice", "range", "20", "stage", "door"}) {
         EXPECT_TRUE(texts.contains(QString::fromUtf8(wanted))) << wanted;
     }
 }
