@@ -1,0 +1,43 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "tests/support/files.h"
+#include "ui/gauge/journal.h"
+
+#include <QProcess>
+#include <QTest>
+
+#include <gtest/gtest.h>
+
+namespace hearth::ui::gauge {
+namespace {
+
+TEST(Kill, LosesASecondOfARecordingAtMost) {
+    for (const int after : {1700, 2450, 3100}) {
+        const testing::TempDir folder;
+        const auto path = QString::fromStdString(folder.path().string());
+        QProcess driver;
+        driver.start(QStringLiteral(HEARTH_RECORD_DRIVER), {path});
+        ASSERT_TRUE(driver.waitForStarted());
+        QTest::qWait(after);
+        EXPECT_TRUE(leftJournals(path).empty()) << "it still lives";
+        driver.kill();  // SIGKILL
+        ASSERT_TRUE(driver.waitForFinished());
+        const auto said = driver.readAllStandardOutput().split('\n');
+        ASSERT_GT(said.size(), 5);
+        const int last = said[said.size() - 2].toInt();
+
+        const auto left = leftJournals(path);
+        ASSERT_EQ(left.size(), 1U);
+        const auto read = readJournal(left.front());
+        ASSERT_TRUE(read);
+        EXPECT_FALSE(read->isEnded);
+        const auto& trace = read->taken.trace;
+        EXPECT_GE(static_cast<int>(trace.size()), last - 10) << "ten a second";
+        for (std::size_t i = 0; i < trace.size(); ++i) {
+            EXPECT_NEAR(trace[i].pressure.in(quantity::kMillibar), 0.01 * static_cast<double>(i + 1), 1e-9);
+        }
+        std::printf("killed after %d ms: %d readings taken, %zu on the disk\n", after, last, trace.size());
+    }
+}
+
+}  // namespace
+}  // namespace hearth::ui::gauge

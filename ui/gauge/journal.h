@@ -1,0 +1,69 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/exchange/line_pattern.h"
+#include "ui/gauge/taken.h"
+
+#include <QByteArray>
+#include <QFile>
+#include <QLockFile>
+#include <QString>
+
+#include <memory>
+#include <vector>
+
+/// A recording on the disk while it goes on, so that a machine that fails leaves it to within a second.
+namespace hearth::ui::gauge {
+
+/// Lines of text, each whole or not counted:
+///
+///     hearthledger gauge journal 1
+///     name N  kind K  began I  unit U  resolution T
+///     r MILLISECONDS VALUE UNIT [VALUE UNIT]    a reading, as the gauge gave it
+///     g MILLISECONDS                            the connection was lost
+///     e MILLISECONDS EVENT                      something happened
+///     end                                       it was stopped by a person
+class Journal {
+  public:
+    /// A new file in `folder`, which is made where it is missing. Nothing when it can't be written.
+    [[nodiscard]] static std::unique_ptr<Journal> begin(const QString& folder, const TraceOrigin& origin);
+    Journal(const Journal&) = delete;
+    Journal& operator=(const Journal&) = delete;
+    ~Journal();
+
+    void reading(std::chrono::milliseconds at, const exchange::LineReading& line);
+    void gap(std::chrono::milliseconds at);
+    void mark(const GaugeMark& mark);
+    void end();
+    /// Hands what was noted since the last time to the system. False when it can't be written; it is tried
+    /// again with the next.
+    bool flush();
+    [[nodiscard]] QString path() const { return m_file.fileName(); }
+    /// Takes the file away: what it holds is kept elsewhere, or is not wanted.
+    void discard();
+
+  private:
+    explicit Journal(const QString& path);
+
+    QFile m_file;
+    QLockFile m_lock;
+    QByteArray m_pending;
+};
+
+/// What a journal holds.
+struct JournalRead {
+    TakenTrace taken;
+    bool isEnded = false;  // by a person
+};
+
+/// Nothing for a file that is no journal or holds no reading. Lines that can't be read are left out; so is a
+/// last one without its end.
+[[nodiscard]] std::optional<JournalRead> readJournal(const QString& path);
+
+/// The journals of a folder that nobody is writing, the newest first.
+[[nodiscard]] std::vector<QString> leftJournals(const QString& folder);
+
+/// Takes away a journal that was left.
+void discardJournal(const QString& path);
+
+}  // namespace hearth::ui::gauge

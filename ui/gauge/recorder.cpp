@@ -1,0 +1,142 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/gauge/recorder.h"
+
+#include "ui/gauge/journal.h"
+
+#include <algorithm>
+
+namespace hearth::ui::gauge {
+
+namespace {
+
+using std::chrono::milliseconds;
+
+constexpr milliseconds kFlushEvery{500};  // a machine that fails costs a second at most
+
+quantity::Duration sinceBegin(milliseconds at) {
+    return {static_cast<double>(at.count()) / 1000.0, quantity::kSecond};
+}
+
+}  // namespace
+
+Recorder::Recorder(const Clock& clock) : m_clock(clock) {
+    m_flush.setInterval(kFlushEvery);
+    connect(&m_flush, &QTimer::timeout, this, &Recorder::flush);
+}
+
+Recorder::~Recorder() = default;
+
+void Recorder::begin(const TraceOrigin& origin, const QString& folder) {
+    end();
+    m_began = m_clock.elapsed();
+    m_taken = {};
+    m_taken.origin = origin;
+    m_lostAt.reset();
+    m_allowedAt = milliseconds(0);
+    m_allowed = kBurst;
+    m_thinned = 0;
+    m_tooMany = 0;
+    m_isWritten = true;
+    m_journal = folder.isEmpty() ? nullptr : Journal::begin(folder, origin);
+    m_isRecording = true;
+    if (m_journal != nullptr) {
+        m_flush.start();
+    }
+}
+
+void Recorder::end() {
+    if (!m_isRecording) {
+        return;
+    }
+    m_isRecording = false;
+    m_flush.stop();
+    if (m_journal != nullptr) {
+        m_journal->end();
+        flush();
+    }
+}
+
+void Recorder::discardJournal() {
+    if (m_journal != nullptr) {
+        m_journal->discard();
+        m_journal.reset();
+    }
+    m_flush.stop();
+}
+
+void Recorder::flush() {
+    m_isWritten = m_journal != nullptr && m_journal->flush();
+}
+
+bool Recorder::mayKeep(milliseconds at) {
+    const double passed = static_cast<double>((at - m_allowedAt).count()) / 1000.0;
+    m_allowed = std::min<double>(kBurst, m_allowed + passed * kMostASecond);
+    m_allowedAt = at;
+    if (m_allowed < 1.0) {
+        return false;
+    }
+    m_allowed -= 1.0;
+    return true;
+}
+
+void Recorder::add(const GaugeReading& reading) {
+    const auto pressure = pressureOf(reading.line.value, reading.line.unit);
+    if (!m_isRecording || !pressure || reading.at < m_began) {
+        return;
+    }
+    if (isFull()) {
+        ++m_tooMany;
+        return;
+    }
+    const auto at = reading.at - m_began;
+    if (!mayKeep(at)) {
+        ++m_thinned;
+        return;
+    }
+    tightness::TracePoint point{sinceBegin(at), *pressure};
+    if (reading.line.second) {
+        const double second = reading.line.second->toDouble();
+        const auto unit = reading.line.secondUnit;
+        if (pressureOf(*reading.line.second, unit)) {
+            point.barometer = quantity::AbsolutePressure(second, quantity::pressureUnit(unit));
+        } else {
+            point.temperature = quantity::Temperature(second, quantity::temperatureUnit(unit));
+        }
+    }
+    if (m_lostAt) {
+        m_taken.gaps.push_back({sinceBegin(*m_lostAt), point.at});
+        m_lostAt.reset();
+    }
+    m_taken.trace.push_back(point);
+    if (m_journal != nullptr) {
+        m_journal->reading(at, reading.line);
+    }
+}
+
+void Recorder::lose() {
+    if (!m_isRecording || m_lostAt) {
+        return;
+    }
+    m_lostAt = passed();
+    if (m_journal != nullptr) {
+        m_journal->gap(*m_lostAt);
+    }
+}
+
+void Recorder::mark(GaugeEvent event) {
+    if (!m_isRecording) {
+        return;
+    }
+    m_taken.marks.push_back({event, passed()});
+    if (m_journal != nullptr) {
+        m_journal->mark(m_taken.marks.back());
+        flush();
+    }
+}
+
+void Recorder::follow(Source& source) {
+    connect(&source, &Source::read, this, &Recorder::add);
+    connect(&source, &Source::lost, this, &Recorder::lose);
+}
+
+}  // namespace hearth::ui::gauge
