@@ -3,6 +3,7 @@
 
 #include "app/closing_backup.h"
 #include "app/demo.h"
+#include "app/desktop_notices.h"
 #include "app/stores.h"
 #include "app/waiting.h"
 #include "ui/shell/first_start.h"
@@ -208,7 +209,9 @@ Exit runWindow(const CommandLine& line, const Console& console) {
     ui::shell::SystemDialogs dialogs;
     const auto printing = ui::paper::systemPrinting();
     QSettings settings(windowSettingsFile(), QSettings::IniFormat);
-    const Surroundings surroundings{clock, words, dialogs, *printing, scheme, &settings};
+    DesktopNotices notices(QDBusConnection::sessionBus());
+    Surroundings surroundings{clock, words, dialogs, *printing, scheme, &settings};
+    surroundings.notifying = &notices;
 
     auto store = storeForWindow(line, surroundings);
     if (!store) {

@@ -18,10 +18,17 @@
 namespace hearth::app {
 
 std::unique_ptr<ui::shell::MainWindow> makeMainWindow(store::Store& store, const Surroundings& surroundings) {
-    auto window = std::make_unique<ui::shell::MainWindow>(
-        ui::shell::Parts{store, surroundings.clock, surroundings.words, surroundings.dialogs,
-                         surroundings.printing, issueThrough(store, surroundings.clock), surroundings.scheme,
-                         surroundings.settings, surroundings.restore});
+    ui::shell::Parts parts{store,
+                           surroundings.clock,
+                           surroundings.words,
+                           surroundings.dialogs,
+                           surroundings.printing,
+                           issueThrough(store, surroundings.clock),
+                           surroundings.scheme,
+                           surroundings.settings,
+                           surroundings.restore};
+    parts.notifying = surroundings.notifying;
+    auto window = std::make_unique<ui::shell::MainWindow>(parts);
     const auto& context = window->context();
     window->setPlaces({new ui::visit::VisitsPlace(context), new ui::premises::PremisesPlace(context),
                        new ui::due::DuePlace(context, store), new ui::records::RecordsPlace(context),

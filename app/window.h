@@ -25,6 +25,7 @@ struct Surroundings {
     ui::look::Scheme scheme = ui::look::Scheme::Light;
     QSettings* settings = nullptr;
     ui::shell::Restore restore = {};
+    ui::shell::Notifying* notifying = nullptr;
 };
 
 /// The main window on a store with all places in their order; the first is in view.

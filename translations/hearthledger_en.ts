@@ -220,6 +220,16 @@
     </message>
 </context>
 <context>
+    <name>hearth::ui::shell::OverdueNews</name>
+    <message numerus="yes">
+        <source>%n check(s) turned overdue since %1.</source>
+        <translation>
+            <numerusform>%n check turned overdue since %1.</numerusform>
+            <numerusform>%n checks turned overdue since %1.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>hearth::ui::due::DuePlace</name>
     <message numerus="yes">
         <source>%n premises written.</source>

@@ -12,6 +12,7 @@
 #include <QStyledItemDelegate>
 
 #include <algorithm>
+#include <set>
 #include <utility>
 
 namespace hearth::ui::due {
@@ -258,6 +259,22 @@ std::vector<reg::PremisesId> DueList::chosen() const {
         }
     }
     return ids;
+}
+
+void DueList::choose(const std::vector<reg::PremisesId>& premises) {
+    std::set<reg::PremisesId> wanted(premises.begin(), premises.end());
+    QItemSelection rows;
+    int first = -1;
+    for (int row = count() - 1; row >= 0 && !wanted.empty(); --row) {
+        if (wanted.erase(line(row).premises) > 0) {
+            rows.select(m_model->index(row, 0), m_model->index(row, 0));
+            first = row;
+        }
+    }
+    if (first >= 0) {
+        setCurrentRow(first);
+        selectionModel()->select(rows, QItemSelectionModel::ClearAndSelect);
+    }
 }
 
 void DueList::setEmptyText(const QString& text) {

@@ -56,6 +56,8 @@ class DueList : public QListView {
     [[nodiscard]] std::optional<reg::PremisesId> current() const;
     /// Those that are chosen, in the list's order; the one under the cursor where none is.
     [[nodiscard]] std::vector<reg::PremisesId> chosen() const;
+    /// Chooses these, wherever they stand; looked for from the end, where the newest of a state are.
+    void choose(const std::vector<reg::PremisesId>& premises);
     [[nodiscard]] const TimeScale& scale() const { return m_scale; }
     void setEmptyText(const QString& text);
 

@@ -144,6 +144,14 @@ void DuePlace::openStory(reg::PremisesId premises) {
     }
 }
 
+void DuePlace::openOverdue(const std::vector<reg::PremisesId>& premises) {
+    store::DueFilter filter;
+    filter.states = {calendar::DueState::Overdue};
+    m_head->show(filter, store::DueSort::Need, {});
+    showList();
+    m_list->choose(premises);
+}
+
 /// Those that an action is for: of the story in view, or chosen in the list.
 std::vector<reg::PremisesId> DuePlace::meant() const {
     return m_story != nullptr && m_views->currentWidget() == m_story

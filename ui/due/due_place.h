@@ -4,6 +4,7 @@
 #include "core/store/due.h"
 #include "ui/due/action_bar.h"
 #include "ui/due/due_list.h"
+#include "ui/shell/openers.h"
 #include "ui/shell/place.h"
 
 class QStackedLayout;
@@ -25,7 +26,7 @@ struct DueContext;
 
 /// Which safety checks are due, and what is done about them: a list in which every premises has a strip of
 /// time, sorted by what needs doing next; the story of one; and what the office does with one or many.
-class DuePlace : public shell::Place {
+class DuePlace : public shell::Place, public shell::OverdueOpener {
     Q_OBJECT
   public:
     DuePlace(const shell::Context& context, store::Due& due, QWidget* parent = nullptr);
@@ -37,6 +38,7 @@ class DuePlace : public shell::Place {
     void commit() override;
     /// The story of these premises, over the list.
     void openStory(reg::PremisesId premises);
+    void openOverdue(const std::vector<reg::PremisesId>& premises) override;
     /// The list itself, whatever page lies over it.
     void showList();
     /// As the button of that action does.

@@ -11,6 +11,7 @@
 #include "ui/firm/keeping_part.h"
 #include "ui/firm/letters_part.h"
 #include "ui/firm/logo_part.h"
+#include "ui/firm/news_part.h"
 #include "ui/firm/numbering_part.h"
 #include "ui/firm/paper_part.h"
 #include "ui/firm/signing_part.h"
@@ -36,6 +37,7 @@ void FirmPlace::build() {
     m_emergency = new EmergencyPart(m_context, m_sheet);
     m_letters = new LettersPart(m_context, m_sheet);
     m_paper = new PaperPart(m_context, m_sheet);
+    m_news = new NewsPart(m_context, m_sheet);
     m_signing = new SigningPart(m_context, m_sheet);
     m_store = new StorePart(m_context, m_sheet);
     m_backups = new BackupsPart(m_context, m_sheet);
@@ -44,8 +46,8 @@ void FirmPlace::build() {
     auto* files = new FilesPart(m_context, m_sheet);
     m_sheet->lines()->addWidget(m_firm);
     for (QWidget* part : std::initializer_list<QWidget*>{m_logo, m_numbering, m_engineers, m_instruments,
-                                                         m_emergency, m_letters, m_paper, m_signing, m_store,
-                                                         m_backups, m_keeping, files, m_bin}) {
+                                                         m_emergency, m_letters, m_paper, m_news, m_signing,
+                                                         m_store, m_backups, m_keeping, files, m_bin}) {
         m_sheet->lines()->addWidget(shell::hairline(m_sheet));
         m_sheet->lines()->addWidget(part);
     }
@@ -64,6 +66,7 @@ void FirmPlace::refresh() {
     m_emergency->refresh();
     m_letters->refresh();
     m_paper->refresh();
+    m_news->refresh();
     m_signing->refresh();
     m_backups->refresh();
     m_keeping->refresh();

@@ -20,6 +20,7 @@ class NumberingPart;
 class FirmPart;
 class InstrumentsPart;
 class KeepingPart;
+class NewsPart;
 class PaperPart;
 class SigningPart;
 class StorePart;
@@ -53,6 +54,7 @@ class FirmPlace : public shell::Place, public shell::FirmOpener {
     EmergencyPart* m_emergency = nullptr;
     LettersPart* m_letters = nullptr;
     PaperPart* m_paper = nullptr;
+    NewsPart* m_news = nullptr;
     SigningPart* m_signing = nullptr;
     StorePart* m_store = nullptr;
     BackupsPart* m_backups = nullptr;

@@ -10,6 +10,7 @@
 #include "ui/shell/keeping_due.h"
 #include "ui/shell/keys_panel.h"
 #include "ui/shell/kit.h"
+#include "ui/shell/news_bar.h"
 #include "ui/shell/openers.h"
 #include "ui/shell/place_bar.h"
 #include "ui/shell/screen_fit.h"
@@ -64,6 +65,7 @@ MainWindow::MainWindow(const Parts& parts, QWidget* parent)
       m_context{parts.store, parts.clock,  parts.words,   parts.dialogs, *this,     parts.printing,
                 parts.issue, parts.scheme, parts.restore, m_backups,     parts.mail},
       m_bar(new PlaceBar(this)),
+      m_news(new NewsBar(this)),
       m_body(new QStackedWidget(this)),
       m_stack(new QStackedWidget(this)),
       m_status(new StatusLine(this)) {
@@ -73,11 +75,14 @@ MainWindow::MainWindow(const Parts& parts, QWidget* parent)
     lines->setSpacing(0);
     lines->addWidget(m_bar);
     addBands(lines);
+    lines->addWidget(m_news);
     lines->addWidget(m_body, 1);
     lines->addWidget(m_status);
     m_body->addWidget(m_stack);
     addShortcuts();
     connect(m_bar, &PlaceBar::chosen, this, &MainWindow::showPlace);
+    connect(m_news, &NewsBar::shown, this, &MainWindow::showOverdueNews);
+    connect(m_news, &NewsBar::putAway, this, &MainWindow::putNewsAway);
     connect(m_status, &StatusLine::undoPressed, this, &MainWindow::undo);
     connect(m_status, &StatusLine::keysPressed, this, &MainWindow::showKeys);
     connect(m_status, &StatusLine::aboutPressed, this, &MainWindow::showAbout);
@@ -87,6 +92,7 @@ MainWindow::MainWindow(const Parts& parts, QWidget* parent)
     QTimer::singleShot(0, this, [this] {  // after the first paint
         m_waiting = keepingDueText(m_parts.store, m_parts.clock);
         showBackupTrouble();
+        tellOverdueNews();
     });
     restorePlaceOnScreen();
     if (const auto backup = m_parts.store.migrationBackup(); !backup.empty()) {
@@ -196,17 +202,6 @@ void MainWindow::bringIntoView(int index) {
     place->refresh();  // before it is shown: what is made later is not in view yet when the focus is wanted
     m_stack->setCurrentIndex(index);
     m_bar->setCurrent(index);
-}
-
-template <class Opener>
-Opener* MainWindow::bringOpener() {
-    for (std::size_t i = 0; i < m_places.size(); ++i) {
-        if (auto* opener = dynamic_cast<Opener*>(m_places[i])) {
-            bringIntoView(static_cast<int>(i));
-            return opener;
-        }
-    }
-    return nullptr;
 }
 
 void MainWindow::openPremises(reg::PremisesId id) {

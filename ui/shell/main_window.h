@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "ui/shell/overdue_news.h"
 #include "ui/shell/place.h"
 
 #include <QHash>
@@ -19,6 +20,8 @@ namespace hearth::ui::shell {
 class EmergencyPanel;
 class HitsPanel;
 class KeysPanel;
+class NewsBar;
+class Notifying;
 class AboutPanel;
 class Panel;
 class PlaceBar;
@@ -38,6 +41,7 @@ struct Parts {
     QSettings* settings = nullptr;
     Restore restore = {};
     BeginMail mail = beginMail;
+    Notifying* notifying = nullptr;  // none: the desktop is told nothing
 };
 
 /// The window: the bar of places, the bands, the place in view, the line at the foot; what to do first over
@@ -105,6 +109,9 @@ class MainWindow : public QWidget, public Navigator {
     [[nodiscard]] std::optional<reg::Installation> installationToVisit(reg::PremisesId id);
     /// What is wrong with the backups stands at the foot until it is good again.
     void showBackupTrouble();
+    void tellOverdueNews();
+    void showOverdueNews();
+    void putNewsAway();
     void tellError(const QString& title, const Error& error);
 
     Parts m_parts;
@@ -113,6 +120,8 @@ class MainWindow : public QWidget, public Navigator {
     std::vector<Place*> m_places;
     QHash<Place*, QString> m_searches;
     PlaceBar* m_bar = nullptr;
+    NewsBar* m_news = nullptr;
+    std::optional<OverdueNews> m_overdue;
     SearchField* m_search = nullptr;
     HitsPanel* m_hits = nullptr;
     QStackedWidget* m_body = nullptr;   // the places in view, or a panel over them
@@ -126,5 +135,16 @@ class MainWindow : public QWidget, public Navigator {
     QString m_textBefore;
     QString m_waiting;  // what may go has not been looked through for a year
 };
+
+template <class Opener>
+Opener* MainWindow::bringOpener() {
+    for (std::size_t i = 0; i < m_places.size(); ++i) {
+        if (auto* opener = dynamic_cast<Opener*>(m_places[i])) {
+            bringIntoView(static_cast<int>(i));
+            return opener;
+        }
+    }
+    return nullptr;
+}
 
 }  // namespace hearth::ui::shell

@@ -7,6 +7,7 @@
 #include "core/store/store.h"
 
 #include <string>
+#include <vector>
 
 /// What a place can open. The window finds the place for a Navigator call by these (dynamic_cast over its
 /// places), so that neither shell nor a place has to know another place. A place implements those that it
@@ -44,6 +45,13 @@ class FirmOpener {
   public:
     virtual ~FirmOpener() = default;
     virtual void openFirm(record::Field field, const std::string& of) = 0;
+};
+
+class OverdueOpener {
+  public:
+    virtual ~OverdueOpener() = default;
+    /// The list of what is overdue, with these chosen.
+    virtual void openOverdue(const std::vector<reg::PremisesId>& premises) = 0;
 };
 
 }  // namespace hearth::ui::shell

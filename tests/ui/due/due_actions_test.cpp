@@ -357,6 +357,17 @@ TEST_F(DueActionsTest, aDaySheetHoldsTheEngineersBookings) {
     EXPECT_NE(table.rows[0][1].find("21 Chapel Street"), std::string::npos);
 }
 
+TEST_F(DueActionsTest, whatTurnedOverdueIsChosenInTheList) {
+    const auto second = let("10 Tanner's Row", "2025-11-20");
+    const auto third = let("11 Tanner's Row", "2025-11-21");
+    press(Qt::Key_B, Qt::ControlModifier);  // another page lies over the list
+    place->openOverdue({second, third});
+    EXPECT_EQ(list()->count(), 3) << "the overdue alone";
+    EXPECT_EQ(list()->chosen(), (std::vector<reg::PremisesId>{second, third}));
+    EXPECT_EQ(focus(), list());
+    EXPECT_TRUE(text("chosenText").contains(QStringLiteral("2 premises chosen")));
+}
+
 TEST_F(DueActionsTest, everyPageIsWalkable) {
     const auto walk = [this](int key, Qt::KeyboardModifiers modifiers) {
         chooseFirst(1);
