@@ -5,6 +5,7 @@
 #include "core/record/pairing.h"
 #include "core/store/firm_logo.h"
 #include "core/store/record_pictures.h"
+#include "core/store/record_traces.h"
 #include "ui/paper/paper.h"
 #include "ui/shell/paper_choice.h"
 #include "ui/words/document_words.h"
@@ -59,6 +60,39 @@ QString languageOf(const QString& asked, const std::optional<store::IssuedRecord
     return ui::words::qstring(goesOn ? old->document.language : record::languageFor(kind, file));
 }
 
+/// What gauges saw of the visit's tests. A simulation is refused here already, before anything is worded.
+Result<std::vector<judging::TraceSeen>> tracesFor(const store::Store& store, const reg::VisitFile& file) {
+    for (const auto& trace : file.traces) {
+        if (trace.source.isSimulated) {
+            return fail(ErrorCode::TraceSimulated, {trace.source.name});
+        }
+    }
+    return store.ruleBook().and_then(
+        [&](const rulebook::RuleBook& book) { return store::tracesOf(store, file, book); });
+}
+
+/// What a document shows beside what the visit's file says.
+struct Shown {
+    std::optional<record::Logo> logo;
+    std::vector<record::PictureOf> pictures;
+    std::vector<judging::TraceSeen> traces;
+};
+Result<Shown> shownIn(const store::Store& store, const reg::VisitFile& file) {
+    auto logo = store::logoOf(store, file.firm);
+    if (!logo) {
+        return tl::unexpected(logo.error());
+    }
+    auto pictures = store::picturesOf(store, file);
+    if (!pictures) {
+        return tl::unexpected(pictures.error());
+    }
+    auto traces = tracesFor(store, file);
+    if (!traces) {
+        return tl::unexpected(traces.error());
+    }
+    return Shown{std::move(*logo), std::move(*pictures), std::move(*traces)};
+}
+
 /// What keeps the text from being written, in either language.
 Result<void> letterFault(const ui::words::DocumentInput& input, const QString& language) {
     const auto fault = ui::words::letterFault(input, Words(language));
@@ -102,13 +136,9 @@ Result<store::RecordId> issueRecord(store::Store& store, const Clock& clock, rec
     if (!judged->missing.empty()) {
         return fail(ErrorCode::RecordIncomplete, codesOf(judged->missing));
     }
-    auto logo = store::logoOf(store, judged->file.firm);
-    if (!logo) {
-        return tl::unexpected(logo.error());
-    }
-    auto pictures = store::picturesOf(store, judged->file);
-    if (!pictures) {
-        return tl::unexpected(pictures.error());
+    auto shown = shownIn(store, judged->file);
+    if (!shown) {
+        return tl::unexpected(shown.error());
     }
     auto old = supersededBy(store, supersedes);
     if (!old) {
@@ -119,9 +149,16 @@ Result<store::RecordId> issueRecord(store::Store& store, const Clock& clock, rec
     request.outcome = judged->outcome;
     request.supersedes = supersedes;
     request.reason = reason.toStdString();
-    const ui::words::DocumentInput input{
-        kind,          judged->file,     judged->findings,     judged->volume,
-        clock.today(), std::move(*logo), std::move(*pictures), &judged->pipes};
+    const ui::words::DocumentInput input{kind,
+                                         judged->file,
+                                         judged->findings,
+                                         judged->volume,
+                                         clock.today(),
+                                         std::move(shown->logo),
+                                         std::move(shown->pictures),
+                                         &judged->pipes,
+                                         {},
+                                         std::move(shown->traces)};
     const QString spoken = languageOf(language, *old, kind, judged->file);
     if (const auto fault = letterFault(input, spoken); !fault) {
         return tl::unexpected(fault.error());

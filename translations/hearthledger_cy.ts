@@ -7023,5 +7023,165 @@ Cadwch ef, os gwelwch yn dda.</translation>
         <source>From the appliance maker&apos;s instructions, kept with the appliance. It decides before all others.</source>
         <translation>O gyfarwyddiadau gwneuthurwr y cyfarpar, a gedwir gyda’r cyfarpar. Mae’n penderfynu cyn pob un arall.</translation>
     </message>
+    <message>
+        <source>Nothing can be said of a leak without the volume of what was tested: enter meter and pipework.</source>
+        <translation>Ni ellir dweud dim am ollyngiad heb gyfaint yr hyn a brofwyd: nodwch y mesurydd a’r pibellau.</translation>
+    </message>
+    <message>
+        <source>Too little to go by: say where the stages begin. A stage needs 20 readings over 20 seconds, above nought.</source>
+        <translation>Rhy ychydig i farnu wrtho: dywedwch ble mae’r camau’n dechrau. Mae ar gam angen 20 darlleniad dros 20 eiliad, uwchlaw sero.</translation>
+    </message>
+    <message>
+        <source>Settled when the timing began: settling alone could move the pressure by at most %1 in the timed minutes.</source>
+        <translation>Wedi sefydlogi pan ddechreuodd yr amseru: gallai sefydlogi yn unig symud y pwysedd o %1 ar y mwyaf yn y munudau a amserwyd.</translation>
+    </message>
+    <message>
+        <source>Not settled when the timing began: settling alone moves the pressure by about %1 in the timed minutes. Wait %2 more.</source>
+        <translation>Heb sefydlogi pan ddechreuodd yr amseru: mae sefydlogi yn unig yn symud y pwysedd o tua %1 yn y munudau a amserwyd. Arhoswch %2 yn rhagor.</translation>
+    </message>
+    <message>
+        <source>Not settled when the timing began: settling alone moves the pressure by about %1 in the timed minutes, and half an hour more would not do.</source>
+        <translation>Heb sefydlogi pan ddechreuodd yr amseru: mae sefydlogi yn unig yn symud y pwysedd o tua %1 yn y munudau a amserwyd, ac ni fyddai hanner awr yn rhagor yn ddigon.</translation>
+    </message>
+    <message>
+        <source>Whether it was settled when the timing began can&apos;t be told: wait %1 more to be sure.</source>
+        <translation>Ni ellir dweud a oedd wedi sefydlogi pan ddechreuodd yr amseru: arhoswch %1 yn rhagor i fod yn siŵr.</translation>
+    </message>
+    <message>
+        <source>Whether it was settled when the timing began can&apos;t be told.</source>
+        <translation>Ni ellir dweud a oedd wedi sefydlogi pan ddechreuodd yr amseru.</translation>
+    </message>
+    <message>
+        <source>Gas coming in at %1: %2, between %3 and %4, 95 times in a hundred.</source>
+        <translation>Nwy’n dod i mewn ar %1: %2, rhwng %3 a %4, 95 gwaith mewn cant.</translation>
+    </message>
+    <message>
+        <source>Leak at %1: %2, between %3 and %4, 95 times in a hundred.</source>
+        <translation>Gollyngiad ar %1: %2, rhwng %3 a %4, 95 gwaith mewn cant.</translation>
+    </message>
+    <message>
+        <source>Before it was connected the gauge stood at zero (%1).</source>
+        <translation>Cyn ei gysylltu safai’r medrydd ar sero (%1).</translation>
+    </message>
+    <message>
+        <source>Before it was connected the gauge read %1, which is not zero: zero it, and begin again.</source>
+        <translation>Cyn ei gysylltu darllenai’r medrydd %1, nad yw’n sero: gosodwch ef ar sero, a dechreuwch eto.</translation>
+    </message>
+    <message>
+        <source>A stuck gauge: it stands still though the pressure was changed. Nothing can be read from it; check the gauge and its tube, and test again.</source>
+        <translation>Medrydd yn sownd: mae’n llonydd er i’r pwysedd gael ei newid. Ni ellir darllen dim oddi arno; gwiriwch y medrydd a’i diwb, a phrofwch eto.</translation>
+    </message>
+    <message>
+        <source>Rising while the valve was shut for let-by: the valve lets by, or the pipe warms. Stop, and find out which.</source>
+        <translation>Yn codi tra oedd y falf ar gau i wirio gollwng heibio: mae’r falf yn gollwng heibio, neu mae’r bibell yn cynhesu. Stopiwch, a chanfyddwch pa un.</translation>
+    </message>
+    <message>
+        <source>A steady fall that cooling does not explain: look for a leak.</source>
+        <translation>Cwymp cyson nad yw oeri’n ei egluro: chwiliwch am ollyngiad.</translation>
+    </message>
+    <message>
+        <source>A leak that warming hides: without the warming the pressure would have fallen further. Look for a leak.</source>
+        <translation>Gollyngiad y mae cynhesu’n ei guddio: heb y cynhesu byddai’r pwysedd wedi cwympo ymhellach. Chwiliwch am ollyngiad.</translation>
+    </message>
+    <message>
+        <source>Rising steadily: gas lets by, or the pipe goes on warming.</source>
+        <translation>Yn codi’n gyson: mae nwy’n gollwng heibio, neu mae’r bibell yn dal i gynhesu.</translation>
+    </message>
+    <message>
+        <source>The fall is what cooling explains, as far as this trace can tell.</source>
+        <translation>Y cwymp yw’r hyn y mae oeri’n ei egluro, hyd y gall yr olrhain hwn ddweud.</translation>
+    </message>
+    <message>
+        <source>The rise is what warming explains, as far as this trace can tell.</source>
+        <translation>Y codiad yw’r hyn y mae cynhesu’n ei egluro, hyd y gall yr olrhain hwn ddweud.</translation>
+    </message>
+    <message>
+        <source>Nothing moves, as far as this trace can tell.</source>
+        <translation>Nid oes dim yn symud, hyd y gall yr olrhain hwn ddweud.</translation>
+    </message>
+    <message>
+        <source>Can&apos;t tell: wait longer, or take a finer gauge.</source>
+        <translation>Ni ellir dweud: arhoswch yn hwy, neu cymerwch fedrydd manylach.</translation>
+    </message>
+    <message>
+        <source>The smallest leak that this trace could have shown: %1. Neither the volume&apos;s uncertainty nor a drift of the gauge is in these figures.</source>
+        <translation>Y gollyngiad lleiaf y gallai’r olrhain hwn fod wedi’i ddangos: %1. Nid yw ansicrwydd y cyfaint na drifft y medrydd yn y ffigurau hyn.</translation>
+    </message>
+    <message>
+        <source>The gauge was silent for %1 in all; nothing is put in the place of what was not read.</source>
+        <translation>Bu’r medrydd yn fud am %1 i gyd; ni roddir dim yn lle’r hyn na ddarllenwyd.</translation>
+    </message>
+    <message>
+        <source>%1: %2 readings over %3, one step %4</source>
+        <translation>%1: %2 o ddarlleniadau dros %3, un cam %4</translation>
+    </message>
+    <message>
+        <source>%1: %2 readings over %3</source>
+        <translation>%1: %2 o ddarlleniadau dros %3</translation>
+    </message>
+    <message>
+        <source>SIMULATION, for practice: %1</source>
+        <translation>EFELYCHIAD, ar gyfer ymarfer: %1</translation>
+    </message>
+    <message>
+        <source>The verdict is by the standard&apos;s rule of the readings at start and end; the trace is evidence beside it.</source>
+        <translation>Mae’r dyfarniad yn ôl rheol y safon ar y darlleniadau ar y dechrau a’r diwedd; tystiolaeth wrth ei ochr yw’r olrhain.</translation>
+    </message>
+    <message>
+        <source>let-by begins</source>
+        <translation>gollwng heibio’n dechrau</translation>
+    </message>
+    <message>
+        <source>settling begins</source>
+        <translation>sefydlogi’n dechrau</translation>
+    </message>
+    <message>
+        <source>timing begins</source>
+        <translation>amseru’n dechrau</translation>
+    </message>
+    <message>
+        <source>test ends</source>
+        <translation>y prawf yn gorffen</translation>
+    </message>
+    <message>
+        <source>valve shut</source>
+        <translation>falf ar gau</translation>
+    </message>
+    <message>
+        <source>pump removed</source>
+        <translation>pwmp wedi’i dynnu</translation>
+    </message>
+    <message>
+        <source>door opened</source>
+        <translation>drws wedi’i agor</translation>
+    </message>
+    <message>
+        <source>seconds since the trace began</source>
+        <translation>eiliadau ers dechrau’r olrhain</translation>
+    </message>
+    <message>
+        <source>The whole trace</source>
+        <translation>Yr olrhain cyfan</translation>
+    </message>
+    <message>
+        <source>fitted: leak and settling together</source>
+        <translation>wedi’i ffitio: gollyngiad a sefydlogi gyda’i gilydd</translation>
+    </message>
+    <message>
+        <source>The timed minutes</source>
+        <translation>Y munudau a amserwyd</translation>
+    </message>
+    <message>
+        <source>read by the gauge</source>
+        <translation>darllenwyd gan y medrydd</translation>
+    </message>
+    <message>
+        <source>What the gauge saw</source>
+        <translation>Yr hyn a welodd y medrydd</translation>
+    </message>
+    <message>
+        <source>It moved by %1 in %2 of let-by.</source>
+        <translation>Symudodd o %1 mewn %2 o ollwng heibio.</translation>
+    </message>
 </context>
 </TS>

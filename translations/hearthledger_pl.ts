@@ -7021,5 +7021,165 @@ Prosimy go zachować.</translation>
         <source>From the appliance maker&apos;s instructions, kept with the appliance. It decides before all others.</source>
         <translation>Z instrukcji producenta urządzenia, przechowywane przy urządzeniu. Rozstrzyga przed wszystkimi innymi.</translation>
     </message>
+    <message>
+        <source>Nothing can be said of a leak without the volume of what was tested: enter meter and pipework.</source>
+        <translation>Bez objętości tego, co badano, nie można nic powiedzieć o nieszczelności: podaj gazomierz i przewody.</translation>
+    </message>
+    <message>
+        <source>Too little to go by: say where the stages begin. A stage needs 20 readings over 20 seconds, above nought.</source>
+        <translation>Za mało, by coś powiedzieć: wskaż, gdzie zaczynają się etapy. Etap wymaga 20 odczytów przez 20 sekund, powyżej zera.</translation>
+    </message>
+    <message>
+        <source>Settled when the timing began: settling alone could move the pressure by at most %1 in the timed minutes.</source>
+        <translation>Ustabilizowane, gdy zaczął się pomiar czasu: sama stabilizacja mogła zmienić ciśnienie najwyżej o %1 w mierzonych minutach.</translation>
+    </message>
+    <message>
+        <source>Not settled when the timing began: settling alone moves the pressure by about %1 in the timed minutes. Wait %2 more.</source>
+        <translation>Nieustabilizowane, gdy zaczął się pomiar czasu: sama stabilizacja zmienia ciśnienie o około %1 w mierzonych minutach. Odczekaj jeszcze %2.</translation>
+    </message>
+    <message>
+        <source>Not settled when the timing began: settling alone moves the pressure by about %1 in the timed minutes, and half an hour more would not do.</source>
+        <translation>Nieustabilizowane, gdy zaczął się pomiar czasu: sama stabilizacja zmienia ciśnienie o około %1 w mierzonych minutach, a kolejne pół godziny nie wystarczy.</translation>
+    </message>
+    <message>
+        <source>Whether it was settled when the timing began can&apos;t be told: wait %1 more to be sure.</source>
+        <translation>Nie można powiedzieć, czy było ustabilizowane, gdy zaczął się pomiar czasu: dla pewności odczekaj jeszcze %1.</translation>
+    </message>
+    <message>
+        <source>Whether it was settled when the timing began can&apos;t be told.</source>
+        <translation>Nie można powiedzieć, czy było ustabilizowane, gdy zaczął się pomiar czasu.</translation>
+    </message>
+    <message>
+        <source>Gas coming in at %1: %2, between %3 and %4, 95 times in a hundred.</source>
+        <translation>Dopływ gazu przy %1: %2, między %3 a %4, 95 razy na sto.</translation>
+    </message>
+    <message>
+        <source>Leak at %1: %2, between %3 and %4, 95 times in a hundred.</source>
+        <translation>Nieszczelność przy %1: %2, między %3 a %4, 95 razy na sto.</translation>
+    </message>
+    <message>
+        <source>Before it was connected the gauge stood at zero (%1).</source>
+        <translation>Przed podłączeniem manometr stał na zerze (%1).</translation>
+    </message>
+    <message>
+        <source>Before it was connected the gauge read %1, which is not zero: zero it, and begin again.</source>
+        <translation>Przed podłączeniem manometr wskazywał %1, co nie jest zerem: wyzeruj go i zacznij od nowa.</translation>
+    </message>
+    <message>
+        <source>A stuck gauge: it stands still though the pressure was changed. Nothing can be read from it; check the gauge and its tube, and test again.</source>
+        <translation>Zacięty manometr: stoi w miejscu, choć ciśnienie zmieniono. Niczego nie można z niego odczytać; sprawdź manometr i jego wężyk i powtórz badanie.</translation>
+    </message>
+    <message>
+        <source>Rising while the valve was shut for let-by: the valve lets by, or the pipe warms. Stop, and find out which.</source>
+        <translation>Ciśnienie rosło przy zamkniętym zaworze (próba przepuszczania): zawór przepuszcza albo rura się ogrzewa. Przerwij i ustal, co z tego.</translation>
+    </message>
+    <message>
+        <source>A steady fall that cooling does not explain: look for a leak.</source>
+        <translation>Stały spadek, którego nie tłumaczy stygnięcie: szukaj nieszczelności.</translation>
+    </message>
+    <message>
+        <source>A leak that warming hides: without the warming the pressure would have fallen further. Look for a leak.</source>
+        <translation>Nieszczelność ukryta przez ogrzewanie się: bez niego ciśnienie spadłoby bardziej. Szukaj nieszczelności.</translation>
+    </message>
+    <message>
+        <source>Rising steadily: gas lets by, or the pipe goes on warming.</source>
+        <translation>Stały wzrost: zawór przepuszcza gaz albo rura nadal się ogrzewa.</translation>
+    </message>
+    <message>
+        <source>The fall is what cooling explains, as far as this trace can tell.</source>
+        <translation>Spadek tłumaczy się stygnięciem, na ile pozwala to powiedzieć ten przebieg.</translation>
+    </message>
+    <message>
+        <source>The rise is what warming explains, as far as this trace can tell.</source>
+        <translation>Wzrost tłumaczy się ogrzewaniem, na ile pozwala to powiedzieć ten przebieg.</translation>
+    </message>
+    <message>
+        <source>Nothing moves, as far as this trace can tell.</source>
+        <translation>Nic się nie zmienia, na ile pozwala to powiedzieć ten przebieg.</translation>
+    </message>
+    <message>
+        <source>Can&apos;t tell: wait longer, or take a finer gauge.</source>
+        <translation>Nie można powiedzieć: odczekaj dłużej albo weź dokładniejszy manometr.</translation>
+    </message>
+    <message>
+        <source>The smallest leak that this trace could have shown: %1. Neither the volume&apos;s uncertainty nor a drift of the gauge is in these figures.</source>
+        <translation>Najmniejsza nieszczelność, jaką ten przebieg mógł wykazać: %1. Liczby te nie obejmują ani niepewności objętości, ani dryftu manometru.</translation>
+    </message>
+    <message>
+        <source>The gauge was silent for %1 in all; nothing is put in the place of what was not read.</source>
+        <translation>Manometr milczał łącznie przez %1; w miejsce tego, czego nie odczytano, nic nie wstawiono.</translation>
+    </message>
+    <message>
+        <source>%1: %2 readings over %3, one step %4</source>
+        <translation>%1: odczytów %2 przez %3, jedna działka %4</translation>
+    </message>
+    <message>
+        <source>%1: %2 readings over %3</source>
+        <translation>%1: odczytów %2 przez %3</translation>
+    </message>
+    <message>
+        <source>SIMULATION, for practice: %1</source>
+        <translation>SYMULACJA, do ćwiczeń: %1</translation>
+    </message>
+    <message>
+        <source>The verdict is by the standard&apos;s rule of the readings at start and end; the trace is evidence beside it.</source>
+        <translation>Orzeczenie wynika z reguły normy o odczytach na początku i na końcu; przebieg jest dowodem obok niego.</translation>
+    </message>
+    <message>
+        <source>let-by begins</source>
+        <translation>początek próby przepuszczania</translation>
+    </message>
+    <message>
+        <source>settling begins</source>
+        <translation>początek stabilizacji</translation>
+    </message>
+    <message>
+        <source>timing begins</source>
+        <translation>początek pomiaru czasu</translation>
+    </message>
+    <message>
+        <source>test ends</source>
+        <translation>koniec badania</translation>
+    </message>
+    <message>
+        <source>valve shut</source>
+        <translation>zawór zamknięty</translation>
+    </message>
+    <message>
+        <source>pump removed</source>
+        <translation>pompka odłączona</translation>
+    </message>
+    <message>
+        <source>door opened</source>
+        <translation>drzwi otwarte</translation>
+    </message>
+    <message>
+        <source>seconds since the trace began</source>
+        <translation>sekundy od początku przebiegu</translation>
+    </message>
+    <message>
+        <source>The whole trace</source>
+        <translation>Cały przebieg</translation>
+    </message>
+    <message>
+        <source>fitted: leak and settling together</source>
+        <translation>dopasowane: nieszczelność i stabilizacja razem</translation>
+    </message>
+    <message>
+        <source>The timed minutes</source>
+        <translation>Mierzone minuty</translation>
+    </message>
+    <message>
+        <source>read by the gauge</source>
+        <translation>odczyt manometru</translation>
+    </message>
+    <message>
+        <source>What the gauge saw</source>
+        <translation>Co widział manometr</translation>
+    </message>
+    <message>
+        <source>It moved by %1 in %2 of let-by.</source>
+        <translation>Zmieniło się o %1 w ciągu %2 próby przepuszczania.</translation>
+    </message>
 </context>
 </TS>

@@ -2,9 +2,11 @@
 #include "core/tightness/trace_told.h"
 
 #include "core/quantity/units.h"
+#include "core/tightness/gas_law.h"
 #include "core/tightness/trace_meaning.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace hearth::tightness {
 
@@ -112,8 +114,31 @@ std::optional<Span> testSpan(const TraceStages& stages) {
     return follows ? Span{stages.settling->from, stages.timing->to} : *stages.timing;
 }
 
-TraceSays saysOf(const TraceFit& fit) {
-    switch (meaningOf(fit)) {
+/// Less than one step of the display, over the whole fit.
+bool isBelowAStep(const TraceFit& fit, const TellInput& input) {
+    const auto step = input.step ? input.step : fit.step;
+    const auto at = fit.pressureAt(fit.begin).best;
+    const auto decay = input.volume ? decayOf(fit.leak.best, at, *input.volume) : std::nullopt;
+    return step && decay &&
+           std::abs(*decay) * (fit.end - fit.begin).in(kSecond)*at.in(kMillibar) < step->in(kMillibar);
+}
+
+TraceMeaning settlingOnly(const TraceFit& fit) {
+    const auto settling = fit.settlingSize();
+    const quantity::PressureChange still{};
+    if (settling.least > still) {
+        return TraceMeaning::Cooling;
+    }
+    return settling.most < still ? TraceMeaning::Warming : TraceMeaning::Still;
+}
+
+TraceSays saysOf(const TraceFit& fit, const TellInput& input) {
+    auto meaning = meaningOf(fit);
+    const bool moves = meaning == TraceMeaning::Leak || meaning == TraceMeaning::GasComesIn;
+    if (moves && isBelowAStep(fit, input)) {
+        meaning = settlingOnly(fit);
+    }
+    switch (meaning) {
         case TraceMeaning::Leak:
             return fit.settlingSize().most < quantity::PressureChange{} ? TraceSays::HiddenLeak
                                                                         : TraceSays::Leak;
@@ -129,6 +154,30 @@ TraceSays saysOf(const TraceFit& fit) {
             break;
     }
     return TraceSays::CantTell;
+}
+
+double meanOf(const Trace& trace, std::size_t from, std::size_t to) {
+    double sum = 0.0;
+    for (std::size_t i = from; i < to; ++i) {
+        sum += mbarAt(trace, i);
+    }
+    return sum / static_cast<double>(to - from);
+}
+
+std::optional<quantity::PressureChange> riseOver(const Trace& trace, const std::optional<Span>& span) {
+    const Trace part = span ? compensated(stretchOf(trace, *span)) : Trace();
+    if (part.size() < 2) {
+        return std::nullopt;
+    }
+    constexpr std::size_t kTenth = 10;
+    const std::size_t few = std::max<std::size_t>(1, part.size() / kTenth);
+    return quantity::PressureChange(meanOf(part, part.size() - few, part.size()) - meanOf(part, 0, few),
+                                    kMillibar);
+}
+
+bool letsBy(const TraceTold& told, const TellInput& input) {
+    const bool rose = told.letByRise && input.threshold && *told.letByRise >= *input.threshold;
+    return rose || (told.letBy && saysOf(*told.letBy, input) == TraceSays::GasComesIn);
 }
 
 bool standsStill(const Trace& trace, const TraceStages& stages) {
@@ -161,6 +210,7 @@ TraceTold tellTrace(const Trace& trace, const TraceStages& stages, const TellInp
         told.says = TraceSays::StuckGauge;
         return told;
     }
+    told.letByRise = riseOver(trace, stages.letBy);
     if (stages.letBy) {
         told.letBy = fitOf(trace, *stages.letBy, input);
     }
@@ -171,12 +221,12 @@ TraceTold tellTrace(const Trace& trace, const TraceStages& stages, const TellInp
                                            input.testTime, *input.threshold);
         }
     }
-    if (told.letBy && meaningOf(*told.letBy) == TraceMeaning::GasComesIn) {
+    if (letsBy(told, input)) {
         told.says = TraceSays::LetsBy;
     } else if (told.test) {
-        told.says = saysOf(*told.test);
+        told.says = saysOf(*told.test, input);
     } else if (told.letBy) {
-        told.says = saysOf(*told.letBy);
+        told.says = saysOf(*told.letBy, input);
     }
     return told;
 }

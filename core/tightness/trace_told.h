@@ -59,14 +59,18 @@ struct TraceTold {
     TraceSays says = TraceSays::NothingToGoBy;
     std::optional<TraceFit> letBy;
     std::optional<TraceFit> test;
+    std::optional<quantity::PressureChange> letByRise;  // over that stage; a fall is below nought
     std::optional<SettlingOutlook> outlook;  // as the timing began; before it began, at the settling's end
 };
 
-/// Looks for a stuck gauge first, then for let-by, then at the test: settling and timed minutes in one fit
-/// where the one follows the other within a second, else the timed minutes alone (the pressure was set again
-/// between them). Barometer and temperature are made up for where each point of a stage has them. A fit whose
-/// beginning pressure is not above nought is none. Source: none needed: fitTrace() and meaningOf() by stages;
-/// isStuck(). Checked: trace_told_test.cpp.
+/// Looks for a stuck gauge first, then for let-by, then at the test. It lets by where the fit of that stage
+/// says that gas comes in, or where it rose by the gauge's threshold of movement (from the mean of its first
+/// tenth to that of its last): gas that comes in from a higher pressure and warming look alike in one minute.
+/// The test is settling and timed minutes in one fit where the one follows the other within a second, else
+/// the timed minutes alone (the pressure was set again between them). What would move the display by less
+/// than one step over the fitted time is called neither leak nor gas coming in. Barometer and temperature are
+/// made up for where each point of a stage has them. A fit whose beginning pressure is not above nought is
+/// none. Source: none needed: fitTrace() and meaningOf() by stages; isStuck(). Checked: trace_told_test.cpp.
 [[nodiscard]] TraceTold tellTrace(const Trace& trace, const TraceStages& stages, const TellInput& input);
 
 }  // namespace hearth::tightness

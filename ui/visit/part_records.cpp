@@ -4,6 +4,7 @@
 #include "core/record/language.h"
 #include "core/store/firm_logo.h"
 #include "core/store/record_pictures.h"
+#include "core/store/record_traces.h"
 #include "ui/look/look.h"
 #include "ui/shell/flow_layout.h"
 #include "ui/shell/kit.h"
@@ -369,10 +370,19 @@ void RecordsPart::showDraft() {
     // A draft is shown without a logo or a picture that can't be read; issuing says why.
     const auto logo = store::logoOf(model().store(), file.firm).value_or(std::optional<record::Logo>());
     const auto pictures = store::picturesOf(model().store(), file).value_or(std::vector<record::PictureOf>());
-    record::Document document =
-        words::documentFor({kind().value_or(record::RecordKind::TightnessAndPurge), file, model().findings(),
-                            model().volume(), today, logo, pictures, &model().pipes()},
-                           language());
+    const auto traces =
+        store::tracesOf(model().store(), file, model().book()).value_or(std::vector<judging::TraceSeen>());
+    record::Document document = words::documentFor({kind().value_or(record::RecordKind::TightnessAndPurge),
+                                                    file,
+                                                    model().findings(),
+                                                    model().volume(),
+                                                    today,
+                                                    logo,
+                                                    pictures,
+                                                    &model().pipes(),
+                                                    {},
+                                                    traces},
+                                                   language());
     if (document.banner.empty()) {
         document.banner = tr("Draft").toStdString();
     }

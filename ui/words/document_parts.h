@@ -68,6 +68,9 @@ void addPictures(const DocumentPage& page, Blocks& blocks);
 // document_plots.cpp
 /// Plots of what was read; no block where nothing can be drawn.
 void addTestPlots(const DocumentPage& page, const reg::Test& test, Blocks& blocks);
+/// What gauges saw of the test: plots, and what they mean; always with the sentence that the verdict is by the
+/// standard's rule.
+void addTraces(const DocumentPage& page, const reg::Test& test, Blocks& blocks);
 void addRoomPlots(const DocumentPage& page, Blocks& blocks);
 void addCombustionPlots(const DocumentPage& page, const reg::Appliance& appliance, Blocks& blocks);
 // document_pipes.cpp

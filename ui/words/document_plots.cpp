@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/words/document_parts.h"
 #include "ui/words/plot_words.h"
+#include "ui/words/trace_words.h"
 
 /// Plots beside the figures that they are drawn from.
 namespace hearth::ui::words {
@@ -21,6 +22,19 @@ void addPlots(record::Plots plots, Blocks& blocks) {
 
 void addTestPlots(const DocumentPage& page, const reg::Test& test, Blocks& blocks) {
     addPlots(testPlots(plotSource(page), test.id), blocks);
+}
+
+void addTraces(const DocumentPage& page, const reg::Test& test, Blocks& blocks) {
+    for (const auto& seen : page.input().traces) {
+        if (seen.test != test.id) {
+            continue;
+        }
+        addPlots(tracePlots(plotSource(page), seen), blocks);
+        QStringList told{traceMeaning(seen, page.words())};
+        told << traceGrounds(seen, page.words()) << traceBesideVerdict(page.words());
+        blocks.emplace_back(
+            record::Paragraph{utf8(traceSource(seen, page.words())), utf8(told.join(u' ')), false});
+    }
 }
 
 void addRoomPlots(const DocumentPage& page, Blocks& blocks) {

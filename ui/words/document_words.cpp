@@ -103,6 +103,7 @@ void addTightnessRecord(const DocumentPage& page, Blocks& blocks) {
         blocks.emplace_back(testedGrid(page, test));
         blocks.emplace_back(readingTable(page, test));
         addTestPlots(page, test, blocks);
+        addTraces(page, test, blocks);
     }
     blocks.emplace_back(beforeGrid(page));
     blocks.emplace_back(findingList(page));

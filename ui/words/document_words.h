@@ -5,6 +5,7 @@
 #include "core/calendar/civil_date.h"
 #include "core/judging/judge.h"
 #include "core/judging/pipes.h"
+#include "core/judging/trace_seen.h"
 #include "core/record/document.h"
 #include "core/record/kind.h"
 #include "core/record/picture_of.h"
@@ -28,6 +29,7 @@ struct DocumentInput {
     const judging::VisitPipes* pipes = nullptr;  // none: the sketch of the pipes is without pressure drops
     /// Of a letter: when the check is due, where no visit says so.
     std::optional<calendar::Date> checkDue = {};
+    std::vector<judging::TraceSeen> traces = {};  // of the tests
 };
 
 /// The record as it will stand on the page, in the words' language; number and revision are left to the

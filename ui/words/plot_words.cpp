@@ -97,17 +97,6 @@ std::optional<quantity::Figure> allowedBy(const rulebook::Entry& entry, const ru
     return isBanded ? finding.limit : std::nullopt;
 }
 
-void addMovementLimits(const PlotSource& source, const rulebook::Finding& finding, const Decimal& start,
-                       bool rises, Plot& plot) {
-    for (const auto& entry : finding.limits) {
-        const auto allowed = boundsMovement(entry.key.rule) ? allowedBy(entry, finding) : std::nullopt;
-        if (allowed && allowed->unit == UnitCode::Millibar) {
-            plot.limits.push_back({rises ? sum(start, allowed->value) : start - allowed->value,
-                                   limitName(source.words, entry, *allowed), !isThreshold(entry.key.rule)});
-        }
-    }
-}
-
 /// "start" or "start, 09:44".
 std::string momentText(const PlotSource& source, const char* name, const reg::SubjectRef& on, Item at) {
     const reg::Entry* time = source.file.find(on, at);
@@ -221,6 +210,17 @@ void addRoomLimits(const PlotSource& source, Plot& plot) {
 }
 
 }  // namespace
+
+void addMovementLimits(const PlotSource& source, const rulebook::Finding& finding, const Decimal& start,
+                       bool rises, Plot& plot) {
+    for (const auto& entry : finding.limits) {
+        const auto allowed = boundsMovement(entry.key.rule) ? allowedBy(entry, finding) : std::nullopt;
+        if (allowed && allowed->unit == UnitCode::Millibar) {
+            plot.limits.push_back({rises ? sum(start, allowed->value) : start - allowed->value,
+                                   limitName(source.words, entry, *allowed), !isThreshold(entry.key.rule)});
+        }
+    }
+}
 
 record::Plots testPlots(const PlotSource& source, reg::TestId test) {
     record::Plots plots;

@@ -19,6 +19,11 @@ struct PlotSource {
     const Words& words;
 };
 
+/// The limits of movement that a finding rests on, as pressures from `start` on: below it, or above it where a
+/// rise is held against them.
+void addMovementLimits(const PlotSource& source, const rulebook::Finding& finding,
+                       const quantity::Decimal& start, bool rises, record::Plot& plot);
+
 /// Let-by, tightness and retest of a test: start and end with their uncertainty, and the limits that the
 /// findings rest on, as pressures. A stage with one reading has no plot.
 [[nodiscard]] record::Plots testPlots(const PlotSource& source, reg::TestId test);

@@ -168,6 +168,40 @@ TEST(ToldTrace, tellsOneFromTheOther) {
     }
 }
 
+// From a supply at a higher pressure it comes in at a falling rate, which looks like warming to a fit of one
+// minute.
+TEST(ToldTrace, callsARiseBeyondTheThresholdLetByWhateverItsShape) {
+    Trace trace;
+    for (int i = 0; i < 700; ++i) {
+        trace.push_back({Duration(i * 0.1, kSecond),
+                         gaugeMillibar(std::round((21.0 - 12.5 * std::exp(-i * 0.1 / 1000.0)) * 100) / 100)});
+    }
+    const TraceStages stages{Span{Duration{}, Duration(60.0, kSecond)}, std::nullopt, std::nullopt};
+    // 12.5 mbar (1 - exp(-0.054)) = 0.66 mbar from the first tenth's middle to the last's
+    auto told = tellTrace(trace, stages, inputFor(10));
+    EXPECT_EQ(told.says, TraceSays::LetsBy);
+    ASSERT_TRUE(told.letByRise);
+    EXPECT_NEAR(told.letByRise->in(kMillibar), 0.66, 0.01);
+    auto input = inputFor(10);
+    input.volume.reset();
+    EXPECT_EQ(tellTrace(trace, stages, input).says, TraceSays::LetsBy);
+    input.threshold = millibar(1.0);
+    EXPECT_EQ(tellTrace(trace, stages, input).says, TraceSays::NothingToGoBy);
+}
+
+// Without noise a fit would take a hundredth of a step for a leak.
+TEST(ToldTrace, callsNothingALeakThatTheDisplayCouldNotShow) {
+    Trace trace;
+    for (int i = 0; i <= 1850; ++i) {
+        const double t = i * 0.1;
+        trace.push_back({Duration(t, kSecond),
+                         gaugeMillibar(std::round((20.6 + 0.8 * (std::exp(-t / 30.0) - 1.0)) * 100) / 100)});
+    }
+    const TraceStages stages{std::nullopt, Span{Duration{}, Duration(60.0, kSecond)},
+                             Span{Duration(60.0, kSecond), Duration(180.0, kSecond)}};
+    EXPECT_EQ(tellTrace(trace, stages, inputFor(10)).says, TraceSays::Cooling);
+}
+
 // A tight pipe's display that never moves is no stuck gauge: it moved when the pressure was raised.
 TEST(ToldTrace, neverCallsASteadyReadingStuck) {
     Trace trace;

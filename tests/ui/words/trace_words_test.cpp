@@ -1,0 +1,184 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/words/trace_words.h"
+
+#include "tests/core/record/sample_kinds.h"
+#include "tests/ui/words/document_text.h"
+#include "tests/ui/words/languages.h"
+#include "ui/words/document_words.h"
+
+#include <cmath>
+#include <gmock/gmock.h>
+
+namespace hearth::ui::words {
+namespace {
+
+using hearth::testing::blocksOf;
+using quantity::Duration;
+using quantity::GaugePressure;
+using quantity::kMillibar;
+using tightness::TraceSays;
+
+/// 8.5 mbar for 75 s and 20.6 mbar for 185 s, to a hundredth and without noise; the second stretch falls by a
+/// leak (k a second) and settles by `settles` mbar in the manner of 30 s; the first rises by `letBy` mbar a
+/// second.
+tightness::Trace pressed(double k, double settles, double letBy = 0.0) {
+    tightness::Trace trace;
+    for (int i = 0; i <= 2600; ++i) {
+        const double t = i * 0.1;
+        const double s = t - 75.0;
+        const double value =
+            s < 0 ? 8.5 + letBy * t : (20.6 * std::exp(-k * s) + settles * (std::exp(-s / 30.0) - 1.0));
+        trace.push_back(
+            {Duration(t, quantity::kSecond), GaugePressure(std::round(value * 100) / 100, kMillibar)});
+    }
+    return trace;
+}
+
+class TraceWords : public ::testing::Test {
+  protected:
+    [[nodiscard]] judging::TraceSeen seen(tightness::Trace trace) const {
+        judging::TraceGiven given;
+        given.source.name = "logger.csv";
+        given.marks = {{reg::TraceEvent::LetBy, 10000},
+                       {reg::TraceEvent::Settling, 76000},
+                       {reg::TraceEvent::DoorOpened, 100000},
+                       {reg::TraceEvent::Timing, 136000}};
+        given.trace = std::move(trace);
+        return judging::seenTrace(file, book, file.tests.front().id, std::move(given));
+    }
+    [[nodiscard]] record::Document documentWith(const judging::TraceSeen& one,
+                                                const QString& language = QStringLiteral("en")) const {
+        const auto findings = judging::judge(file, book);
+        const auto volume = judging::volumeOf(file, book);
+        DocumentInput input{record::RecordKind::TightnessAndPurge, file, findings, volume, file.visit.date};
+        input.traces = {one};
+        return documentFor(input, Words(language));
+    }
+
+    reg::VisitFile file = testing::sampleVisit();
+    rulebook::RuleBook book = rulebook::RuleBook::shipped();
+    Words english;
+};
+
+TEST_F(TraceWords, sayInOneSentenceWhatItMeans) {
+    struct Case {
+        tightness::Trace trace;
+        TraceSays says;
+        const char* begins;
+    };
+    auto stuck = pressed(0, 0);
+    for (auto& point : stuck) {
+        point.pressure = GaugePressure(8.5, kMillibar);
+    }
+    const std::vector<Case> cases{
+        {pressed(0, 0), TraceSays::Still, "Nothing moves"},
+        {pressed(0, 0.8), TraceSays::Cooling, "The fall is what cooling explains"},
+        {pressed(0, -0.8), TraceSays::Warming, "The rise is what warming explains"},
+        {pressed(0.0004, 0), TraceSays::Leak,
+         "A steady fall that cooling does not explain: look for a leak."},
+        {pressed(0.0004, -1.2), TraceSays::HiddenLeak, "A leak that warming hides"},
+        {pressed(-0.0004, 0), TraceSays::GasComesIn, "Rising steadily"},
+        {pressed(0, 0, 0.02), TraceSays::LetsBy, "Rising while the valve was shut for let-by"},
+        {stuck, TraceSays::StuckGauge, "A stuck gauge"},
+        {{}, TraceSays::NothingToGoBy, "Too little to go by"},
+    };
+    for (const auto& one : cases) {
+        const auto told = seen(one.trace);
+        EXPECT_EQ(static_cast<int>(told.told.says), static_cast<int>(one.says)) << one.begins;
+        EXPECT_TRUE(traceMeaning(told, english).startsWith(QString::fromUtf8(one.begins)))
+            << traceMeaning(told, english).toStdString() << " "
+            << traceGrounds(told, english).join(u' ').toStdString();
+    }
+}
+
+// The sample's volume is what judging says; Q = V dp/dt / 1013.25 mbar at the beginning, by hand.
+TEST_F(TraceWords, sayTheLeakWithItsIntervalAndTheSmallestThatCouldHaveBeenShown) {
+    const auto told = seen(pressed(0.0004, 0));
+    const double expected = told.volume->in(quantity::kLitre)*20.6 * 0.0004 / 1013.25 * 3600.0;
+    EXPECT_NEAR(told.told.test->leak.best.in(quantity::kLitrePerHour), expected, 0.02);
+    const auto grounds = traceGrounds(told, english).join(u' ').toStdString();
+    EXPECT_THAT(grounds,
+                ::testing::MatchesRegex("Leak at 20\\.[56].*mbar: 0\\.[0-9]+.*l/h, between 0\\.[0-9]+.*l/h "
+                                        "and 0\\.[0-9]+.*l/h, 95 times in a hundred\\..*The smallest leak "
+                                        "that this trace could have shown: 0\\.[0-9]+.*l/h.*"));
+    const auto letBy = traceGrounds(seen(pressed(0, 0, 0.02)), english).join(u' ').toStdString();
+    EXPECT_THAT(letBy, ::testing::HasSubstr("It moved by 1.08"));
+}
+
+TEST_F(TraceWords, sayTheSourceAndThatItIsASimulation) {
+    auto told = seen(pressed(0, 0.5));
+    EXPECT_EQ(traceSource(told, english).replace(QChar(0x00A0), u' '),
+              QStringLiteral("logger.csv: 2601 readings over 260 s, one step 0.010 mbar"));
+    told.given.source.isSimulated = true;
+    EXPECT_TRUE(traceSource(told, english).startsWith(QStringLiteral("SIMULATION, for practice: ")));
+}
+
+TEST_F(TraceWords, drawTheTraceWithItsStagesTheLimitAndTheFit) {
+    const auto told = seen(pressed(0.0004, 0.5));
+    const auto findings = judging::judge(file, book);
+    const auto plots = tracePlots({file, findings, english}, told);
+    ASSERT_EQ(plots.plots.size(), 2U);
+    const auto& whole = plots.plots[0];
+    ASSERT_EQ(whole.stretches.size(), 3U);
+    EXPECT_EQ(whole.stretches[2].name, "Tightness");
+    EXPECT_EQ(whole.stretches[2].from.text(), "136.0");
+    EXPECT_EQ(whole.stretches[2].to.text(), "256.0");
+    ASSERT_EQ(whole.marks.size(), 1U);
+    EXPECT_EQ(whole.marks[0].name, "door opened");
+    EXPECT_LE(whole.series[0].points.size(), 310U);
+    EXPECT_EQ(whole.series[0].points.front().y->text(), "8.500");
+    const auto& test = plots.plots[1];
+    EXPECT_EQ(test.series.size(), 2U);
+    EXPECT_FALSE(test.limits.empty());
+    EXPECT_EQ(plots.note, traceBesideVerdict(english).toStdString());
+}
+
+TEST_F(TraceWords, leaveAGapWhereNothingWasRead) {
+    auto trace = pressed(0, 0);
+    std::erase_if(trace, [](const auto& point) {
+        return point.at > Duration(150.0, quantity::kSecond) && point.at < Duration(170.0, quantity::kSecond);
+    });
+    const auto told = seen(trace);
+    const auto findings = judging::judge(file, book);
+    const auto plots = tracePlots({file, findings, english}, told);
+    const auto& points = plots.plots[0].series[0].points;
+    EXPECT_EQ(std::count_if(points.begin(), points.end(), [](const auto& point) { return !point.y; }), 1);
+    EXPECT_THAT(traceGrounds(told, english).join(u' ').toStdString(),
+                ::testing::HasSubstr("The gauge was silent for 20"));
+}
+
+TEST_F(TraceWords, standInTheRecordWithTheSentenceThatTheVerdictIsByTheRule) {
+    const auto told = seen(pressed(0.0004, 0));
+    for (const char* language : {"en", "cy", "pl"}) {
+        const auto code = QString::fromLatin1(language);
+        const auto document = documentWith(told, code);
+        const Words words(code);
+        const auto rule = traceBesideVerdict(words).toStdString();
+        bool isPlotted = false;
+        for (const auto& plots : blocksOf<record::Plots>(document)) {
+            isPlotted = isPlotted || (plots.note == rule && plots.plots.size() == 2U);
+        }
+        EXPECT_TRUE(isPlotted) << language;
+        bool isTold = false;
+        for (const auto& text : blocksOf<record::Paragraph>(document)) {
+            isTold = isTold || (text.text.find(rule) != std::string::npos &&
+                                text.text.find(traceMeaning(told, words).toStdString()) == 0);
+        }
+        EXPECT_TRUE(isTold) << language;
+    }
+    EXPECT_NE(traceBesideVerdict(Words(QStringLiteral("cy"))), traceBesideVerdict(english));
+    EXPECT_NE(traceBesideVerdict(Words(QStringLiteral("pl"))), traceBesideVerdict(english));
+}
+
+TEST_F(TraceWords, nameEachEvent) {
+    QStringList names;
+    for (const auto event : {reg::TraceEvent::LetBy, reg::TraceEvent::Settling, reg::TraceEvent::Timing,
+                             reg::TraceEvent::TestEnd, reg::TraceEvent::ValveShut,
+                             reg::TraceEvent::PumpRemoved, reg::TraceEvent::DoorOpened}) {
+        names << traceEvent(event, english);
+    }
+    EXPECT_EQ(names.removeDuplicates(), 0);
+}
+
+}  // namespace
+}  // namespace hearth::ui::words
