@@ -69,6 +69,7 @@ struct CommandLine {
     int revision = 0;            ///< --revision N: 0 is the newest
     bool demonstration = false;  ///< --demonstration: the demonstration firm's store
     bool unconfirmed = false;    ///< --unconfirmed: only rules that wait for the firm's own copy
+    bool duties = false;         ///< --duties: of `due`, in place of the checks
     bool dryRun = false;         ///< --dry-run: only say what an import would do
     bool look = false;           ///< --look: only look inside
     bool replace = false;        ///< --replace: write over a file that holds something else

@@ -5,12 +5,15 @@
 #include "app/stores.h"
 #include "core/store/store.h"
 #include "ui/shell/due_writing.h"
+#include "ui/shell/duty_words.h"
 #include "ui/words/due_words.h"
 
 #include <QDir>
 #include <QFileInfo>
 
 #include <algorithm>
+#include <iterator>
+#include <set>
 
 namespace hearth::app {
 namespace {
@@ -138,6 +141,58 @@ Result<void> writeEvents(const std::vector<exchange::CalendarEvent>& events, con
     return {};
 }
 
+/// Duties of the premises that the filter finds; of the whole firm where it asks for nothing.
+Result<std::vector<store::DutyLine>> dutiesFor(const store::Store& store, store::DueFilter filter,
+                                               const Desk& desk) {
+    auto duties = store.dutiesOpen(desk.clock.today());
+    if (!duties || filter == store::DueFilter{}) {
+        return duties;
+    }
+    if (filter.states.empty()) {
+        filter.states.assign(calendar::kDueStates.begin(), calendar::kDueStates.end());
+    }
+    const auto lines = ui::shell::allDue(store, filter, desk.clock.today());
+    if (!lines) {
+        return tl::unexpected(lines.error());
+    }
+    std::set<reg::PremisesId> found;
+    std::transform(lines->begin(), lines->end(), std::inserter(found, found.end()),
+                   [](const DueLine& one) { return one.premises; });
+    duties->erase(std::remove_if(duties->begin(), duties->end(),
+                                 [&](const store::DutyLine& one) {
+                                     return !one.premises || found.count(*one.premises) == 0;
+                                 }),
+                  duties->end());
+    return duties;
+}
+
+std::string dutyBytes(const std::vector<store::DutyLine>& duties, const QString& form, const Desk& desk) {
+    const auto today = desk.clock.today();
+    if (form == QLatin1String("csv")) {
+        return exchange::dutyCsv(ui::shell::dutyRows(duties, today));
+    }
+    if (form == QLatin1String("json")) {
+        return exchange::dutyJson(ui::shell::dutyRows(duties, today));
+    }
+    QString text;
+    for (const auto& one : duties) {
+        text += ui::shell::dutySentence(one, today, desk.words) + QLatin1Char('\n');
+    }
+    return text.toStdString();
+}
+
+Exit give(const std::string& bytes, const CommandLine& line, const Desk& desk, bool isOverdue) {
+    if (line.to) {
+        const auto written = writeFile(*line.to, bytes, line.replace ? IfThere::Replace : IfThere::Refuse);
+        if (!written) {
+            return complain(written.error(), desk);
+        }
+    } else if (!bytes.empty()) {
+        desk.console.say(qstring(bytes).trimmed());
+    }
+    return isOverdue ? Exit::Refused : Exit::Done;
+}
+
 }  // namespace
 
 Exit runDue(const CommandLine& line, const Desk& desk) {
@@ -149,7 +204,17 @@ Exit runDue(const CommandLine& line, const Desk& desk) {
     if (!filter) {
         return filter.error();
     }
-    const auto lines = ui::shell::allDue(**store, *filter, desk.clock.today());
+    const auto today = desk.clock.today();
+    if (line.duties) {
+        const auto duties = dutiesFor(**store, *filter, desk);
+        if (!duties) {
+            return complain(duties.error(), desk);
+        }
+        return give(dutyBytes(*duties, formOf(line), desk), line, desk,
+                    std::any_of(duties->begin(), duties->end(),
+                                [today](const store::DutyLine& one) { return one.isOverdue(today); }));
+    }
+    const auto lines = ui::shell::allDue(**store, *filter, today);
     if (!lines) {
         return complain(lines.error(), desk);
     }
@@ -157,17 +222,9 @@ Exit runDue(const CommandLine& line, const Desk& desk) {
     if (!bytes) {
         return complain(bytes.error(), desk);
     }
-    if (line.to) {
-        const auto written = writeFile(*line.to, *bytes, line.replace ? IfThere::Replace : IfThere::Refuse);
-        if (!written) {
-            return complain(written.error(), desk);
-        }
-    } else if (!bytes->empty()) {
-        desk.console.say(qstring(*bytes).trimmed());
-    }
-    const bool overdue = std::any_of(lines->begin(), lines->end(),
-                                     [](const DueLine& one) { return one.state == DueState::Overdue; });
-    return overdue ? Exit::Refused : Exit::Done;
+    return give(*bytes, line, desk, std::any_of(lines->begin(), lines->end(), [](const DueLine& one) {
+        return one.state == DueState::Overdue;
+    }));
 }
 
 Exit runCalendar(const CommandLine& line, const Desk& desk) {

@@ -20,6 +20,11 @@ bool keepFormat(CommandLine& line, const QString& value) {
     return value == QLatin1String("text") || value == QLatin1String("csv") || value == QLatin1String("json");
 }
 
+bool keepDuties(CommandLine& line, const QString&) {
+    line.duties = true;
+    return true;
+}
+
 }  // namespace
 
 /// How a list of checks due is narrowed and said.
@@ -30,7 +35,13 @@ std::vector<Option> dueOptions() {
                                "later, not_known, no_duty; as often as wanted"),
              keepState},
             {QLatin1String("format"), QLatin1String("FORM"),
-             QT_TRANSLATE_NOOP("CommandLine", "text, csv or json"), keepFormat}};
+             QT_TRANSLATE_NOOP("CommandLine", "text, csv or json"), keepFormat},
+            {QLatin1String("duties"),
+             {},
+             QT_TRANSLATE_NOOP("CommandLine",
+                               "not the checks but what is due beside them: copies to tenants, notices, "
+                               "reports, open situations, and what runs out"),
+             keepDuties}};
 }
 
 /// Checks due.
@@ -42,8 +53,8 @@ std::vector<Command> dueCommands() {
              QLatin1String("[WORD...]"),
              0,
              kAnyWords,
-             {store, demonstration, QLatin1String("state"), QLatin1String("format"), QLatin1String("of"),
-              QLatin1String("to"), QLatin1String("replace")},
+             {store, demonstration, QLatin1String("state"), QLatin1String("format"), QLatin1String("duties"),
+              QLatin1String("of"), QLatin1String("to"), QLatin1String("replace")},
              QT_TRANSLATE_NOOP(
                  "CommandLine",
                  "lists the safety checks that are due, in the order of what needs doing next; with "

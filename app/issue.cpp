@@ -72,12 +72,12 @@ Result<std::vector<judging::TraceSeen>> tracesFor(const store::Store& store, con
 }
 
 /// What a document shows beside what the visit's file says.
-struct Shown {
+struct RecordShown {
     std::optional<record::Logo> logo;
     std::vector<record::PictureOf> pictures;
     std::vector<judging::TraceSeen> traces;
 };
-Result<Shown> shownIn(const store::Store& store, const reg::VisitFile& file) {
+Result<RecordShown> shownIn(const store::Store& store, const reg::VisitFile& file) {
     auto logo = store::logoOf(store, file.firm);
     if (!logo) {
         return tl::unexpected(logo.error());
@@ -90,7 +90,7 @@ Result<Shown> shownIn(const store::Store& store, const reg::VisitFile& file) {
     if (!traces) {
         return tl::unexpected(traces.error());
     }
-    return Shown{std::move(*logo), std::move(*pictures), std::move(*traces)};
+    return RecordShown{std::move(*logo), std::move(*pictures), std::move(*traces)};
 }
 
 /// What keeps the text from being written, in either language.

@@ -220,6 +220,16 @@
     </message>
 </context>
 <context>
+    <name>hearth::ui::due::DutiesPage</name>
+    <message numerus="yes">
+        <source>%n day(s) overdue</source>
+        <translation>
+            <numerusform>%n day overdue</numerusform>
+            <numerusform>%n days overdue</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>hearth::ui::shell::OverdueNews</name>
     <message numerus="yes">
         <source>%n check(s) turned overdue since %1.</source>

@@ -39,12 +39,13 @@ void showStory(Scene& scene) {
 }  // namespace
 
 void addDueShots(std::vector<Shot>& shots) {
-    constexpr std::array<std::pair<const char*, Action>, 7> kPages{{{"due-book", Action::Book},
+    constexpr std::array<std::pair<const char*, Action>, 8> kPages{{{"due-book", Action::Book},
                                                                     {"due-no-access", Action::NoAccess},
                                                                     {"due-call", Action::Call},
                                                                     {"due-remind", Action::Remind},
                                                                     {"due-reminders", Action::RemindersDue},
                                                                     {"due-day-sheet", Action::Day},
+                                                                    {"due-other-duties", Action::Duties},
                                                                     {"due-overview", Action::Overview}}};
     shots.push_back({QStringLiteral("due-story"), [](Scene& scene) { showStory(scene); }});
     for (const auto& [name, action] : kPages) {

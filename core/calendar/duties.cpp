@@ -32,6 +32,8 @@ std::string_view sourceOf(DutyKind kind) {
             return "Building Regulations 2010, regulation 40";
         case DutyKind::FittingReport:
             return "RIDDOR 2013, regulation 11(2)";
+        case DutyKind::OpenNotice:
+            return "IGEM/G/11 (unsafe situations); that it is followed up: common practice, no source";
         case DutyKind::Calibration:
             return "certificate; yearly: IGE/UP/1B Edition 2, from an exam-revision page";
         case DutyKind::Competence:
@@ -46,6 +48,42 @@ std::string_view sourceOf(DutyKind kind) {
             return "SI 2018/139; HSE, \"Gas safety check records and what to keep\"";
     }
     return {};
+}
+
+std::string_view codeOf(DutyKind kind) {
+    switch (kind) {
+        case DutyKind::SafetyCheck:
+            return "safety_check";
+        case DutyKind::OwnInterval:
+            return "own_interval";
+        case DutyKind::TenantCopy:
+            return "tenant_copy";
+        case DutyKind::CopyBeforeMovingIn:
+            return "copy_before_moving_in";
+        case DutyKind::Display:
+            return "display";
+        case DutyKind::BuildingNotice:
+            return "building_notice";
+        case DutyKind::OperatingInformation:
+            return "operating_information";
+        case DutyKind::FittingReport:
+            return "fitting_report";
+        case DutyKind::OpenNotice:
+            return "open_notice";
+        case DutyKind::Calibration:
+            return "calibration";
+        case DutyKind::Competence:
+            return "competence";
+        case DutyKind::Registration:
+            return "registration";
+        case DutyKind::Insurance:
+            return "insurance";
+        case DutyKind::Service:
+            return "service";
+        case DutyKind::Keeping:
+            break;
+    }
+    return "keeping";
 }
 
 std::optional<Duty> serviceDue(std::optional<Date> lastService, std::optional<Date> installed,

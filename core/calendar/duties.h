@@ -20,6 +20,7 @@ enum class DutyKind {
     BuildingNotice,        // 30 days after completion
     OperatingInformation,  // 5 days after completion
     FittingReport,         // 14 days after the business knew
+    OpenNotice,            // an unsafe situation that nobody has put right yet: no law sets a day
     Calibration,
     Competence,
     Registration,  // the engineer's card
@@ -35,6 +36,7 @@ inline constexpr std::array kDutyKinds{DutyKind::SafetyCheck,
                                        DutyKind::BuildingNotice,
                                        DutyKind::OperatingInformation,
                                        DutyKind::FittingReport,
+                                       DutyKind::OpenNotice,
                                        DutyKind::Calibration,
                                        DutyKind::Competence,
                                        DutyKind::Registration,
@@ -45,6 +47,10 @@ inline constexpr std::array kDutyKinds{DutyKind::SafetyCheck,
 /// Proper names, untranslated: the rule and where it was read; "common practice" where there is none.
 /// Source: each text names its own. Checked: tests/core/calendar/duties_test.cpp.
 [[nodiscard]] std::string_view sourceOf(DutyKind kind);
+
+/// "tenant_copy": never changes, for other programs. Source: none needed: the program's own. Checked:
+/// tests/core/calendar/duties_test.cpp.
+[[nodiscard]] std::string_view codeOf(DutyKind kind);
 
 /// A day by which something is to be done or runs out, with why.
 struct Duty {

@@ -152,7 +152,7 @@ std::vector<reg::LetterId> keepLetters(Session& session, const std::vector<SentL
         letter.channel = sent.channel;
         letter.sentTo = sent.sentTo;
         letter.text = sent.text;
-        letter.at = session.clock.now();
+        letter.at = sent.at.value_or(session.clock.now());
         letter.result = sent.result;
         edit.put(letter);
         ids.push_back(letter.id);

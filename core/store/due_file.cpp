@@ -3,6 +3,7 @@
 #include "core/store/due_facts.h"
 #include "core/store/due_list.h"
 #include "core/store/due_repository.h"
+#include "core/store/duty_reader.h"
 #include "core/store/kept_repository.h"
 #include "core/store/tables.h"
 
@@ -74,23 +75,6 @@ DueItem dueItem(const Connection& db, const ItemFacts& facts, calendar::CheckDut
     return item;
 }
 
-/// An existing tenant's copy of the newest record, while its 28 days run or when it was not sent by then.
-std::vector<calendar::Duty> copiesDue(const Connection& db, const DueFile& file) {
-    const auto newest = std::find_if(file.checks.begin(), file.checks.end(),
-                                     [](const KnownCheck& check) { return check.record.has_value(); });
-    const bool hasTenant = db.number(
-                               "SELECT count(*) FROM roles WHERE premises = ? AND kind = 'tenant' AND "
-                               "until IS NULL",
-                               {file.line.premises.bytes}) > 0;
-    if (newest == file.checks.end() || !hasTenant) {
-        return {};
-    }
-    const auto sent = db.number("SELECT count(*) FROM record_events WHERE record = ? AND sent_to <> ''",
-                                {newest->record->bytes});
-    const auto due = calendar::copyDue({false, {}, true}, newest->date, {});
-    return sent == 0 && due ? std::vector{*due} : std::vector<calendar::Duty>();
-}
-
 reg::CheckPlan planOf(const Connection& db, reg::PremisesId id) {
     auto plans = valuesWhere<reg::CheckPlan>(db, "WHERE t.premises = ?", {id.bytes});
     return plans.empty() ? reg::CheckPlan{{}, id} : std::move(plans.front());
@@ -122,7 +106,7 @@ DueFile readDueFile(const Connection& db, reg::PremisesId id, Date today) {
     file.first = calendar::firstDue(deadlines);
     file.checks = knownChecks(db, id);
     file.earlier = readEarlierChecks(db, id);
-    file.duties = copiesDue(db, file);
+    file.duties = readDuties(db, today, id);
     file.step = calendar::nextStep(file.line.state, static_cast<int>(file.line.attempts.size()));
     return file;
 }

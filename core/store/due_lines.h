@@ -7,6 +7,7 @@
 #include "core/register/checks_kept.h"
 #include "core/register/doings.h"
 #include "core/store/attachments.h"
+#include "core/store/duties.h"
 #include "core/store/lines.h"
 
 #include <array>
@@ -124,8 +125,8 @@ struct DueFile {
     std::optional<std::size_t> first;  // which of the items decides
     std::vector<KnownCheck> checks;    // newest first
     std::vector<reg::EarlierCheck> earlier;
-    /// What runs beside the checks: copies of records to the tenant, notices of notifiable work.
-    std::vector<calendar::Duty> duties;
+    /// What runs beside the checks there and is not done: see Duties::dutiesOpen().
+    std::vector<DutyLine> duties;
     calendar::NextStep step = calendar::NextStep::Nothing;
 };
 
@@ -208,6 +209,7 @@ struct SentLetter {
     std::string sentTo;
     std::string text;  // word for word
     std::string result = {};
+    std::optional<Instant> at = {};  // now, where it is not said
 };
 
 /// Somebody went and was not let in.

@@ -24,7 +24,7 @@ std::string lineColumns() {
            "b.id, d.booked, b.from_time, b.until_time, d.engineer, e.name, d.landlord, d.landlord_name, "
            "d.agent, q.name, "
            "(SELECT group_concat(substr(l.at, 1, 10), ' ') FROM letters AS l WHERE l.premises = d.premises "
-           "AND l.at > " +
+           "AND l.kind NOT IN ('tenant_copy', 'operating_information') AND l.at > " +
            since + " AND " + notInBin("l.id") +
            "), (SELECT group_concat(substr(t.at, 1, 10), ' ') FROM access_attempts AS t WHERE t.premises = "
            "d.premises AND t.at > " +

@@ -238,6 +238,8 @@ class SqliteStore final : public Store {
     [[nodiscard]] Result<DueOverview> dueOverview(calendar::Date today) const override;
     [[nodiscard]] Result<int> staleInDue() const override;
     [[nodiscard]] Result<void> mendDue() override;
+    [[nodiscard]] Result<std::vector<DutyLine>> dutiesOpen(
+        calendar::Date today, std::optional<reg::PremisesId> premises) const override;
 
     [[nodiscard]] Result<BackupState> backupState() const override;
     [[nodiscard]] Result<BackupJob> backupJob() const override;

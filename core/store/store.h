@@ -10,6 +10,7 @@
 #include "core/store/attachments.h"
 #include "core/store/backups.h"
 #include "core/store/due.h"
+#include "core/store/duties.h"
 #include "core/store/finding.h"
 #include "core/store/hands.h"
 #include "core/store/kept.h"
@@ -90,6 +91,7 @@ class Store : public Kept,
               public Proving,
               public Signing,
               public Due,
+              public Duties,
               public Hands,
               public Traces {
   public:

@@ -73,6 +73,20 @@ TEST_F(DueCommands, giveCsvAndJsonAndTheSummary) {
         << "it is there already";
 }
 
+TEST_F(DueCommands, listTheDutiesBesideTheChecks) {
+    const auto said = run("due --duties");
+    EXPECT_EQ(said.exitCode, 1) << "a detector's calibration ran out on 12 November 2026, a fixed day";
+    EXPECT_THAT(said.out, HasSubstr("Calibration · ran out on 12 Nov 2026 · overdue"));
+    const auto csv = run("due --duties --format csv");
+    EXPECT_THAT(csv.out, HasSubstr("duty,state,by,counts_from,"));
+    EXPECT_THAT(csv.out, HasSubstr("calibration,overdue,2026-11-12,"));
+    const auto json = run("due --duties --format json");
+    EXPECT_THAT(json.out, HasSubstr("\"by\": \"2026-11-12\""));
+    const auto ofOne = ofOrla({QStringLiteral("--duties")});
+    EXPECT_EQ(ofOne.exitCode, 0) << "nothing is open at the premises of hers";
+    EXPECT_THAT(ofOne.out, Not(HasSubstr("Calibration")));
+}
+
 TEST_F(DueCommands, refuseWhatTheyDoNotKnow) {
     EXPECT_EQ(run("due --state soon").exitCode, 2);
     EXPECT_EQ(run("due --format xml").exitCode, 2);

@@ -67,6 +67,7 @@ void expectWholeAlbum(const QString& folder, int scale) {
                              "due-remind",
                              "due-reminders",
                              "due-day-sheet",
+                             "due-other-duties",
                              "due-overview",
                              "visit-draft-with-logo",
                              "visit-1-who-and-where",

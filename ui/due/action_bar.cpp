@@ -32,6 +32,7 @@ std::vector<ActionFace> actionFaces() {
         {Action::Day, "dayButton", ActionBar::tr("Day sheet"), ctrl(Qt::Key_D), false},
         {Action::Overview, "overviewButton", ActionBar::tr("Overview"), ctrl(Qt::Key_G), false},
         {Action::Summary, "summaryButton", ActionBar::tr("Summary"), shift(Qt::Key_S), false},
+        {Action::Duties, "dutiesButton", ActionBar::tr("Other duties"), ctrl(Qt::Key_U), false},
         {Action::Evidence, "evidenceButton", ActionBar::tr("Evidence"), ctrl(Qt::Key_E), false},
         {Action::Calendar, "calendarButton", ActionBar::tr("Calendar file"), shift(Qt::Key_E), false},
     };

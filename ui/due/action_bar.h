@@ -23,6 +23,7 @@ enum class Action {
     Summary,
     Calendar,
     Evidence,
+    Duties,
 };
 
 /// Buttons for some of them, each with its key, in lines that wrap.

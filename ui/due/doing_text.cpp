@@ -109,6 +109,12 @@ QString bookingTitle(const store::StoryEvent& event) {
     return DoingText::tr("Booked, and no access");
 }
 
+QString letterTitle(const std::string& kind) {
+    return kind == store::kTenantCopyLetter    ? DoingText::tr("Copy of the record handed over")
+           : kind == store::kInformationLetter ? DoingText::tr("Operating information handed over")
+                                               : DoingText::tr("Letter sent");
+}
+
 }  // namespace
 
 QString storyTitle(const store::StoryEvent& event) {
@@ -128,7 +134,7 @@ QString storyTitle(const store::StoryEvent& event) {
         case StoryKind::Visit:
             return DoingText::tr("Visit");
         case StoryKind::Letter:
-            return DoingText::tr("Letter sent");
+            return letterTitle(event.title);
         case StoryKind::Call:
             return DoingText::tr("Telephone call");
         case StoryKind::NoAccess:

@@ -7,6 +7,7 @@
 #include "ui/due/due_head.h"
 #include "ui/due/due_text.h"
 #include "ui/due/due_views.h"
+#include "ui/due/duties_page.h"
 #include "ui/due/evidence_file.h"
 #include "ui/due/kept_page.h"
 #include "ui/due/overview_page.h"
@@ -55,10 +56,10 @@ void DuePlace::addList(QWidget* browse) {
     chosen->setObjectName(QStringLiteral("chosenText"));
     m_chosenText = chosen;
     lines->addWidget(chosen);
-    auto* bar =
-        new ActionBar({Action::Book, Action::NoAccess, Action::Call, Action::Remind, Action::RemindersDue,
-                       Action::Day, Action::Summary, Action::Calendar, Action::Overview, Action::Premises},
-                      !m_context.store.isReadOnly(), browse);
+    auto* bar = new ActionBar(
+        {Action::Book, Action::NoAccess, Action::Call, Action::Remind, Action::RemindersDue, Action::Duties,
+         Action::Day, Action::Summary, Action::Calendar, Action::Overview, Action::Premises},
+        !m_context.store.isReadOnly(), browse);
     lines->addWidget(bar);
     connect(bar, &ActionBar::asked, this, &DuePlace::act);
     connect(m_head, &DueHead::changed, this, &DuePlace::fill);
@@ -200,6 +201,10 @@ bool DuePlace::actOnAll(Action action) {
         case Action::Overview:
             page(m_overview)->show();
             bring(m_overview);
+            return true;
+        case Action::Duties:
+            page(m_duties)->show();
+            bring(m_duties);
             return true;
         case Action::Day:
             page(m_day)->show();

@@ -17,6 +17,7 @@ class CallPage;
 class CopyPage;
 class DayPage;
 class DueHead;
+class DutiesPage;
 class EarlierPage;
 class NoAccessPage;
 class OverviewPage;
@@ -85,6 +86,7 @@ class DuePlace : public shell::Place, public shell::OverdueOpener {
     CopyPage* m_copy = nullptr;
     OverviewPage* m_overview = nullptr;
     DayPage* m_day = nullptr;
+    DutiesPage* m_duties = nullptr;
     bool m_fromStory = false;  // a page that was opened there leads back there
 };
 

@@ -4,6 +4,7 @@
 #include "core/calendar/duties.h"
 #include "core/register/appliance.h"
 #include "ui/due/due_text.h"
+#include "ui/shell/duty_words.h"
 #include "ui/shell/line_list.h"
 
 #include <QHBoxLayout>
@@ -162,6 +163,12 @@ void StoryPage::fillReasons(const store::DueFile& file) {
     if (let || file.line.duty == calendar::CheckDuty::OwnInterval) {
         const auto kind = let ? calendar::DutyKind::SafetyCheck : calendar::DutyKind::OwnInterval;
         said << tr("Source: %1").arg(shell::coded(calendar::sourceOf(kind)));
+    }
+    for (const auto& duty : file.duties) {
+        said << QStringList{shell::dutyTitle(duty.kind),
+                            shell::dutyDay(duty, context().today(), context().shell.words),
+                            shell::dutyAbout(duty)}
+                    .join(QStringLiteral(" · "));
     }
     for (const auto& check : file.checks) {
         if (check.earlier) {

@@ -2,6 +2,7 @@
 #include "core/calendar/duties.h"
 
 #include <gtest/gtest.h>
+#include <set>
 #include <string>
 
 namespace hearth::calendar {
@@ -18,6 +19,16 @@ TEST(Duties, EachNamesARuleOrSaysThatThereIsNone) {
     EXPECT_NE(sourceOf(DutyKind::SafetyCheck).find("36(3)(a)"), std::string::npos);
     EXPECT_NE(sourceOf(DutyKind::FittingReport).find("11(2)"), std::string::npos);
     EXPECT_NE(sourceOf(DutyKind::Service).find("common practice"), std::string::npos);
+}
+
+TEST(Duties, EachHasACodeOfItsOwn) {
+    std::set<std::string_view> codes;
+    for (const auto kind : kDutyKinds) {
+        codes.insert(codeOf(kind));
+    }
+    EXPECT_EQ(codes.size(), kDutyKinds.size());
+    EXPECT_EQ(codeOf(DutyKind::OpenNotice), "open_notice");
+    EXPECT_NE(sourceOf(DutyKind::OpenNotice).find("IGEM/G/11"), std::string::npos);
 }
 
 // Common practice, no source: yearly, unless the maker says otherwise.

@@ -173,7 +173,12 @@ TEST_F(DueOfPremises, saysWhatRunsBesideTheChecks) {
     ASSERT_THAT(file().duties, SizeIs(1));
     EXPECT_EQ(file().duties.front().kind, calendar::DutyKind::TenantCopy);
     EXPECT_EQ(file().duties.front().by, day(2026, 12, 18));  // 28 days, HSE "Record keeping"
-    valueOf(store->noteSending(record, {record::SentBy::Mail, "nell@pike.example", "", "", {}}));
+    valueOf(store->noteSending(record, {record::SentBy::Mail, landlord.email, "", "", {}}));
+    EXPECT_THAT(file().duties, SizeIs(1)) << "the landlord has it, and the tenant does not";
+    auto tenant = sample.customer;
+    tenant.email = "nell@pike.example";
+    valueOf(store->save(tenant));
+    valueOf(store->noteSending(record, {record::SentBy::Mail, tenant.email, "", "", {}}));
     EXPECT_THAT(file().duties, IsEmpty());
 }
 

@@ -1,0 +1,258 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/store/duty_reader.h"
+
+#include "core/calendar/due_state.h"
+#include "core/store/bin_repository.h"
+#include "core/store/doings_repository.h"
+#include "core/store/tables.h"
+
+#include <algorithm>
+
+namespace hearth::store {
+namespace {
+
+using calendar::Date;
+using calendar::Duty;
+using calendar::DutyKind;
+
+constexpr int kMonthsLookedBack = 12;
+
+calendar::Nation nationOfDuty(reg::Country country) {
+    switch (country) {
+        case reg::Country::Wales:
+            return calendar::Nation::Wales;
+        case reg::Country::Scotland:
+            return calendar::Nation::Scotland;
+        case reg::Country::NorthernIreland:
+            return calendar::Nation::NorthernIreland;
+        case reg::Country::England:
+            break;
+    }
+    return calendar::Nation::England;
+}
+
+class DutyReader {
+  public:
+    DutyReader(const Connection& db, Date today, std::optional<reg::PremisesId> premises)
+        : m_db(db), m_today(today), m_premises(premises) {}
+
+    std::vector<DutyLine> read() {
+        addCopies();
+        addBuildingWork();
+        addReports();
+        addOpenNotices();
+        if (!m_premises) {
+            addInstruments();
+            addEngineers();
+            addInsurance();
+        }
+        std::stable_sort(m_lines.begin(), m_lines.end(), [](const DutyLine& a, const DutyLine& b) {
+            return a.by && b.by ? *a.by < *b.by : a.by.has_value() && !b.by.has_value();
+        });
+        return std::move(m_lines);
+    }
+
+  private:
+    /// " AND <column> = ?" where only some premises are asked for, with its value at the end of `cells`.
+    std::string ofPremises(const std::string& column, Cells& cells) const {
+        if (!m_premises) {
+            return {};
+        }
+        cells.emplace_back(m_premises->bytes);
+        return " AND " + column + " = ?";
+    }
+    static reg::Address addressAt(const Columns& row, int column) {
+        return {row.text(column), row.text(column + 1), row.text(column + 2), row.text(column + 3)};
+    }
+    static reg::Country countryAt(const Columns& row, int column) {
+        return reg::countryFromCode(row.text(column)).value_or(reg::Country::England);
+    }
+    void addSoon(DutyLine line, const std::optional<Date>& runsOut) {
+        if (runsOut && calendar::expiryOn(*runsOut, m_today) != calendar::Expiry::Valid) {
+            line.by = runsOut;
+            m_lines.push_back(std::move(line));
+        }
+    }
+    void addDuty(DutyLine line, const std::optional<Duty>& duty) {
+        if (duty) {
+            line.kind = duty->kind;
+            line.by = duty->by;
+            line.from = duty->from;
+            m_lines.push_back(std::move(line));
+        }
+    }
+
+    /// Of tenants now and to come, each against our newest record there. A copy counts when it was logged for
+    /// that tenant since the check, or the record itself went to them by name or mail.
+    void addCopies() {
+        Cells cells{static_cast<std::int64_t>(calendar::CheckDuty::Let), calendar::isoText(m_today)};
+        const std::string one = ofPremises("r.premises", cells);
+        m_db.query(
+            "SELECT r.premises, p.line1, p.line2, p.town, p.postcode, r.party, q.name, r.since, c.date, "
+            "c.record, h.record FROM roles AS r "
+            "JOIN due_premises AS d ON d.premises = r.premises AND d.duty = ? "
+            "JOIN premises AS p ON p.id = r.premises JOIN parties AS q ON q.id = r.party "
+            "JOIN record_checks AS c ON c.premises = r.premises AND c.counts = 1 AND c.kind = "
+            "'landlord_safety' AND c.date = (SELECT max(n.date) FROM record_checks AS n WHERE n.premises = "
+            "r.premises AND n.counts = 1 AND n.kind = 'landlord_safety') "
+            "JOIN record_headers AS h ON h.id = c.record "
+            "WHERE r.kind = 'tenant' AND (r.until IS NULL OR r.until >= ?)" +
+                one + " AND " + notInBin("q.id") + " AND " + notInBin("p.id") +
+                " AND NOT EXISTS (SELECT 1 FROM letters AS l WHERE l.premises = r.premises AND l.party = "
+                "r.party AND l.kind = 'tenant_copy' AND substr(l.at, 1, 10) >= c.date AND " +
+                notInBin("l.id") +
+                ") AND NOT EXISTS (SELECT 1 FROM record_events AS o WHERE o.record = c.record AND o.sent_to "
+                "<> '' AND (instr(o.sent_to, q.name) > 0 OR (q.email <> '' AND instr(o.sent_to, q.email) > "
+                "0))) GROUP BY r.id",
+            cells, [&](const Columns& row) { addCopy(row); });
+    }
+    void addCopy(const Columns& row) {
+        const auto checked = calendar::fromIso(row.text(8));
+        if (!checked) {
+            row.notUnderstood("record_checks.date = " + row.text(8));
+        }
+        const auto since = row.isNull(7) ? std::nullopt : calendar::fromIso(row.text(7));
+        DutyLine line;
+        line.premises = reg::PremisesId{row.uuid(0)};
+        line.address = addressAt(row, 1);
+        line.party = reg::PartyId{row.uuid(5)};
+        line.what = row.text(6);
+        line.record = RecordId{row.uuid(9)};
+        line.which = row.text(10);
+        const bool movesInLater = since && *since > *checked;
+        addDuty(std::move(line),
+                calendar::copyDue({movesInLater, {}, true}, *checked, movesInLater ? since : std::nullopt));
+    }
+
+    /// What stands on the sheet as done, or why it is not needed, ends the duty.
+    void addBuildingWork() {
+        Cells cells{calendar::isoText(calendar::addMonths(m_today, -kMonthsLookedBack))};
+        const std::string one = ofPremises("v.premises", cells);
+        m_db.query(
+            "SELECT v.id, v.premises, p.line1, p.line2, p.town, p.postcode, p.country, e.canonical, "
+            "coalesce((SELECT n.text FROM entries AS n WHERE n.subject = v.id AND n.item = "
+            "'visit.building_notification'), ''), coalesce((SELECT n.canonical FROM entries AS n WHERE "
+            "n.subject = v.id AND n.item = 'visit.controls_information'), ''), EXISTS (SELECT 1 FROM letters "
+            "AS l WHERE l.premises = v.premises AND l.kind = 'operating_information' AND substr(l.at, 1, 10) "
+            ">= e.canonical AND " +
+                notInBin("l.id") +
+                ") FROM visits AS v JOIN entries AS e ON e.subject = v.id AND e.item = "
+                "'visit.work_completed' JOIN premises AS p ON p.id = v.premises WHERE v.date >= ?" +
+                one + " AND e.canonical <> '' AND " + notInBin("v.id") + " AND " + notInBin("p.id"),
+            cells, [&](const Columns& row) {
+                const auto completed = calendar::fromIso(row.text(7));
+                if (!completed) {
+                    return;  // typed, and no date: the sheet says so
+                }
+                DutyLine line;
+                line.visit = reg::VisitId{row.uuid(0)};
+                line.premises = reg::PremisesId{row.uuid(1)};
+                line.address = addressAt(row, 2);
+                const auto nation = nationOfDuty(countryAt(row, 6));
+                if (row.text(8).empty()) {
+                    addDuty(line, calendar::noticeDue(*completed, nation));
+                }
+                if (row.text(9) != "yes" && row.number(10) == 0) {
+                    addDuty(line, calendar::informationDue(*completed, nation));
+                }
+            });
+    }
+
+    /// Those that the business has decided to report, and has not.
+    void addReports() {
+        Cells cells;
+        const std::string one = ofPremises("s.premises", cells);
+        m_db.query(
+            "SELECT s.visit, s.premises, p.line1, p.line2, p.town, p.postcode, p.country, s.what, s.place, "
+            "coalesce((SELECT k.canonical FROM entries AS k WHERE k.subject = s.id AND k.item = "
+            "'situation.known_on'), '') FROM situations AS s JOIN premises AS p ON p.id = s.premises JOIN "
+            "entries AS r ON r.subject = s.id AND r.item = 'situation.reportable' AND r.canonical = 'yes' "
+            "WHERE NOT EXISTS (SELECT 1 FROM entries AS d WHERE d.subject = s.id AND d.item = "
+            "'situation.reported_on' AND d.canonical <> '')" +
+                one + " AND " + notInBin("s.id") + " AND " + notInBin("p.id"),
+            cells, [&](const Columns& row) {
+                DutyLine line;
+                line.kind = DutyKind::FittingReport;
+                line.premises = reg::PremisesId{row.uuid(1)};
+                line.address = addressAt(row, 2);
+                line.what = row.text(7);
+                line.which = row.text(8);
+                if (!row.isNull(0)) {
+                    line.visit = reg::VisitId{row.uuid(0)};
+                }
+                const auto known = calendar::fromIso(row.text(9));
+                if (!known) {
+                    m_lines.push_back(std::move(line));  // the clock runs from a day that nobody entered
+                } else {
+                    addDuty(std::move(line), calendar::reportDue(*known, nationOfDuty(countryAt(row, 6))));
+                }
+            });
+    }
+
+    void addOpenNotices() {
+        for (const auto& situation : readOpenSituations(m_db)) {
+            if (m_premises && situation.premises != *m_premises) {
+                continue;
+            }
+            DutyLine line;
+            line.kind = DutyKind::OpenNotice;
+            line.from = Date(std::chrono::floor<std::chrono::days>(situation.foundAt));
+            line.premises = situation.premises;
+            line.address = valueWithId<reg::Premises>(m_db, situation.premises.bytes).address;
+            line.what = situation.what;
+            line.which = std::string(reg::codeOf(situation.danger));
+            line.visit = situation.visit;
+            m_lines.push_back(std::move(line));
+        }
+    }
+
+    void addInstruments() {
+        for (const auto& one : valuesWhere<reg::Instrument>(m_db, "WHERE " + notInBin("t.id"))) {
+            DutyLine line;
+            line.kind = DutyKind::Calibration;
+            line.from = one.calibratedOn;
+            line.what = one.name;
+            line.which = one.serial;
+            line.of = one.id.text();
+            addSoon(std::move(line), one.calibrationDue);
+        }
+    }
+    void addEngineers() {
+        for (const auto& one : valuesWhere<reg::Engineer>(m_db, "WHERE " + notInBin("t.id"))) {
+            DutyLine line;
+            line.kind = DutyKind::Registration;
+            line.what = one.name;
+            line.which = one.cardNumber;
+            line.of = one.id.text();
+            addSoon(line, one.cardExpires);
+            line.kind = DutyKind::Competence;
+            for (const auto& held : valuesWhere<reg::Competence>(
+                     m_db, "WHERE t.engineer = ? AND " + notInBin("t.id"), {one.id.bytes})) {
+                line.which = held.category;
+                addSoon(line, held.expires);
+            }
+        }
+    }
+    void addInsurance() {
+        for (const auto& row : valuesWhere<FirmRow>(m_db, "")) {
+            DutyLine line;
+            line.kind = DutyKind::Insurance;
+            line.what = row.firm.insurer;
+            line.which = row.firm.policy;
+            addSoon(std::move(line), row.firm.insuredUntil);
+        }
+    }
+
+    const Connection& m_db;
+    Date m_today;
+    std::optional<reg::PremisesId> m_premises;
+    std::vector<DutyLine> m_lines;
+};
+
+}  // namespace
+
+std::vector<DutyLine> readDuties(const Connection& db, Date today, std::optional<reg::PremisesId> premises) {
+    return DutyReader(db, today, premises).read();
+}
+
+}  // namespace hearth::store
