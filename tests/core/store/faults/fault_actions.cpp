@@ -10,20 +10,6 @@ namespace {
 
 using quantity::UnitCode;
 
-template <class Value>
-Result<void> withoutValue(const Result<Value>& result) {
-    return result ? Result<void>() : Result<void>(tl::unexpected<Error>(result.error()));
-}
-
-/// Runs `work` with the visit as it stands.
-template <class Work>
-auto onFile(Work work) {
-    return [work](Store& store, reg::VisitId visit) -> Result<void> {
-        const auto file = store.visitFile(visit);
-        return file ? work(store, *file) : withoutValue(file);
-    };
-}
-
 Result<void> typeOne(Store& store, const reg::VisitFile& file) {
     return store.saveEntry(testEntry(file, reg::Item::TightEnd, "20.67", UnitCode::Millibar));
 }
@@ -180,48 +166,6 @@ Result<void> showOne(Store& store, reg::VisitId visit) {
     return kept ? store.showInRecords(kept->front().id, visit) : withoutValue(kept);
 }
 
-Result<void> signByHand(Store& store, reg::VisitId visit) {
-    reg::HandSignature signature;
-    signature.visit = visit;
-    signature.recordKind = "tightness_and_purge";
-    signature.signer = reg::Signer::Receiver;
-    signature.way = reg::SignedWay::Drawn;
-    signature.name = "Nell Harrow";
-    signature.strokes = "1.0,2.0 3.0,4.0";
-    const auto file = store.visitFile(visit);
-    // Each time another line, so that signing again changes something.
-    signature.strokes += file && !file->signatures.empty() ? ";5.0,6.0" : "";
-    return file ? store.sign(signature) : withoutValue(file);
-}
-
-/// Another each time, in place of the one before.
-Result<reg::GaugeTraceId> traceOf(Store& store, reg::VisitId visit) {
-    const auto file = store.visitFile(visit);
-    if (!file) {
-        return tl::unexpected<Error>(file.error());
-    }
-    NewTrace trace;
-    trace.test = file->tests.front().id;
-    trace.source.name = "logger.csv";
-    const double start = file->traces.empty() ? 20.6 : 20.5;
-    if (!file->traces.empty()) {
-        trace.replaces = file->traces.back().id;
-    }
-    for (int i = 0; i < 2000; ++i) {
-        trace.trace.push_back({quantity::Duration(i * 0.1, quantity::kSecond),
-                               quantity::GaugePressure(start - i % 7 * 0.01, quantity::kMillibar)});
-    }
-    return store.keepTrace(trace);
-}
-
-Result<void> traceOne(Store& store, reg::VisitId visit) {
-    return withoutValue(traceOf(store, visit));
-}
-
-Result<void> markOne(Store& store, const reg::VisitFile& file) {
-    return store.markTrace(file.traces.back().id, {{reg::TraceEvent::Timing, 60000}});
-}
-
 Result<void> leaveOnlyBytes(Store& store, reg::VisitId visit) {
     const auto attached = attachOne(store, visit);
     return attached ? detachOne(store, visit) : attached;
@@ -309,20 +253,6 @@ const std::vector<Action>& plainActions() {
         {"detach", "detach", detachOne, attachOne},
         {"describe", "describeAttachment", describeOne, attachOne},
         {"show", "showInRecords", showOne, attachOne},
-        {"hand", "sign", signByHand},
-        {"hand_again", "sign", signByHand, signByHand},
-        {"no_hand", "unsign",
-         [](Store& store, reg::VisitId visit) {
-             return store.unsign(visit, "tightness_and_purge", reg::Signer::Receiver);
-         },
-         signByHand},
-        {"trace", "keepTrace", traceOne},
-        {"trace_again", "keepTrace", traceOne, traceOne},
-        {"mark", "markTrace", onFile(markOne), traceOne},
-        {"no_trace", "removeTrace", onFile([](Store& store, const reg::VisitFile& file) {
-             return store.removeTrace(file.traces.back().id);
-         }),
-         traceOne},
         {"drop_bytes", "dropUnusedBytes",
          [](Store& store, reg::VisitId /*visit*/) { return withoutValue(store.dropUnusedBytes()); },
          leaveOnlyBytes},
@@ -448,6 +378,7 @@ Result<void> issueAnother(Store& store, reg::VisitId visit) {
 const std::vector<Action>& actions() {
     static const std::vector<Action> kActions = [] {
         std::vector<Action> all = plainActions();
+        all.insert(all.end(), sheetActions().begin(), sheetActions().end());
         addKept(all);
         addBackups(all);
         addKeeping(all);

@@ -21,6 +21,23 @@ struct Action {
 /// One at least for each member of Store that writes.
 [[nodiscard]] const std::vector<Action>& actions();
 
+template <class Value>
+Result<void> withoutValue(const Result<Value>& result) {
+    return result ? Result<void>() : Result<void>(tl::unexpected<Error>(result.error()));
+}
+
+/// Runs `work` with the visit as it stands.
+template <class Work>
+auto onFile(Work work) {
+    return [work](Store& store, reg::VisitId visit) -> Result<void> {
+        const auto file = store.visitFile(visit);
+        return file ? work(store, *file) : withoutValue(file);
+    };
+}
+
+/// What is signed on the sheet, and what gauges saw.
+[[nodiscard]] const std::vector<Action>& sheetActions();
+
 [[nodiscard]] Result<void> layPipes(Store& store, reg::VisitId visit);
 [[nodiscard]] Result<void> issueAnother(Store& store, reg::VisitId visit);
 [[nodiscard]] std::string bigPdf(const record::Document& document, const std::string& digest);
