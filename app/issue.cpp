@@ -76,6 +76,7 @@ struct RecordShown {
     std::optional<record::Logo> logo;
     std::vector<record::PictureOf> pictures;
     std::vector<judging::TraceSeen> traces;
+    std::vector<record::CheckHistory> checks;
 };
 Result<RecordShown> shownIn(const store::Store& store, const reg::VisitFile& file) {
     auto logo = store::logoOf(store, file.firm);
@@ -90,7 +91,11 @@ Result<RecordShown> shownIn(const store::Store& store, const reg::VisitFile& fil
     if (!traces) {
         return tl::unexpected(traces.error());
     }
-    return RecordShown{std::move(*logo), std::move(*pictures), std::move(*traces)};
+    auto checks = store.checksBefore(file.visit.id);
+    if (!checks) {
+        return tl::unexpected(checks.error());
+    }
+    return RecordShown{std::move(*logo), std::move(*pictures), std::move(*traces), std::move(*checks)};
 }
 
 /// What keeps the text from being written, in either language.
@@ -158,7 +163,8 @@ Result<store::RecordId> issueRecord(store::Store& store, const Clock& clock, rec
                                          std::move(shown->pictures),
                                          &judged->pipes,
                                          {},
-                                         std::move(shown->traces)};
+                                         std::move(shown->traces),
+                                         std::move(shown->checks)};
     const QString spoken = languageOf(language, *old, kind, judged->file);
     if (const auto fault = letterFault(input, spoken); !fault) {
         return tl::unexpected(fault.error());

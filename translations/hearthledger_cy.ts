@@ -2928,6 +2928,10 @@
         <translation>%1 neu %2: cadwch y cyntaf</translation>
     </message>
     <message>
+        <source>%1 by the checks kept here, %2 by the last check as entered: look again, keep the earlier</source>
+        <translation>%1 yn ôl y gwiriadau a gedwir yma, %2 yn ôl y gwiriad diwethaf fel y’i cofnodwyd: edrychwch eto, cadwch y cynharaf</translation>
+    </message>
+    <message>
         <source>Dates of the check</source>
         <translation>Dyddiadau’r archwiliad</translation>
     </message>

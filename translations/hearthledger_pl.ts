@@ -2928,6 +2928,10 @@
         <translation>%1 lub %2: liczy się wcześniejszy termin</translation>
     </message>
     <message>
+        <source>%1 by the checks kept here, %2 by the last check as entered: look again, keep the earlier</source>
+        <translation>%1 według kontroli zapisanych tutaj, %2 według wpisanej ostatniej kontroli: sprawdzić ponownie, liczy się wcześniejszy termin</translation>
+    </message>
+    <message>
         <source>Dates of the check</source>
         <translation>Daty kontroli</translation>
     </message>

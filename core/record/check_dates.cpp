@@ -3,6 +3,8 @@
 
 #include "core/calendar/retention.h"
 
+#include <algorithm>
+
 namespace hearth::record {
 namespace {
 
@@ -21,6 +23,17 @@ std::optional<calendar::Deadline> deadlineBefore(const reg::VisitFile& file,
     return calendar::firstDeadline(last ? last : appliance.installedOn, std::nullopt);
 }
 
+calendar::Deadline nextAfter(const std::optional<calendar::Deadline>& before, calendar::Date checked,
+                             calendar::CheckLaw law) {
+    if (before) {
+        return calendar::deadlineAfter(before->date, checked, law);
+    }
+    calendar::CheckedItem item;
+    item.checks = {checked};
+    item.law = law;
+    return *calendar::deadlineOf(item);
+}
+
 }  // namespace
 
 calendar::CheckLaw checkLawOf(reg::Country country) {
@@ -28,7 +41,8 @@ calendar::CheckLaw checkLawOf(reg::Country country) {
                                                     : calendar::CheckLaw::GreatBritain;
 }
 
-CheckDates checkDatesOf(const reg::VisitFile& file, const reg::Appliance& appliance) {
+CheckDates checkDatesOf(const reg::VisitFile& file, const reg::Appliance& appliance,
+                        const std::vector<CheckHistory>& kept) {
     const auto on = reg::subject(appliance.id);
     const auto seen = file.choiceOf(on, Item::ApplianceInspected);
     const auto law = checkLawOf(file.premises.country);
@@ -41,23 +55,32 @@ CheckDates checkDatesOf(const reg::VisitFile& file, const reg::Appliance& applia
     if (appliance.owner == reg::Owner::Tenant) {
         return dates;
     }
-    const auto before = deadlineBefore(file, appliance);
+    const bool isChecked = seen == choice::kInspected;
+    const auto byEntry = deadlineBefore(file, appliance);
+    const auto history = std::find_if(kept.begin(), kept.end(), [&](const CheckHistory& one) {
+        return one.appliance == appliance.id && !one.item.checks.empty();
+    });
+    const auto byHistory = history == kept.end() ? std::nullopt : calendar::deadlineOf(history->item);
+    const auto before = byHistory ? byHistory : byEntry;
     if (before) {
         dates.before = before->date;
     }
-    if (seen != choice::kInspected) {
-        dates.next = before;
-        return dates;
-    }
-    if (before) {
-        dates.keepsDeadline =
-            calendar::checkTiming(before->date, *dates.checked, law) == calendar::CheckTiming::InWindow;
-        dates.next = calendar::deadlineAfter(before->date, *dates.checked, law);
+    dates.next = isChecked ? nextAfter(before, *dates.checked, law) : before;
+    if (!isChecked) {
+        dates.nextByEntry = byEntry;
     } else {
-        calendar::CheckedItem item;
-        item.checks = {*dates.checked};
-        item.law = law;
-        dates.next = calendar::deadlineOf(item);
+        dates.keepsDeadline = before && calendar::checkTiming(before->date, *dates.checked, law) ==
+                                            calendar::CheckTiming::InWindow;
+        dates.nextByEntry = nextAfter(byEntry, *dates.checked, law);
+        if (byHistory) {  // where a check stood at a window's edge every reading is followed
+            auto item = history->item;
+            item.checks.push_back(*dates.checked);
+            dates.next = calendar::deadlineOf(item);
+        }
+    }
+    const bool wasEntered = dateTyped(file, on, Item::LastCheckCounted).has_value();
+    if (!byHistory || !wasEntered || byEntry->date == byHistory->date) {
+        dates.nextByEntry.reset();
     }
     return dates;
 }

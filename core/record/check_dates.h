@@ -22,13 +22,25 @@ struct CheckDates {
     std::optional<calendar::Deadline> next;
     /// By when an existing tenant's copy is due.
     std::optional<calendar::Date> copyBy;
+    /// What would follow from the last check as it was entered at the visit, where the checks that are kept
+    /// say another date. Neither is left out: both are to be shown.
+    std::optional<calendar::Deadline> nextByEntry = {};
 };
 
-/// A check of an appliance that belongs to the landlord. What is a tenant's own, and what was only looked at,
+/// What is kept of one appliance's checks before a visit.
+struct CheckHistory {
+    reg::ApplianceId appliance;
+    calendar::CheckedItem item;
+};
+
+/// A check of an appliance that belongs to the landlord. The deadline before it is that of the checks in
+/// `kept`; where there is none of the appliance, it follows from the last check as entered, else from the
+/// installation. What is a tenant's own, and what was only looked at,
 /// starts no twelve months.
 /// Source: as calendar::deadlineAfter() and tenantCopyBy(); that the duty does not reach what a tenant may
 /// take along, from memory. Checked: tests/core/record/check_dates_test.cpp.
-[[nodiscard]] CheckDates checkDatesOf(const reg::VisitFile& file, const reg::Appliance& appliance);
+[[nodiscard]] CheckDates checkDatesOf(const reg::VisitFile& file, const reg::Appliance& appliance,
+                                      const std::vector<CheckHistory>& kept = {});
 
 /// The law of the premises' country.
 /// Source: as calendar::CheckLaw. Checked: tests/core/record/check_dates_test.cpp.

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/base/result.h"
+#include "core/record/check_dates.h"
 #include "core/store/due_lines.h"
 
 #include <optional>
@@ -42,6 +43,10 @@ class Due {
         const std::vector<reg::PremisesId>& premises, calendar::Date day) const = 0;
 
     // what is known of checks
+    /// Of the appliances at a visit, up to its day and without what its own records say: what a record of it
+    /// goes by. Appliances of which no check is known are left out. Errors: NotFound.
+    [[nodiscard]] virtual Result<std::vector<record::CheckHistory>> checksBefore(
+        reg::VisitId visit) const = 0;
     /// One for each premises: saving another replaces it.
     [[nodiscard]] virtual Result<void> save(const reg::CheckPlan& plan) = 0;
     [[nodiscard]] virtual Result<std::vector<reg::EarlierCheck>> earlierChecks(reg::PremisesId id) const = 0;

@@ -8,6 +8,7 @@
 #include "core/store/tables.h"
 
 #include <algorithm>
+#include <set>
 
 /// One premises: what each deadline comes from, and what runs beside them.
 namespace hearth::store {
@@ -109,6 +110,39 @@ DueFile readDueFile(const Connection& db, reg::PremisesId id, Date today) {
     file.duties = readDuties(db, today, id);
     file.step = calendar::nextStep(file.line.state, static_cast<int>(file.line.attempts.size()));
     return file;
+}
+
+std::vector<record::CheckHistory> readChecksBefore(const Connection& db, reg::VisitId id) {
+    const auto visit = valueWithId<reg::Visit>(db, id.bytes);
+    auto found = readDueFacts(db, visit.premises.bytes);
+    if (!found) {
+        return {};  // it lies in the bin, and no list asks for it
+    }
+    DueFacts& facts = *found;
+    std::set<std::pair<Date, std::optional<UuidBytes>>> own;
+    db.query(
+        "SELECT c.date, c.appliance FROM record_checks AS c JOIN record_snapshots AS s ON s.record = "
+        "c.record "
+        "WHERE s.visit = ? AND c.counts = 1",
+        {id.bytes}, [&](const Columns& row) {
+            if (const auto date = calendar::fromIso(row.text(0))) {
+                own.emplace(*date, row.uuid(1));
+            }
+        });
+    facts.checks.erase(
+        std::remove_if(
+            facts.checks.begin(), facts.checks.end(),
+            [&](const CheckFacts& one) {
+                return one.date >= visit.date || (one.isRecord && own.count({one.date, one.appliance}) > 0);
+            }),
+        facts.checks.end());
+    std::vector<record::CheckHistory> histories;
+    for (const auto& item : itemsOf(facts, readOwnInterval(db))) {
+        if (item.appliance && item.reached && !item.history.checks.empty()) {
+            histories.push_back({reg::ApplianceId{*item.appliance}, item.history});
+        }
+    }
+    return histories;
 }
 
 std::vector<DueIfChecked> readIfChecked(const Connection& db, const std::vector<reg::PremisesId>& premises,

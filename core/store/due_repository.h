@@ -10,6 +10,8 @@
 /// One premises with its checks, and what is done about them. Everything throws Failure. See Due.
 namespace hearth::store {
 
+/// Of the appliances at a visit, without what its own records say.
+[[nodiscard]] std::vector<record::CheckHistory> readChecksBefore(const Connection& db, reg::VisitId visit);
 [[nodiscard]] DueFile readDueFile(const Connection& db, reg::PremisesId id, calendar::Date today);
 [[nodiscard]] std::vector<StoryEvent> readStory(const Connection& db, reg::PremisesId id,
                                                 calendar::Date today);

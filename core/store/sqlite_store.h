@@ -238,6 +238,7 @@ class SqliteStore final : public Store {
     [[nodiscard]] Result<DueOverview> dueOverview(calendar::Date today) const override;
     [[nodiscard]] Result<int> staleInDue() const override;
     [[nodiscard]] Result<void> mendDue() override;
+    [[nodiscard]] Result<std::vector<record::CheckHistory>> checksBefore(reg::VisitId visit) const override;
     [[nodiscard]] Result<std::vector<DutyLine>> dutiesOpen(
         calendar::Date today, std::optional<reg::PremisesId> premises) const override;
 

@@ -38,6 +38,13 @@ Result<std::vector<DueIfChecked>> SqliteStore::dueIfChecked(const std::vector<re
     return guarded([&] { return readIfChecked(m_db, premises, day); });
 }
 
+Result<std::vector<record::CheckHistory>> SqliteStore::checksBefore(reg::VisitId visit) const {
+    return guarded([&] {
+        const ReadScope scope(m_db);
+        return readChecksBefore(m_db, visit);
+    });
+}
+
 Result<void> SqliteStore::save(const reg::CheckPlan& plan) {
     return changing([&] { savePlan(m_session, plan); });
 }

@@ -33,6 +33,11 @@ Result<void> VisitSheetModel::open(reg::VisitId id) {
             return tl::unexpected(last.error());
         }
         m_last = std::move(*last);
+        auto checks = m_store.checksBefore(id);
+        if (!checks) {
+            return tl::unexpected(checks.error());
+        }
+        m_checks = std::move(*checks);
     }
     m_file = std::move(*file);
     m_book = std::move(*book);
@@ -69,7 +74,22 @@ QString VisitSheetModel::textOf(const reg::SubjectRef& subject, Item item) const
 }
 
 QString VisitSheetModel::lastFact(const reg::SubjectRef& subject, Item item) const {
+    if (item == Item::LastCheckCounted && m_file.find(subject, item) == nullptr) {
+        return lastCheckKept(subject);
+    }
     return m_last ? QString::fromStdString(lastFactOf(subject, item, m_file, *m_last)) : QString();
+}
+
+/// The last check, or the deadline that it counted for, by what is kept: twelve months before the next.
+QString VisitSheetModel::lastCheckKept(const reg::SubjectRef& appliance) const {
+    for (const auto& one : m_checks) {
+        const auto next = calendar::deadlineOf(one.item);
+        if (reg::subject(one.appliance) == appliance && next) {
+            return QString::fromStdString(
+                calendar::isoText(calendar::addMonths(next->date, -calendar::kCheckMonths)));
+        }
+    }
+    return {};
 }
 
 quantity::UnitCode VisitSheetModel::unitOf(const reg::SubjectRef& subject, Item item) const {

@@ -3,6 +3,7 @@
 
 #include "core/judging/judge.h"
 #include "core/judging/pipes.h"
+#include "core/record/check_dates.h"
 #include "core/record/kind.h"
 #include "core/store/store.h"
 
@@ -103,6 +104,7 @@ class VisitSheetModel : public QObject {
 
   private:
     [[nodiscard]] Result<void> readSignatures();
+    [[nodiscard]] QString lastCheckKept(const reg::SubjectRef& appliance) const;
     void judgeAgain();
     [[nodiscard]] Result<void> readCompetences();
     [[nodiscard]] Result<void> keep(const reg::SubjectRef& subject, reg::Item item, const std::string& text,
@@ -118,7 +120,8 @@ class VisitSheetModel : public QObject {
     std::vector<judging::Judged> m_findings;
     std::vector<judging::Judged> m_doubts;
     std::vector<judging::Judged> m_margin;
-    std::optional<reg::VisitFile> m_last;  // the visit before this one
+    std::optional<reg::VisitFile> m_last;        // the visit before this one
+    std::vector<record::CheckHistory> m_checks;  // what is kept of checks before it
     pipework::VolumeReport m_volume;
     judging::VisitPipes m_pipes;
     std::vector<Owed> m_owed;

@@ -32,10 +32,11 @@ std::string oneLine(const reg::Address& address) {
 }
 
 /// The first day on which the check of any appliance is due: the deadline before a check that was not made.
-std::optional<calendar::Date> checkDue(const reg::VisitFile& file) {
+std::optional<calendar::Date> checkDue(const DocumentInput& input) {
+    const auto& file = input.file;
     std::optional<calendar::Date> first;
     for (const auto& appliance : file.appliances) {
-        const auto dates = record::checkDatesOf(file, appliance);
+        const auto dates = record::checkDatesOf(file, appliance, input.checks);
         const auto due =
             dates.checked ? (dates.next ? std::optional(dates.next->date) : std::nullopt) : dates.before;
         if (due && (!first || *due < *first)) {
@@ -63,7 +64,7 @@ reg::LetterValues letterValues(const DocumentInput& input, const Words& words) {
     if (const auto recipient = record::recipientOf(input.kind, input.file)) {
         values[Placeholder::Customer] = recipient->name;
     }
-    if (const auto due = input.checkDue ? input.checkDue : checkDue(input.file)) {
+    if (const auto due = input.checkDue ? input.checkDue : checkDue(input)) {
         values[Placeholder::DateDue] = unparted(words.date(*due));
     }
     return values;

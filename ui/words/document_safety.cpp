@@ -44,6 +44,18 @@ QString dueText(const DocumentPage& page, const calendar::Deadline& due) {
                       : page.words().shortDate(due.date);
 }
 
+/// Where what is kept and what was entered differ both stand there, and nobody has chosen between them.
+QString nextText(const DocumentPage& page, const record::CheckDates& dates) {
+    const QString kept = dueText(page, *dates.next);
+    return dates.nextByEntry
+               ? page.say(
+                     QT_TRANSLATE_NOOP("Words",
+                                       "%1 by the checks kept here, %2 by the last check as entered: look "
+                                       "again, keep the earlier"),
+                     {kept, dueText(page, *dates.nextByEntry)})
+               : kept;
+}
+
 const char* noDueReason(const reg::Appliance& appliance) {
     return appliance.owner == reg::Owner::Tenant ? QT_TRANSLATE_NOOP("Words", "tenant’s own")
                                                  : QT_TRANSLATE_NOOP("Words", "not known");
@@ -59,7 +71,7 @@ Table dateTable(const DocumentPage& page) {
                      {page.text(QT_TRANSLATE_NOOP("Words", "Deadline kept")), Align::Left, 1.2},
                      {page.text(QT_TRANSLATE_NOOP("Words", "Next check due by")), Align::Left, 2.2}};
     for (const auto& appliance : appliancesOf(page)) {
-        const auto dates = record::checkDatesOf(page.file(), appliance);
+        const auto dates = record::checkDatesOf(page.file(), appliance, page.input().checks);
         const QString kept = !dates.checked || !dates.before ? QString()
                              : dates.keepsDeadline           ? page.say(QT_TRANSLATE_NOOP("Words", "yes"))
                                                    : page.say(QT_TRANSLATE_NOOP("Words", "no, anew"));
@@ -69,7 +81,7 @@ Table dateTable(const DocumentPage& page) {
              dates.checked ? utf8(page.words().shortDate(*dates.checked))
                            : page.text(QT_TRANSLATE_NOOP("Words", "— not checked")),
              cell(dateOr(page, dates.before)), cell(kept),
-             dates.next ? utf8(dueText(page, *dates.next)) : "— " + page.text(noDueReason(appliance))});
+             dates.next ? utf8(nextText(page, dates)) : "— " + page.text(noDueReason(appliance))});
     }
     table.note = page.text(QT_TRANSLATE_NOOP(
         "Words",
@@ -82,7 +94,7 @@ Table dateTable(const DocumentPage& page) {
 record::Paragraph duties(const DocumentPage& page) {
     std::optional<calendar::Date> copyBy;
     for (const auto& appliance : appliancesOf(page)) {
-        const auto dates = record::checkDatesOf(page.file(), appliance);
+        const auto dates = record::checkDatesOf(page.file(), appliance, page.input().checks);
         if (dates.copyBy && (!copyBy || *dates.copyBy < *copyBy)) {
             copyBy = dates.copyBy;
         }

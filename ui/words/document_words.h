@@ -6,6 +6,7 @@
 #include "core/judging/judge.h"
 #include "core/judging/pipes.h"
 #include "core/judging/trace_seen.h"
+#include "core/record/check_dates.h"
 #include "core/record/document.h"
 #include "core/record/kind.h"
 #include "core/record/picture_of.h"
@@ -30,6 +31,8 @@ struct DocumentInput {
     /// Of a letter: when the check is due, where no visit says so.
     std::optional<calendar::Date> checkDue = {};
     std::vector<judging::TraceSeen> traces = {};  // of the tests
+    /// What is kept of earlier checks of the visit's appliances; see store::Due::checksBefore().
+    std::vector<record::CheckHistory> checks = {};
 };
 
 /// The record as it will stand on the page, in the words' language; number and revision are left to the

@@ -53,6 +53,49 @@ TEST_F(CheckDatesTest, CountFromTheVisitAndFromInstallationWhereNothingElseIsSai
     EXPECT_EQ(dates().next->date, civilDay("2027-12-10"));
 }
 
+/// The published example's checks as they are kept: 10 February 2018 is the first that is known.
+std::vector<CheckHistory> keptChecks(const reg::VisitFile& file) {
+    CheckHistory history;
+    history.appliance = file.appliances[0].id;
+    history.item.checks = {civilDay("2018-02-10"), civilDay("2019-01-05")};
+    return {history};
+}
+
+TEST_F(CheckDatesTest, ComeFromTheChecksThatAreKept) {
+    say(Item::CheckedOn, "2020-02-01");
+    testing::takeOut(file, boiler, Item::LastCheckCounted);
+    const auto said = checkDatesOf(file, file.appliances[0], keptChecks(file));
+    EXPECT_EQ(said.before, civilDay("2020-02-10"));  // kept by the check of 5 January 2019
+    EXPECT_TRUE(said.keepsDeadline);
+    EXPECT_EQ(said.next->date, civilDay("2021-02-10"));
+    EXPECT_FALSE(said.nextByEntry);
+}
+
+TEST_F(CheckDatesTest, AnEntryThatSaysAnotherDateIsShownBeside) {
+    say(Item::CheckedOn, "2019-12-20");
+    say(Item::LastCheckCounted, "2019-01-05");  // the check itself: its deadline was kept to 10 February
+    auto said = checkDatesOf(file, file.appliances[0], keptChecks(file));
+    EXPECT_EQ(said.before, civilDay("2020-02-10"));
+    EXPECT_EQ(said.next->date, civilDay("2021-02-10"));
+    ASSERT_TRUE(said.nextByEntry);
+    EXPECT_EQ(said.nextByEntry->date, civilDay("2021-01-05"));
+    say(Item::LastCheckCounted, "2019-02-10");  // what it counted for
+    said = checkDatesOf(file, file.appliances[0], keptChecks(file));
+    EXPECT_EQ(said.next->date, civilDay("2021-02-10"));
+    EXPECT_FALSE(said.nextByEntry) << "both say the same";
+}
+
+TEST_F(CheckDatesTest, WithNothingKeptOfTheApplianceTheEntryDecides) {
+    say(Item::CheckedOn, "2019-01-05");
+    say(Item::LastCheckCounted, "2018-02-10");
+    auto kept = keptChecks(file);
+    kept[0].item.checks.clear();
+    EXPECT_EQ(checkDatesOf(file, file.appliances[0], kept).next->date, civilDay("2020-02-10"));
+    kept[0].item.checks = {civilDay("2018-06-01")};
+    kept[0].appliance = {};
+    EXPECT_EQ(checkDatesOf(file, file.appliances[0], kept).next->date, civilDay("2020-02-10"));
+}
+
 TEST_F(CheckDatesTest, OnlyLookedAtIsNoCheckAndLeavesTheDeadline) {
     say(Item::LastCheckCounted, "2026-01-10");
     say(Item::ApplianceInspected, "visual_only");

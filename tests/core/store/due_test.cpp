@@ -182,6 +182,27 @@ TEST_F(DueOfPremises, saysWhatRunsBesideTheChecks) {
     EXPECT_THAT(file().duties, IsEmpty());
 }
 
+// The published example: 10 February 2018, then 5 January 2019 in the window, so due 10 February 2020.
+TEST_F(DueOfPremises, givesARecordTheChecksBeforeIt) {
+    checkedBefore(flat, day(2018, 2, 10));
+    checkedByUs(flat, day(2019, 1, 5));
+    checkedByUs(flat, day(2019, 12, 20));
+    const auto visits = valueOf(store->visitsOf(flat.premises));
+    const auto at = [&](calendar::Date date) {
+        const auto found = std::find_if(visits.begin(), visits.end(),
+                                        [&](const VisitLine& one) { return one.visit.date == date; });
+        return valueOf(store->checksBefore(found->visit.id));
+    };
+    const auto last = at(day(2019, 12, 20));
+    ASSERT_THAT(last, SizeIs(1));
+    EXPECT_EQ(last[0].appliance, flat.boiler);
+    EXPECT_THAT(last[0].item.checks, ElementsAre(day(2018, 2, 10), day(2019, 1, 5))) << "not its own";
+    EXPECT_EQ(calendar::deadlineOf(last[0].item)->date, day(2020, 2, 10));
+    EXPECT_THAT(at(day(2019, 1, 5))[0].item.checks, ElementsAre(day(2018, 2, 10)))
+        << "a revision goes by what was known before it";
+    EXPECT_EQ(errorOf(store->checksBefore({store->newId()})), ErrorCode::NotFound);
+}
+
 TEST_F(DueOfPremises, asksWhatACheckWouldDo) {
     checkedBefore(flat, day(2025, 12, 20));
     const auto asked = valueOf(store->dueIfChecked({flat.premises}, day(2026, 12, 1)));

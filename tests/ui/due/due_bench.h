@@ -52,6 +52,9 @@ class ScriptedDue : public store::Due {
                                                           calendar::Date) const override {
         return fail(ErrorCode::NotFound);
     }
+    Result<std::vector<record::CheckHistory>> checksBefore(reg::VisitId) const override {
+        return fail(ErrorCode::NotFound);
+    }
     Result<void> save(const reg::CheckPlan&) override { return fail(ErrorCode::NotFound); }
     Result<std::vector<reg::EarlierCheck>> earlierChecks(reg::PremisesId) const override {
         return fail(ErrorCode::NotFound);

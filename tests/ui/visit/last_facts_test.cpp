@@ -85,5 +85,30 @@ TEST_F(LastYear, ARoomOfAnotherNameIsOfferedNothingOfIt) {
     EXPECT_EQ(bench.model().lastFact(next, Item::RoomName), QStringLiteral("Kitchen"));
 }
 
+// The published example of regulation 36A(1): the check of 5 January 2019 kept the deadline of 10 February
+// 2019.
+TEST(LastCheck, IsOfferedAsTheKeptChecksSayAndNeverEntered) {
+    SheetBench bench;
+    reg::Appliance boiler;
+    boiler.id = {bench.firm.store->newId()};
+    boiler.installation = bench.file().installation.id;
+    boiler.kind = "condensing_boiler";
+    need(bench.firm.store->save(boiler));
+    for (const char* day : {"2018-02-10", "2019-01-05"}) {
+        reg::EarlierCheck check;
+        check.premises = bench.premises;
+        check.date = *calendar::fromIso(day);
+        need(bench.firm.store->save(check));
+    }
+    bench.visit = bench.firm.startVisit(bench.premises);
+    bench.open();
+    const auto on = reg::subject(boiler.id);
+    EXPECT_EQ(bench.model().lastFact(on, Item::LastCheckCounted), QStringLiteral("2019-02-10"));
+    EXPECT_EQ(bench.file().find(on, Item::LastCheckCounted), nullptr);
+    need(bench.model().enter(on, Item::LastCheckCounted, QStringLiteral("2019-01-05")));
+    EXPECT_TRUE(bench.model().lastFact(on, Item::LastCheckCounted).isEmpty());
+    EXPECT_EQ(bench.file().find(on, Item::LastCheckCounted)->canonical, "2019-01-05") << "nothing changes it";
+}
+
 }  // namespace
 }  // namespace hearth::ui::visit

@@ -224,6 +224,33 @@ TEST_F(LandlordDocument, ShowsTheDateTheDeadlineKeptAndTheNext) {
     EXPECT_TRUE(shows(made(), "2 February 2019"));  // the tenant's copy: 28 days after the check itself
 }
 
+// The published example's checks as they are kept; the engineer entered the last check itself, whose deadline
+// was kept.
+TEST_F(LandlordDocument, ShowsTheChecksKeptBesideAnEntryThatDiffers) {
+    enter(file, boiler, Item::CheckedOn, "2019-12-20");
+    enter(file, boiler, Item::LastCheckCounted, "2019-01-05");
+    record::CheckHistory history;
+    history.appliance = file.appliances[0].id;
+    history.item.checks = {*calendar::fromIso("2018-02-10"), *calendar::fromIso("2019-01-05")};
+    const auto words = Words(QStringLiteral("en"));
+    const std::vector<judging::Judged> findings;
+    const pipework::VolumeReport volume;
+    DocumentInput input{record::RecordKind::LandlordSafety, file, findings, volume, file.visit.date};
+    input.checks = {history};
+    const auto table = tableHeaded(documentFor(input, words), "Appliance and its flue");
+    ASSERT_EQ(table.rows.size(), 1U);
+    EXPECT_EQ(table.rows[0][2], "10 Feb 2020");
+    EXPECT_EQ(
+        table.rows[0][4],
+        "10 Feb 2021 by the checks kept here, 5 Jan 2021 by the last check as entered: look again, keep "
+        "the earlier");
+    file.entries.erase(
+        std::remove_if(file.entries.begin(), file.entries.end(),
+                       [](const reg::Entry& one) { return one.item == Item::LastCheckCounted; }),
+        file.entries.end());
+    EXPECT_EQ(tableHeaded(documentFor(input, words), "Appliance and its flue").rows[0][4], "10 Feb 2021");
+}
+
 TEST_F(LandlordDocument, WhatWasNotInspectedSaysWhyAndNothingElse) {
     enter(file, boiler, Item::ApplianceInspected, "not_inspected");
     enter(file, boiler, Item::NotInspectedWhy, "wardrobe before it");
