@@ -7,6 +7,7 @@
 
 #include <array>
 #include <cctype>
+#include <cmath>
 
 namespace hearth::exchange {
 namespace {
@@ -98,7 +99,7 @@ std::optional<std::pair<double, UnitCode>> figureOf(const std::string& cell, Uni
 class Reader {
   public:
     Reader(const CsvTable& table, const TraceForm& form) : m_table(table) {
-        m_file.columns = guessTraceColumns(table.rows.front().cells);
+        m_file.columns = form.columns ? *form.columns : guessTraceColumns(table.rows.front().cells);
         const auto& columns = m_file.columns;
         m_unit = columns.pressure && columns.pressure->unit ? columns.pressure->unit : form.unit;
         const auto said = columns.time ? columns.time->unit : std::nullopt;
@@ -157,12 +158,23 @@ class Reader {
         return std::nullopt;
     }
 
+    void noteBeginning(const TimeCell& time) {
+        const double days = std::floor(time.seconds / kDay);
+        if (time.kind == TimeCell::Kind::Dated) {
+            m_file.beganOn = calendar::Date(std::chrono::sys_days(std::chrono::days(static_cast<int>(days))));
+        }
+        if (time.kind != TimeCell::Kind::Figure) {
+            m_file.beganAt = static_cast<int>(time.seconds - days * kDay);
+        }
+    }
+
     /// Nothing: the clock went back.
     std::optional<double> sinceTheFirst(const TimeCell& time) {
         if (!m_kind) {
             m_kind = time.kind;
             m_first = time.seconds;
             m_file.timesSaid = m_timesSaid || time.kind != TimeCell::Kind::Figure;
+            noteBeginning(time);
         }
         double since = time.seconds - m_first + m_midnights * kDay;
         if (time.kind == TimeCell::Kind::Clock && since < m_last - kHalfDay) {

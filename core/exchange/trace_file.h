@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/calendar/civil_date.h"
 #include "core/exchange/trace_columns.h"
 #include "core/tightness/trace.h"
 
@@ -29,7 +30,8 @@ struct TraceRefusal {
 
 /// What is not left to guessing.
 struct TraceForm {
-    std::optional<quantity::UnitCode> unit;  // of the pressures, where the file doesn't say
+    std::optional<quantity::UnitCode> unit;              // of the pressures, where the file doesn't say
+    std::optional<TraceColumns> columns = std::nullopt;  // in place of the guess, said by hand
 };
 
 struct TraceFile {
@@ -37,8 +39,10 @@ struct TraceFile {
     TraceColumns columns;
     quantity::UnitCode unit = quantity::UnitCode::Millibar;  // of the pressures
     bool timesSaid = true;  // false: plain figures without a unit, taken as seconds
-    int leftOut = 0;        // lines whose time or reading can't be read: a gap
-    int firstLeftOut = 0;   // the line of the first of them
+    std::optional<calendar::Date> beganOn = std::nullopt;  // where the times have dates
+    std::optional<int> beganAt = std::nullopt;  // the second of the day, where they are clock times
+    int leftOut = 0;                            // lines whose time or reading can't be read: a gap
+    int firstLeftOut = 0;                       // the line of the first of them
 };
 
 /// Reads a table as readCsv() does. Times are figures (seconds, or minutes where the heading says so), clock

@@ -168,8 +168,8 @@ quantity::Typed readingOf(const TraceSeen& seen, quantity::GaugePressure pressur
     constexpr double kSlack = 1e-6;
     const auto unit = seen.given.source.resolution.unit;
     int decimals = kUsualDecimals;
-    if (seen.step) {
-        double step = seen.step->in(quantity::pressureUnit(unit));
+    if (seen.asked.step) {
+        double step = seen.asked.step->in(quantity::pressureUnit(unit));
         for (decimals = 0; decimals < kMostDecimals && std::abs(step - std::round(step)) > kSlack;
              ++decimals) {
             step *= 10.0;
@@ -226,28 +226,28 @@ reg::TraceMarks guessedMarks(const reg::VisitFile& file, const rulebook::RuleBoo
     return marks;
 }
 
-TraceSeen seenTrace(const reg::VisitFile& file, const rulebook::RuleBook& book, reg::TestId test,
-                    TraceGiven given) {
+TraceSeen stagedTrace(const reg::VisitFile& file, const rulebook::RuleBook& book, reg::TestId test,
+                      TraceGiven given) {
     const auto rules = traceRules(file, book, test);
     TraceSeen seen;
     seen.test = test;
     seen.given = std::move(given);
     const Trace& trace = seen.given.trace;
     seen.stages = stagesBy(seen.given.marks, rules, trace);
-    seen.volume = volumesOf(file, Readings(file, reg::subject(test)), book).tested.total;
-    seen.step = stepOfSource(seen.given);
-    seen.threshold = thresholdOf(file, test, rules);
-    seen.zero = zeroOf(trace, seen.step);
     seen.gaps = tightness::gapsOf(trace);
-    tightness::TellInput input;
-    input.volume = seen.volume;
-    input.step = seen.step;
-    input.threshold = seen.threshold;
-    input.testTime = stageTime(rules, Rule::TestTime).value_or(Duration{});
-    if (input.testTime == Duration{}) {
-        input.threshold.reset();
-    }
-    seen.told = tightness::tellTrace(trace, seen.stages, input);
+    const auto testTime = stageTime(rules, Rule::TestTime);
+    seen.asked.volume = volumesOf(file, Readings(file, reg::subject(test)), book).tested.total;
+    seen.asked.step = stepOfSource(seen.given);
+    seen.asked.threshold = thresholdOf(file, test, rules);
+    seen.asked.testTime = testTime.value_or(Duration{});
+    seen.zero = zeroOf(trace, seen.asked.step);
+    return seen;
+}
+
+TraceSeen seenTrace(const reg::VisitFile& file, const rulebook::RuleBook& book, reg::TestId test,
+                    TraceGiven given) {
+    auto seen = stagedTrace(file, book, test, std::move(given));
+    seen.told = tightness::tellTrace(seen.given.trace, seen.stages, seen.asked);
     return seen;
 }
 

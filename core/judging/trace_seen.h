@@ -33,10 +33,8 @@ struct TraceSeen {
     TraceGiven given;
     tightness::TraceStages stages;
     tightness::TraceTold told;
-    std::optional<quantity::Volume> volume;             // of what was tested
-    std::optional<quantity::PressureChange> step;       // as said, or else as the readings show
-    std::optional<quantity::PressureChange> threshold;  // of the test's gauge
-    std::optional<tightness::ZeroCheck> zero;           // nothing: not seen open to the air, or no step known
+    tightness::TellInput asked;  // the volume of what was tested, the gauge's step and threshold, the time
+    std::optional<tightness::ZeroCheck> zero;  // nothing: not seen open to the air, or no step known
     std::vector<tightness::Span> gaps;
 };
 
@@ -49,6 +47,10 @@ struct TraceSeen {
 /// begins, or its time; the timing until its end is marked, or its time. None is longer than the trace.
 [[nodiscard]] TraceSeen seenTrace(const reg::VisitFile& file, const rulebook::RuleBook& book,
                                   reg::TestId test, TraceGiven given);
+
+/// The same without what it tells: quick, for finding out whether that is still what it was.
+[[nodiscard]] TraceSeen stagedTrace(const reg::VisitFile& file, const rulebook::RuleBook& book,
+                                    reg::TestId test, TraceGiven given);
 
 /// Readings for the fitter to confirm, in the order of the stages; in the unit that the gauge shows, to its
 /// step. None of a simulation or of a stuck gauge, nor where the trace is silent for a second about it.

@@ -21,6 +21,7 @@ struct TracePoint {
 struct Span {
     quantity::Duration from;
     quantity::Duration to;
+    bool operator==(const Span&) const = default;
 };
 
 /// Points in the order of time.

@@ -216,7 +216,7 @@ TraceTold tellTrace(const Trace& trace, const TraceStages& stages, const TellInp
     }
     if (const auto span = testSpan(stages)) {
         told.test = fitOf(trace, *span, input);
-        if (told.test && input.threshold) {
+        if (told.test && input.threshold && input.testTime > Duration{}) {
             told.outlook = settlingOutlook(*told.test, stages.timing ? stages.timing->from : span->to,
                                            input.testTime, *input.threshold);
         }

@@ -15,6 +15,7 @@ struct TraceStages {
     std::optional<Span> letBy;
     std::optional<Span> settling;
     std::optional<Span> timing;
+    bool operator==(const TraceStages&) const = default;
 };
 
 /// What a test's stages are known by: the bands of pressure and how long each has to last.
@@ -53,6 +54,7 @@ struct TellInput {
     std::optional<quantity::PressureChange> step;       // of the display; nothing: as the readings show
     std::optional<quantity::PressureChange> threshold;  // of the gauge's movement; nothing: no outlook
     quantity::Duration testTime;
+    bool operator==(const TellInput&) const = default;
 };
 
 struct TraceTold {

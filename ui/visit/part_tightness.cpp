@@ -4,7 +4,10 @@
 #include "ui/shell/kit.h"
 #include "ui/shell/plot_view.h"
 #include "ui/visit/readings_table.h"
+#include "ui/visit/subject_name.h"
 #include "ui/visit/test_clock.h"
+#include "ui/visit/trace_area.h"
+#include "ui/visit/trace_taker.h"
 #include "ui/visit/wanted.h"
 #include "ui/visit/what_first.h"
 #include "ui/words/plot_words.h"
@@ -29,6 +32,7 @@ TightnessPart::TightnessPart(const SheetContext& context, const PartRef& ref, QW
     m_whatFirst = new WhatFirst(this);
     addWidget(m_whatFirst);
     addRest();
+    addTrace();
     connect(m_clock, &TestClock::readingWanted, this, &TightnessPart::goToReading);
     connect(m_clock, &TestClock::said, this,
             [this](const QString& sentence) { this->context().window.navigator.say(sentence); });
@@ -55,6 +59,41 @@ void TightnessPart::addReadings() {
         context(), subject(), [this](QWidget* parent, Item item) { return makeBareItem(parent, item); },
         this);
     addWidget(m_readings);
+}
+
+void TightnessPart::addTrace() {
+    addHeading(tr("What the gauge saw"));
+    m_takeFile = new shell::KeyButton(tr("Take in a logger's file"), shell::ButtonKind::Quiet, this);
+    m_takeFile->setObjectName(QStringLiteral("takeLoggersFile"));
+    const QString of = subjectContext(context(), subject());
+    m_takeFile->setAccessibleName((of.isEmpty() ? QString() : of + QStringLiteral(", ")) +
+                                  m_takeFile->text());
+    passByEnter(m_takeFile);
+    addWidget(m_takeFile);
+    m_taker = new TraceTaker(context(), this);
+    addWidget(m_taker);
+    m_trace = new TraceArea(context(), ref().index, this);
+    addWidget(m_trace);
+    connect(m_takeFile, &QPushButton::clicked, m_taker, &TraceTaker::chooseFile);
+    connect(m_taker, &TraceTaker::stopsChanged, this, &PartView::stopsChanged);
+    connect(m_trace, &TraceArea::stopsChanged, this, &PartView::stopsChanged);
+    connect(m_trace, &TraceArea::said, this,
+            [this](const QString& sentence) { this->context().window.navigator.say(sentence); });
+    connect(m_taker, &TraceTaker::taken, this,
+            [this](const tightness::Trace& trace, const reg::TraceSource& source) {
+                m_trace->setTrace(trace, source);
+                if (const auto kept = m_trace->keep(); !kept) {
+                    this->context().window.dialogs.tell(this, tr("The trace was not kept"),
+                                                        words().error(kept.error()));
+                }
+            });
+    setReadOnly(model().isReadOnly());
+}
+
+void TightnessPart::setReadOnly(bool readOnly) {
+    PartView::setReadOnly(readOnly);
+    m_takeFile->setEnabled(!readOnly);
+    m_trace->setReadOnly(readOnly);
 }
 
 void TightnessPart::addRest() {
@@ -143,6 +182,7 @@ void TightnessPart::refresh() {
     m_readings->refresh(isRetestWanted(subject(), model().file(), model().findings()));
     m_clock->refresh();
     m_plots->show(words::testPlots({model().file(), model().findings(), words()}, {subject().id}));
+    m_trace->refresh();
     showWhatFirst();
 }
 

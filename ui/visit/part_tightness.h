@@ -4,13 +4,16 @@
 #include "ui/visit/part_view.h"
 
 namespace hearth::ui::shell {
+class KeyButton;
 class PlotView;
-}
+}  // namespace hearth::ui::shell
 
 namespace hearth::ui::visit {
 
 class ReadingsTable;
 class TestClock;
+class TraceArea;
+class TraceTaker;
 class WhatFirst;
 
 /// Let-by and tightness of one test: what is tested, the timed test, readings as taken, smell, and what to do
@@ -25,11 +28,15 @@ class TightnessPart : public PartView {
     [[nodiscard]] input::Editor* editorFor(const FieldKey& key) const override;
     [[nodiscard]] TestClock* clock() const { return m_clock; }
     [[nodiscard]] ReadingsTable* readings() const { return m_readings; }
+    [[nodiscard]] TraceArea* trace() const { return m_trace; }
+    [[nodiscard]] TraceTaker* taker() const { return m_taker; }
+    void setReadOnly(bool readOnly) override;
     [[nodiscard]] WhatFirst* whatFirst() const { return m_whatFirst; }
 
   private:
     void addWhatIsTested();
     void addReadings();
+    void addTrace();
     void addRest();
     void goToReading(reg::Item item);
     [[nodiscard]] QString subtitle() const;
@@ -40,6 +47,9 @@ class TightnessPart : public PartView {
     TestClock* m_clock = nullptr;
     ReadingsTable* m_readings = nullptr;
     WhatFirst* m_whatFirst = nullptr;
+    TraceTaker* m_taker = nullptr;
+    TraceArea* m_trace = nullptr;
+    shell::KeyButton* m_takeFile = nullptr;
     shell::PlotView* m_plots = nullptr;
 };
 

@@ -315,6 +315,36 @@ Result<void> VisitSheetModel::readSignatures() {
     return {};
 }
 
+Result<reg::GaugeTraceId> VisitSheetModel::keepTrace(const store::NewTrace& trace) {
+    const auto kept = m_store.keepTrace(trace);
+    if (kept) {
+        if (const auto read = readTraces(); !read) {
+            return tl::unexpected(read.error());
+        }
+    }
+    return kept;
+}
+
+Result<void> VisitSheetModel::markTrace(reg::GaugeTraceId id, const reg::TraceMarks& marks) {
+    const auto kept = m_store.markTrace(id, marks);
+    return kept ? readTraces() : kept;
+}
+
+Result<void> VisitSheetModel::removeTrace(reg::GaugeTraceId id) {
+    const auto removed = m_store.removeTrace(id);
+    return removed ? readTraces() : removed;
+}
+
+Result<void> VisitSheetModel::readTraces() {
+    auto file = m_store.visitFile(m_file.visit.id);
+    if (!file) {
+        return tl::unexpected(file.error());
+    }
+    m_file.traces = std::move(file->traces);
+    Q_EMIT judged();
+    return {};
+}
+
 void VisitSheetModel::judgeAgain() {
     m_findings = judging::judge(m_file, m_book);
     m_doubts = judging::judgeCompetence(m_file, m_held);

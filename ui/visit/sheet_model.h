@@ -91,6 +91,10 @@ class VisitSheetModel : public QObject {
     /// What somebody gives for the next record of a kind, or takes back.
     [[nodiscard]] Result<void> sign(const reg::HandSignature& signature);
     [[nodiscard]] Result<void> unsign(record::RecordKind kind, reg::Signer signer);
+    /// What a gauge saw of a test, kept with it; its marks in place of those so far; taken away.
+    [[nodiscard]] Result<reg::GaugeTraceId> keepTrace(const store::NewTrace& trace);
+    [[nodiscard]] Result<void> markTrace(reg::GaugeTraceId id, const reg::TraceMarks& marks);
+    [[nodiscard]] Result<void> removeTrace(reg::GaugeTraceId id);
     /// Another test of this visit ("after the work"); the file is read again.
     [[nodiscard]] Result<void> addTest(const QString& label);
 
@@ -105,6 +109,7 @@ class VisitSheetModel : public QObject {
   private:
     [[nodiscard]] Result<void> readSignatures();
     [[nodiscard]] QString lastCheckKept(const reg::SubjectRef& appliance) const;
+    [[nodiscard]] Result<void> readTraces();
     void judgeAgain();
     [[nodiscard]] Result<void> readCompetences();
     [[nodiscard]] Result<void> keep(const reg::SubjectRef& subject, reg::Item item, const std::string& text,

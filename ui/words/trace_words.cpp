@@ -35,7 +35,7 @@ QString secondsText(const Words& words, quantity::Duration time) {
 
 QString nothingToGoBy(const judging::TraceSeen& seen, const Words& words) {
     const bool isStaged = seen.stages.letBy || seen.stages.settling || seen.stages.timing;
-    return isStaged && !seen.volume
+    return isStaged && !seen.asked.volume
                ? words.say(QT_TRANSLATE_NOOP("Words",
                                              "Nothing can be said of a leak without the volume of what was "
                                              "tested: enter meter and pipework."))
@@ -211,9 +211,9 @@ QString traceSource(const judging::TraceSeen& seen, const Words& words) {
     const QString lasts = secondsText(words, trace.back().at - trace.front().at);
     const QString name = qstring(seen.given.source.name);
     QString text =
-        seen.step ? words.say(QT_TRANSLATE_NOOP("Words", "%1: %2 readings over %3, one step %4"),
+        seen.asked.step ? words.say(QT_TRANSLATE_NOOP("Words", "%1: %2 readings over %3, one step %4"),
                               {name, points, lasts,
-                               millibarText(words, seen.step->in(quantity::kMillibar), kZeroDecimals)})
+                               millibarText(words, seen.asked.step->in(quantity::kMillibar), kZeroDecimals)})
                   : words.say(QT_TRANSLATE_NOOP("Words", "%1: %2 readings over %3"), {name, points, lasts});
     if (seen.given.source.isSimulated) {
         text = words.say(QT_TRANSLATE_NOOP("Words", "SIMULATION, for practice: %1"), {text});

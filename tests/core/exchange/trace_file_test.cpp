@@ -117,5 +117,34 @@ TEST(TraceFile, ReadsBarometerAndTemperatureWhereTheyAre) {
     EXPECT_FALSE(bare->trace[0].barometer.has_value());
 }
 
+TEST(TraceFile, takesTheColumnsThatAreSaidByHand) {
+    const std::string text = "a,b,c\n1,20.5,0\n2,20.4,1\n3,20.3,2\n";
+    EXPECT_FALSE(readTrace(text));
+    TraceForm form;
+    form.columns = TraceColumns{};
+    form.columns->headed = true;
+    form.columns->time = TraceColumn{2, {}, quantity::UnitCode::Minute};
+    form.columns->pressure = TraceColumn{1, {}, quantity::UnitCode::Millibar};
+    const auto file = readTrace(text, form);
+    ASSERT_TRUE(file);
+    ASSERT_EQ(file->trace.size(), 3U);
+    EXPECT_NEAR(file->trace[2].at.in(quantity::kSecond), 120.0, 1e-9);
+    EXPECT_NEAR(file->trace[2].pressure.in(quantity::kMillibar), 20.3, 1e-9);
+    EXPECT_FALSE(file->beganAt || file->beganOn);
+}
+
+TEST(TraceFile, saysWhenItBeganWhereItsTimesDo) {
+    const auto clock = readTrace("time,pressure (mbar)\n09:40:12,20.5\n09:40:13,20.4\n");
+    ASSERT_TRUE(clock);
+    EXPECT_EQ(clock->beganAt, 9 * 3600 + 40 * 60 + 12);
+    EXPECT_FALSE(clock->beganOn);
+    const auto dated =
+        readTrace("time,pressure (mbar)\n2026-11-25 09:40:12,20.5\n2026-11-25 09:40:13,20.4\n");
+    ASSERT_TRUE(dated);
+    EXPECT_EQ(dated->beganAt, 9 * 3600 + 40 * 60 + 12);
+    EXPECT_EQ(dated->beganOn,
+              (calendar::Date{std::chrono::year(2026), std::chrono::month(11), std::chrono::day(25)}));
+}
+
 }  // namespace
 }  // namespace hearth::exchange

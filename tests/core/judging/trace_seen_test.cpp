@@ -71,22 +71,22 @@ TEST_F(TraceOfAVisit, hasItsStagesMarkedWhereTheySeemToBe) {
 TEST_F(TraceOfAVisit, tellsWhatItMeansByTheVolumeThatWasTested) {
     const auto still = guessed(walked());
     EXPECT_EQ(still.told.says, TraceSays::Still);
-    ASSERT_TRUE(still.volume);
+    ASSERT_TRUE(still.asked.volume);
     // 8 l of the meter and the pipes of the case: a fall of 0.6 mbar a minute is a leak of
     // Q = V dp / 1013.25 * 60 (facts: isothermal leak) = about 10 * 0.6 / 1013 * 60 = 0.36 l/h.
     const auto leak = guessed(walked(0.6));
     EXPECT_EQ(leak.told.says, TraceSays::Leak);
-    const double expected = leak.volume->in(quantity::kLitre)*0.6 / 1013.25 * 60.0;
+    const double expected = leak.asked.volume->in(quantity::kLitre)*0.6 / 1013.25 * 60.0;
     EXPECT_NEAR(leak.told.test->leak.best.in(quantity::kLitrePerHour), expected, 0.05);
-    ASSERT_TRUE(leak.threshold);
-    EXPECT_NEAR(leak.threshold->in(kMillibar), 0.2, 1e-12);
+    ASSERT_TRUE(leak.asked.threshold);
+    EXPECT_NEAR(leak.asked.threshold->in(kMillibar), 0.2, 1e-12);
 }
 
 TEST_F(TraceOfAVisit, saysNothingOfALeakWithoutAVolume) {
     file.installation.meterCode.clear();
     file.pipes.clear();
     const auto seen = guessed(walked(0.6));
-    EXPECT_FALSE(seen.volume);
+    EXPECT_FALSE(seen.asked.volume);
     EXPECT_EQ(seen.told.says, TraceSays::NothingToGoBy);
     EXPECT_FALSE(proposalsOf(seen).empty());
 }

@@ -94,7 +94,7 @@ TEST_F(TraceWords, sayInOneSentenceWhatItMeans) {
 // The sample's volume is what judging says; Q = V dp/dt / 1013.25 mbar at the beginning, by hand.
 TEST_F(TraceWords, sayTheLeakWithItsIntervalAndTheSmallestThatCouldHaveBeenShown) {
     const auto told = seen(pressed(0.0004, 0));
-    const double expected = told.volume->in(quantity::kLitre)*20.6 * 0.0004 / 1013.25 * 3600.0;
+    const double expected = told.asked.volume->in(quantity::kLitre)*20.6 * 0.0004 / 1013.25 * 3600.0;
     EXPECT_NEAR(told.told.test->leak.best.in(quantity::kLitrePerHour), expected, 0.02);
     const auto grounds = traceGrounds(told, english).join(u' ').toStdString();
     EXPECT_THAT(grounds,

@@ -1,0 +1,168 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/visit/trace_area.h"
+
+#include "tests/ui/visit/trace_bench.h"
+#include "ui/shell/line_list.h"
+#include "ui/shell/plot_view.h"
+
+#include <gtest/gtest.h>
+
+namespace hearth::ui::visit {
+namespace {
+
+using reg::Item;
+using testing::TraceBench;
+using testing::watched;
+
+class TraceAreaTest : public ::testing::Test {
+  protected:
+    [[nodiscard]] const record::Plots& plots() const {
+        return m_bench.sheet()
+            .tightnessPart()
+            ->findChild<shell::PlotView*>(QStringLiteral("tracePlots"))
+            ->plots();
+    }
+    TraceBench m_bench;
+};
+
+TEST_F(TraceAreaTest, showsNothingWithoutATrace) {
+    EXPECT_FALSE(m_bench.area().seen());
+    EXPECT_FALSE(m_bench.button("confirmReading0")->isVisible());
+}
+
+TEST_F(TraceAreaTest, saysWhatTheTraceMeansAndThatTheVerdictIsByTheRule) {
+    m_bench.take(watched(0.0004));
+    EXPECT_EQ(m_bench.area().meaning(),
+              QStringLiteral("A steady fall that cooling does not explain: look for a leak."));
+    EXPECT_TRUE(m_bench.label("traceGrounds").startsWith(QStringLiteral("Leak at 20.6")));
+    EXPECT_TRUE(m_bench.label("traceGrounds").contains(QStringLiteral("stood at zero")));
+    EXPECT_TRUE(m_bench.label("traceBesideVerdict").contains(QStringLiteral("by the standard's rule")));
+    ASSERT_EQ(plots().plots.size(), 2U);
+    EXPECT_EQ(plots().plots[0].stretches.size(), 3U);
+    // A trace is no reading: the rule has nothing to go by yet.
+    EXPECT_EQ(m_bench.outcome(rulebook::FindingKind::Tightness), rulebook::Outcome::NoVerdict);
+    m_bench.take(watched(0.0, 0.8));
+    EXPECT_TRUE(m_bench.area().meaning().startsWith(QStringLiteral("The fall is what cooling explains")));
+    EXPECT_EQ(m_bench.file().traces.size(), 1U) << "taken in again, it takes the place of the one before";
+}
+
+TEST_F(TraceAreaTest, entersEachReadingByOneKeyAndNoneByItself) {
+    m_bench.take(watched(0.0004));
+    EXPECT_EQ(m_bench.entered(Item::LetByStart), QString());
+    auto* first = m_bench.button("confirmReading0");
+    EXPECT_EQ(first->text(), QStringLiteral("Let-by, start: 8.50\u00A0mbar"));
+    first->setFocus();
+    TraceBench::press(Qt::Key_Return);
+    EXPECT_EQ(m_bench.entered(Item::LetByStart), QString()) << "Enter goes past";
+    first->setFocus();
+    const std::vector<Item> items{Item::LetByStart, Item::LetByEnd,   Item::SettleStart,
+                                  Item::SettleEnd,  Item::TightStart, Item::TightEnd};
+    for (std::size_t i = 0; i < items.size(); ++i) {
+        TraceBench::press(Qt::Key_Space);
+        EXPECT_NE(m_bench.entered(items[i]), QString()) << i;
+        if (i + 1 < items.size()) {
+            EXPECT_EQ(m_bench.entered(items[i + 1]), QString()) << i;
+        }
+    }
+    EXPECT_EQ(m_bench.entered(Item::LetByEnd), QStringLiteral("8.50"));
+    EXPECT_EQ(m_bench.editor(Item::LetByEnd).text(), QStringLiteral("8.50"));
+    EXPECT_TRUE(first->text().contains(QStringLiteral("entered")));
+    EXPECT_FALSE(first->isEnabled());
+    // 20.6 exp(-0.0004 180) = 19.17 mbar three minutes after it was raised
+    EXPECT_NEAR(m_bench.entered(Item::TightEnd).toDouble(), 19.17, 0.03);
+}
+
+TEST_F(TraceAreaTest, saysWhatAReadingWouldTakeThePlaceOf) {
+    m_bench.enter(Item::LetByStart, "9.02");
+    m_bench.take(watched());
+    EXPECT_TRUE(m_bench.button("confirmReading0")->text().contains(QStringLiteral("in place of 9.02")));
+}
+
+TEST_F(TraceAreaTest, marksWhatHappenedAndMovesTheStages) {
+    m_bench.take(watched());
+    auto* event = m_bench.sheet().tightnessPart()->findChild<input::Editor*>(QStringLiteral("traceEvent"));
+    auto* at = m_bench.sheet().tightnessPart()->findChild<input::Editor*>(QStringLiteral("traceEventAt"));
+    event->setText(QStringLiteral("door_opened"));
+    at->setText(QStringLiteral("100"));
+    m_bench.button("addTraceMark")->click();
+    TraceBench::settle();
+    EXPECT_NE(m_bench.file().traces[0].marks.find("door_opened@100"), std::string::npos);
+    event->setText(QStringLiteral("timing"));
+    at->setText(QStringLiteral("145"));
+    m_bench.button("addTraceMark")->click();
+    TraceBench::settle();
+    EXPECT_NEAR(m_bench.area().seen()->stages.timing->from.in(quantity::kSecond), 145.0, 1e-9);
+    EXPECT_EQ(plots().plots[0].marks.size(), 1U);
+
+    at->setText(QStringLiteral("999"));
+    const auto before = m_bench.file().traces[0].marks;
+    m_bench.button("addTraceMark")->click();
+    EXPECT_EQ(m_bench.file().traces[0].marks, before);
+
+    auto* list = m_bench.sheet().tightnessPart()->findChild<shell::LineList*>(QStringLiteral("traceMarks"));
+    list->setCurrentKey(QStringLiteral("door_opened@100000"));
+    m_bench.button("removeTraceMark")->click();
+    EXPECT_EQ(m_bench.file().traces[0].marks.find("door_opened"), std::string::npos);
+}
+
+TEST_F(TraceAreaTest, isTakenAwayAndBroughtBack) {
+    m_bench.take(watched());
+    m_bench.button("removeTrace")->click();
+    TraceBench::settle();
+    EXPECT_TRUE(m_bench.file().traces.empty());
+    EXPECT_FALSE(m_bench.area().seen());
+    need(m_bench.firm.store->undo());
+    need(m_bench.model().reload());
+    TraceBench::settle();
+    ASSERT_TRUE(m_bench.area().seen());
+    EXPECT_EQ(m_bench.area().seen()->given.trace.size(), 541U);
+}
+
+TEST_F(TraceAreaTest, growsWhileItIsHandedOverAndIsKeptWhenSaid) {
+    m_bench.area().setTrace(watched(0, 0, 100.0), TraceBench::source("meter box"));
+    EXPECT_TRUE(m_bench.area().isUnkept());
+    EXPECT_TRUE(m_bench.button("keepTrace")->isVisible());
+    EXPECT_FALSE(m_bench.area().seen()->stages.timing);
+    m_bench.area().setTrace(watched(0, 0, 110.0), TraceBench::source("meter box"));
+    EXPECT_EQ(m_bench.area().seen()->given.trace.size(), 221U);
+    EXPECT_TRUE(m_bench.file().traces.empty());
+    m_bench.button("keepTrace")->click();
+    TraceBench::settle();
+    EXPECT_FALSE(m_bench.area().isUnkept());
+    ASSERT_EQ(m_bench.file().traces.size(), 1U);
+    m_bench.open();
+    EXPECT_EQ(m_bench.area().seen()->given.trace.size(), 221U);
+}
+
+TEST_F(TraceAreaTest, offersNoReadingOfASimulationAndSaysThatItIsOne) {
+    auto source = TraceBench::source("practice");
+    source.origin = reg::TraceOrigin::Simulator;
+    source.isSimulated = true;
+    m_bench.area().setTrace(watched(), source);
+    need(m_bench.area().keep());
+    EXPECT_TRUE(m_bench.label("traceSource").startsWith(QStringLiteral("SIMULATION")));
+    EXPECT_FALSE(m_bench.button("confirmReading0")->isVisible());
+}
+
+TEST_F(TraceAreaTest, asksForTheVolumeWhereThereIsNone) {
+    m_bench.take(watched(0.0004));
+    m_bench.enter(Item::TestVolumeTyped, "");
+    EXPECT_TRUE(m_bench.area().meaning().contains(QStringLiteral("without the volume")))
+        << m_bench.area().meaning().toStdString();
+    m_bench.enter(Item::TestVolumeTyped, "0.01");
+    EXPECT_TRUE(m_bench.area().meaning().startsWith(QStringLiteral("A steady fall")));
+}
+
+TEST_F(TraceAreaTest, changesNothingOnAClosedVisit) {
+    m_bench.take(watched());
+    auto closed = m_bench.file().visit;
+    closed.closed = true;
+    need(m_bench.model().save(closed));
+    m_bench.open();
+    EXPECT_FALSE(m_bench.button("takeLoggersFile")->isEnabled());
+    EXPECT_FALSE(m_bench.button("removeTrace")->isEnabled());
+    EXPECT_FALSE(m_bench.button("confirmReading0")->isEnabled());
+}
+
+}  // namespace
+}  // namespace hearth::ui::visit
