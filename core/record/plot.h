@@ -12,8 +12,9 @@
 /// screen.
 namespace hearth::record {
 
-/// Series are told apart by the shape of their marks, so that they stay so without colour.
-enum class PlotShape { Disc, Ring, Square, Diamond, Triangle };
+/// Series are told apart by the shape of their marks, so that they stay so without colour. Bars stand on
+/// nought, one x apart; a filled one may stand in an open one, as its part.
+enum class PlotShape { Disc, Ring, Square, Diamond, Triangle, Bar, OpenBar };
 
 struct PlotPoint {
     quantity::Decimal x;

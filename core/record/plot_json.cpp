@@ -20,11 +20,13 @@ namespace {
 
 using quantity::Decimal;
 
-constexpr std::array<std::pair<PlotShape, std::string_view>, 5> kShapes{{{PlotShape::Disc, "disc"},
+constexpr std::array<std::pair<PlotShape, std::string_view>, 7> kShapes{{{PlotShape::Disc, "disc"},
                                                                          {PlotShape::Ring, "ring"},
                                                                          {PlotShape::Square, "square"},
                                                                          {PlotShape::Diamond, "diamond"},
-                                                                         {PlotShape::Triangle, "triangle"}}};
+                                                                         {PlotShape::Triangle, "triangle"},
+                                                                         {PlotShape::Bar, "bar"},
+                                                                         {PlotShape::OpenBar, "open_bar"}}};
 
 std::string_view shapeText(PlotShape shape) {
     return std::find_if(kShapes.begin(), kShapes.end(),

@@ -191,11 +191,82 @@ QString keptText(const store::DueKept& kept) {
         .arg(kept.rounds);
 }
 
+namespace {
+
+quantity::Decimal chartNumber(int number) {
+    return {number, 0};
+}
+
+/// Whole figures: half a check is none. From five on round steps are whole by themselves.
+std::vector<record::PlotTick> wholeTicks(int most) {
+    constexpr int kRoundAnyway = 5;
+    std::vector<record::PlotTick> ticks;
+    for (int at = 0; most < kRoundAnyway && at <= std::max(1, most); ++at) {
+        ticks.push_back({chartNumber(at), std::to_string(at)});
+    }
+    return ticks;
+}
+
+record::PlotSeries chartBars(const QString& name, record::PlotShape shape, const std::vector<int>& figures,
+                             bool labelled) {
+    record::PlotSeries series{utf8Of(name), shape, false, false, {}};
+    for (std::size_t i = 0; i < figures.size(); ++i) {
+        series.points.push_back({chartNumber(static_cast<int>(i)),
+                                 chartNumber(figures[i]),
+                                 {},
+                                 labelled && figures[i] > 0 ? std::to_string(figures[i]) : std::string()});
+    }
+    return series;
+}
+
+record::Plots barChart(const QString& title, const QStringList& names, std::vector<record::PlotSeries> series,
+                       int most) {
+    record::Plot plot;
+    plot.x.title = {};
+    for (int i = 0; i < names.size(); ++i) {
+        plot.x.ticks.push_back({chartNumber(i), utf8Of(names[i])});
+    }
+    plot.y = {utf8Of(DueFiles::tr("checks")), wholeTicks(most), true};
+    plot.series = std::move(series);
+    record::Plots chart;
+    chart.title = utf8Of(title);
+    chart.plots.push_back(std::move(plot));
+    return chart;
+}
+
+record::Plots monthsChart(const store::DueOverview& overview) {
+    QStringList names;
+    std::vector<int> due;
+    std::vector<int> booked;
+    for (std::size_t i = 0; i < overview.months.size(); ++i) {
+        const auto& month = overview.months[i];
+        names << (i == 0 ? DueFiles::tr("late") : monthName(month, false).section(u' ', 0, 0));
+        due.push_back(month.due);
+        booked.push_back(month.booked);
+    }
+    const int most = due.empty() ? 0 : *std::max_element(due.begin(), due.end());
+    return barChart(DueFiles::tr("Deadlines by month"), names,
+                    {chartBars(DueFiles::tr("due"), record::PlotShape::OpenBar, due, true),
+                     chartBars(DueFiles::tr("of these booked"), record::PlotShape::Bar, booked, false)},
+                    most);
+}
+
+record::Plots keptChart(const store::DueKept& kept) {
+    const std::vector<int> figures{kept.inWindow, kept.early, kept.late};
+    return barChart(
+        DueFiles::tr("How deadlines were kept in the last twelve months"),
+        {DueFiles::tr("in time, date kept"), DueFiles::tr("early, began anew"), DueFiles::tr("late")},
+        {chartBars({}, record::PlotShape::OpenBar, figures, true)},
+        *std::max_element(figures.begin(), figures.end()));
+}
+
+}  // namespace
+
 record::Document overviewDocument(const reg::Firm& firm, const store::DueOverview& overview,
                                   calendar::Date today, record::Paper paper, const words::Words& words) {
     auto page = pageOf(firm, "due_overview", DueFiles::tr("Checks due: overview"), today, paper, words);
+    page.blocks.emplace_back(monthsChart(overview));
     record::Table months;
-    months.title = utf8Of(DueFiles::tr("Deadlines by month"));
     months.columns = {{utf8Of(DueFiles::tr("Month")), record::Align::Left, 2.0},
                       {utf8Of(DueFiles::tr("Due")), record::Align::Right, 1.0},
                       {utf8Of(DueFiles::tr("Of these booked")), record::Align::Right, 1.0}};
@@ -205,8 +276,13 @@ record::Document overviewDocument(const reg::Firm& firm, const store::DueOvervie
             rowOf({monthName(month, i == 0), QString::number(month.due), QString::number(month.booked)}));
     }
     page.blocks.emplace_back(std::move(months));
-    page.blocks.emplace_back(record::Paragraph{utf8Of(DueFiles::tr("How deadlines were kept")),
-                                               utf8Of(keptText(overview.kept)), false});
+    if (overview.kept.checks > 0) {
+        page.blocks.emplace_back(keptChart(overview.kept));
+    }
+    const bool isDrawn = overview.kept.checks > 0;  // then the chart has the heading
+    page.blocks.emplace_back(
+        record::Paragraph{isDrawn ? std::string() : utf8Of(DueFiles::tr("How deadlines were kept")),
+                          utf8Of(keptText(overview.kept)), false});
     record::Table landlords;
     landlords.title = utf8Of(DueFiles::tr("By landlord"));
     landlords.columns = {{utf8Of(DueFiles::tr("Landlord")), record::Align::Left, 3.0},

@@ -19,7 +19,8 @@ constexpr double kGridLine = 0.1;
 constexpr double kSeriesLine = 0.35;
 constexpr double kLimitLine = 0.3;
 constexpr double kBarLine = 0.22;
-constexpr double kBarEnd = 0.8;  // half of a bar's end
+constexpr double kBarEnd = 0.8;        // half of a bar's end
+constexpr double kUprightHalf = 0.34;  // half of a bar chart's bar, of the way from one x to the next
 constexpr double kMarkSize = 1.7;
 constexpr double kLabelGap = 1.1;
 constexpr double kTickLength = 0.9;
@@ -43,9 +44,23 @@ Mark markOf(record::PlotShape shape) {
         case record::PlotShape::Triangle:
             return Mark::Triangle;
         case record::PlotShape::Disc:
+        case record::PlotShape::Bar:
+        case record::PlotShape::OpenBar:
             break;
     }
     return Mark::Disc;
+}
+
+bool isUpright(record::PlotShape shape) {
+    return shape == record::PlotShape::Bar || shape == record::PlotShape::OpenBar;
+}
+
+/// A bar of a bar chart: filled, or a frame that tells it from one even in grey.
+Item upright(const QRectF& box, record::PlotShape shape, look::Role role) {
+    if (shape == record::PlotShape::OpenBar) {
+        return FrameItem{box, kBarLine, role};
+    }
+    return RuleItem{box.topLeft(), box.width(), box.height(), role};
 }
 
 /// Two ends joined.
@@ -83,6 +98,7 @@ class PlotSetter {
     void addNumber(double x);
     void addMarks();
     void addSeries(std::size_t which);
+    void addUprights(const record::PlotSeries& series, look::Role role);
     void addBar(const QPointF& at, const record::PlotPoint& point, look::Role role);
     [[nodiscard]] std::vector<QRectF> takenByOthers() const;
     [[nodiscard]] bool isCrossed(const QRectF& box) const;
@@ -257,9 +273,25 @@ void PlotSetter::addBar(const QPointF& at, const record::PlotPoint& point, look:
     }
 }
 
+void PlotSetter::addUprights(const record::PlotSeries& series, look::Role role) {
+    const double half = kUprightHalf * m_area.width() / (m_x.most - m_x.least);
+    const double foot = yOf(0.0);
+    for (const record::PlotPoint& point : series.points) {
+        if (point.y) {
+            const QPointF top = placeOf(point);
+            m_set.items.push_back(upright({QPointF(top.x() - half, top.y()), QPointF(top.x() + half, foot)},
+                                          series.shape, role));
+        }
+    }
+}
+
 void PlotSetter::addSeries(std::size_t which) {
     const record::PlotSeries& series = m_plot.series[which];
     const look::Role role = kSeriesRoles[which % kSeriesRoles.size()];
+    if (isUpright(series.shape)) {
+        addUprights(series, role);
+        return;
+    }
     LineItem joined{{}, kSeriesLine, role};
     const auto close = [&] {
         if (series.isJoined && joined.points.size() > 1) {
@@ -376,10 +408,12 @@ void PlotSetter::addKey() {
         }
         const look::Role role = kSeriesRoles[i % kSeriesRoles.size()];
         std::vector<Item> sample;
-        if (series.isJoined) {
+        if (isUpright(series.shape)) {
+            sample.push_back(upright({kSample / 2 - 0.9, -0.9, 1.8, 1.8}, series.shape, role));
+        } else if (series.isJoined) {
             sample.emplace_back(line({0, 0}, {kSample, 0}, kSeriesLine, role));
         }
-        if (series.hasMarks) {
+        if (series.hasMarks && !isUpright(series.shape)) {
             sample.emplace_back(MarkItem{{kSample / 2, 0}, kMarkSize, markOf(series.shape), role});
         }
         addKeyLine(series.name, std::move(sample));

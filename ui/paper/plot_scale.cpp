@@ -141,8 +141,19 @@ Scale roundScale(double least, double most, int mostSteps, bool fromNought) {
 
 Scale xScale(const record::Plot& plot, int mostSteps) {
     const Extent extent = xExtent(plot);
-    return plot.x.ticks.empty() ? roundScale(extent.least(), extent.most(), mostSteps, plot.x.fromNought)
-                                : givenScale(plot.x, extent);
+    Scale scale = plot.x.ticks.empty()
+                      ? roundScale(extent.least(), extent.most(), mostSteps, plot.x.fromNought)
+                      : givenScale(plot.x, extent);
+    constexpr double kBesideBar = 0.5;  // a bar is one x wide, with the gap to the next
+    const bool hasBars =
+        std::any_of(plot.series.begin(), plot.series.end(), [](const record::PlotSeries& series) {
+            return series.shape == record::PlotShape::Bar || series.shape == record::PlotShape::OpenBar;
+        });
+    if (hasBars) {
+        scale.least = std::min(scale.least, extent.least() - kBesideBar);
+        scale.most = std::max(scale.most, extent.most() + kBesideBar);
+    }
+    return scale;
 }
 
 Scale yScale(const record::Plot& plot, int mostSteps) {

@@ -331,6 +331,13 @@ TEST_F(DueActionsTest, theOverviewCountsAndLeadsToALandlord) {
     press(Qt::Key_P, Qt::ControlModifier);
     ASSERT_EQ(bench.printing.jobs.size(), 1U);
     EXPECT_EQ(bench.printing.jobs[0].document.kind, "due_overview");
+    const auto& chart = std::get<record::Plots>(bench.printing.jobs[0].document.blocks.front());
+    const auto& due = chart.plots.at(0).series.at(0);
+    ASSERT_EQ(due.points.size(), 13U) << "what is late, and twelve months";
+    EXPECT_EQ(due.points[0].y, quantity::Decimal(1, 0));
+    EXPECT_EQ(due.points[2].y, quantity::Decimal(1, 0)) << "4 December";
+    EXPECT_EQ(due.points[3].y, quantity::Decimal(1, 0)) << "6 January";
+    EXPECT_EQ(chart.plots[0].x.ticks[2].text, "Dec");
     child<shell::LineList>(place, "landlordsList")->setFocus();
     press(Qt::Key_Home);
     press(Qt::Key_Return);

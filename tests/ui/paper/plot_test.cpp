@@ -183,5 +183,38 @@ TEST(PlotPaper, stands) {
                   *toPdf(testing::plotDocument(), {PaperSize::A4, Stamp::None, testing::sampleDigest()})));
 }
 
+TEST_F(PlotTest, BarsStandOnNoughtAndAPartStandsInItsWhole) {
+    record::Plot plot;
+    plot.y = {"checks", {}, true};
+    plot.x = {"", {{Decimal(0, 0), "Nov"}, {Decimal(1, 0), "Dec"}}, false};
+    const auto bars = [](record::PlotShape shape, int first, int second) {
+        return record::PlotSeries{
+            "bars",
+            shape,
+            false,
+            false,
+            {{Decimal(0, 0), Decimal(first, 0), {}, ""}, {Decimal(1, 0), Decimal(second, 0), {}, ""}}};
+    };
+    plot.series = {bars(record::PlotShape::OpenBar, 10, 4), bars(record::PlotShape::Bar, 5, 4)};
+    const SetPlot set = setPlot(plot, m_type, 100, 21);
+    const auto frames = itemsOf<FrameItem>(set);
+    ASSERT_EQ(frames.size(), 3U) << "two bars, and the key";
+    std::vector<RuleItem> filled;
+    for (const auto& rule : itemsOf<RuleItem>(set)) {
+        if (rule.role == look::Role::Key) {
+            filled.push_back(rule);
+        }
+    }
+    ASSERT_EQ(filled.size(), 3U);
+    EXPECT_NEAR(frames[0].box.bottom(), set.area.bottom(), 1e-6) << "nought is the axis";
+    EXPECT_NEAR(filled[0].from.y() + filled[0].thickness, set.area.bottom(), 1e-6);
+    EXPECT_NEAR(filled[0].thickness / frames[0].box.height(), 0.5, 1e-6) << "5 of 10";
+    EXPECT_NEAR(frames[1].box.height() / frames[0].box.height(), 0.4, 1e-6) << "4 to 10";
+    EXPECT_NEAR(filled[0].from.x(), frames[0].box.left(), 1e-6);
+    EXPECT_LT(frames[0].box.right(), frames[1].box.left()) << "apart";
+    EXPECT_GT(frames[0].box.left(), set.area.left());
+    EXPECT_LT(frames[1].box.right(), set.area.right());
+}
+
 }  // namespace
 }  // namespace hearth::ui::paper
