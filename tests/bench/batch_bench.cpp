@@ -4,6 +4,7 @@
 // the machine, against that too. What is compared is measured in turns; only what two threads do is measured
 // by the clock.
 #include "resources/resources.h"
+#include "tests/bench/bare_pages.h"
 #include "tests/bench/figure.h"
 #include "tests/bench/office_page.h"
 #include "tests/ui/paper/sample_documents.h"
@@ -25,7 +26,6 @@
 #include <algorithm>
 #include <atomic>
 #include <cstdio>
-#include <ctime>
 #include <functional>
 #include <thread>
 #include <vector>
@@ -34,11 +34,10 @@ namespace {
 
 using namespace hearth;
 using namespace hearth::ui;
+using bench::secondsOf;
 
 constexpr int kBatch = 1000;
 constexpr int kTurns = 5;  // of a fifth of the batch each
-constexpr int kDotsPerInch = 1200;
-constexpr double kDotsPerMm = kDotsPerInch / 25.4;
 
 /// A record whose values are its own; what all records have is as on the others.
 record::Document numbered(int i) {
@@ -68,16 +67,6 @@ paper::PageOptions withDigest() {
     return options;
 }
 
-double processorSeconds() {
-    timespec now{};
-    clock_gettime(CLOCK_PROCESS_CPUTIME_ID, &now);
-    return static_cast<double>(now.tv_sec) + static_cast<double>(now.tv_nsec) * 1e-9;
-}
-double secondsOf(const std::function<void()>& work) {
-    const double start = processorSeconds();
-    work();
-    return processorSeconds() - start;
-}
 double clockSecondsOf(const std::function<void()>& work) {
     QElapsedTimer timer;
     timer.start();
@@ -85,93 +74,22 @@ double clockSecondsOf(const std::function<void()>& work) {
     return static_cast<double>(timer.nsecsElapsed()) * 1e-9;
 }
 
-/// What the bare writer draws, in its dots: the strings, lines and codes of a record's own layout.
-struct BareText {
-    QPointF at;
-    QString text;
-    QFont font;
-};
-struct BarePage {
-    std::vector<BareText> texts;
-    std::vector<QLineF> lines;
-    QList<QRectF> boxes;
-};
-
-BarePage barePage(const paper::Page& page, const QString& family) {
-    BarePage bare;
-    for (const paper::Item& item : page.items) {
-        if (const auto* text = std::get_if<paper::TextItem>(&item)) {
-            QFont font(family);
-            const QRawFont shaped = text->runs.isEmpty() ? QRawFont() : text->runs.front().rawFont();
-            font.setPixelSize(static_cast<int>(shaped.pixelSize() / paper::kUnitsPerMm * kDotsPerMm));
-            font.setBold(shaped.weight() > QFont::Normal);
-            bare.texts.push_back({text->origin * kDotsPerMm, text->text, font});
-        } else if (const auto* rule = std::get_if<paper::RuleItem>(&item)) {
-            const QPointF from = rule->from * kDotsPerMm;
-            bare.lines.emplace_back(from, from + QPointF(rule->length * kDotsPerMm, 0));
-        } else if (const auto* code = std::get_if<paper::CodeItem>(&item)) {
-            const double side = code->moduleSize * kDotsPerMm;
-            for (const QRect& run : code->runs) {
-                bare.boxes.append(QRectF(code->origin.x() * kDotsPerMm + run.x() * side,
-                                         code->origin.y() * kDotsPerMm + run.y() * side, run.width() * side,
-                                         side));
-            }
-        }
-    }
-    return bare;
+std::vector<bench::BarePage> barePages(const QString& family) {
+    return bench::barePages(testing::usualDocument(), withDigest(), family);
 }
 
-std::vector<BarePage> barePages(const QString& family) {
-    std::vector<BarePage> pages;
-    for (const paper::Page& page : paper::layOut(testing::usualDocument(), withDigest()).pages) {
-        pages.push_back(barePage(page, family));
-    }
-    return pages;
-}
-
-void prepareBare(QPdfWriter& writer) {
-    writer.setPdfVersion(QPagedPaintDevice::PdfVersion_A1b);
-    writer.setResolution(kDotsPerInch);
-    writer.setPageMargins(QMarginsF(0, 0, 0, 0));
-    writer.setTitle(QStringLiteral("bare"));
-}
-
-void drawBare(QPainter& painter, const BarePage& page) {
-    for (const BareText& text : page.texts) {
-        painter.setFont(text.font);
-        painter.drawText(text.at, text.text);
-    }
-    painter.drawLines(page.lines.data(), static_cast<int>(page.lines.size()));
-    painter.setBrush(Qt::black);
-    painter.drawRects(page.boxes.constData(), static_cast<int>(page.boxes.size()));
-}
-
-void bareAsOne(const std::vector<BarePage>& pages, int count, const QString& path) {
-    QPdfWriter writer(path);
-    prepareBare(writer);
-    QPainter painter(&writer);
-    for (int i = 0; i < count; ++i) {
-        for (std::size_t page = 0; page < pages.size(); ++page) {
-            if (i + static_cast<int>(page) > 0) {
-                writer.newPage();
-            }
-            drawBare(painter, pages[page]);
-        }
-    }
-}
-
-void bareAsFiles(const std::vector<BarePage>& pages, int count) {
+void bareAsFiles(const std::vector<bench::BarePage>& pages, int count) {
     for (int i = 0; i < count; ++i) {
         QBuffer buffer;
         buffer.open(QIODevice::WriteOnly);
         QPdfWriter writer(&buffer);
-        prepareBare(writer);
+        bench::prepareBare(writer);
         QPainter painter(&writer);
         for (std::size_t page = 0; page < pages.size(); ++page) {
             if (page > 0) {
                 writer.newPage();
             }
-            drawBare(painter, pages[page]);
+            bench::drawBare(painter, pages[page]);
         }
     }
 }
@@ -250,7 +168,7 @@ void measureOneFile(const QTemporaryDir& folder) {
     double ours = 0;
     for (int turn = 0; turn < kTurns; ++turn) {
         const double bare = secondsOf(
-            [&] { bareAsOne(pages, kBatch / kTurns, folder.filePath(QStringLiteral("bare.pdf"))); });
+            [&] { bench::bareAsOne(pages, kBatch / kTurns, folder.filePath(QStringLiteral("bare.pdf"))); });
         const double mine = secondsOf([&] {
             failures += oursAsOne(kBatch / kTurns, folder.filePath(QStringLiteral("ours.pdf"))) ? 0 : 1;
         });
