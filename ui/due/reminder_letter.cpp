@@ -10,6 +10,8 @@
 
 #include <QCoreApplication>
 
+#include <algorithm>
+
 namespace hearth::ui::due {
 
 using reg::Placeholder;
@@ -69,6 +71,12 @@ record::LetterHead headOf(const reg::Firm& firm, const store::Reminder& reminder
     return head;
 }
 
+/// "Fenn Estate: Gas safety check at 14 Tallow Lane"
+std::string bookmarkOf(const WordedReminder& letter) {
+    const auto& head = std::get<record::LetterHead>(letter.document.blocks.front());
+    return head.recipient.front() + ": " + head.subject;
+}
+
 }  // namespace
 
 Result<WordedReminder> wordReminder(const reg::Firm& firm, const store::Reminder& reminder,
@@ -101,18 +109,27 @@ Result<WordedReminder> wordReminder(const reg::Firm& firm, const store::Reminder
 
 Result<void> writeLetters(const std::vector<WordedReminder>& letters, const QString& path,
                           const words::Words& words) {
+    constexpr std::size_t kAtOnce = 100;  // enough for the type to weigh nothing, and little memory
     std::size_t at = 0;
     const paper::NextPdf next = [&]() -> Result<std::optional<paper::PdfPart>> {
         if (at == letters.size()) {
             return std::nullopt;
         }
-        const auto& letter = letters[at++];
-        const auto pdf = paper::toPdf(letter.document, {});
+        const std::size_t end = std::min(letters.size(), at + kAtOnce);
+        std::vector<record::Document> documents;
+        for (std::size_t i = at; i < end; ++i) {
+            documents.push_back(letters[i].document);
+        }
+        const auto pdf = paper::toPdfOfMany(documents, {});
         if (!pdf) {
             return tl::unexpected<Error>(pdf.error());
         }
-        const auto& head = std::get<record::LetterHead>(letter.document.blocks.front());
-        return paper::PdfPart{head.recipient.front() + ": " + head.subject, pdf->toStdString()};
+        paper::PdfPart part{bookmarkOf(letters[at]), pdf->bytes.toStdString()};
+        for (std::size_t i = at + 1; i < end; ++i) {
+            part.more.push_back({pdf->firstPages[i - at], bookmarkOf(letters[i])});
+        }
+        at = end;
+        return part;
     };
     const paper::MergedHead head{ReminderLetter::tr("Reminders").toStdString(),
                                  words.language().left(2).toStdString()};

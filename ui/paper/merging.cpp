@@ -202,9 +202,15 @@ class Merging {
         int count = 0;
         for (auto& page : QPDFPageDocumentHelper(source).getAllPages()) {
             const int number = copier.writePage(page.getObjectHandle(), node);
-            if (count++ == 0) {
+            if (count == 0) {
                 m_bookmarks.push_back({part.bookmark, number});
             }
+            for (const PageBookmark& one : part.more) {
+                if (one.page == count && count > 0) {
+                    m_bookmarks.push_back({one.title, number});
+                }
+            }
+            ++count;
             kids += PdfStream::reference(number) + " ";
         }
         if (count == 0) {

@@ -6,15 +6,23 @@
 #include <functional>
 #include <optional>
 #include <string>
+#include <vector>
 
 /// Many PDFs as one, each page as it was issued, with a bookmark for each. Read by libqpdf, since QPdfWriter
 /// reads no PDF and writes no bookmarks; written part by part, so that a thousand take no more memory than
 /// one.
 namespace hearth::ui::paper {
 
+/// Where another document begins within a part.
+struct PageBookmark {
+    int page = 0;  // of the part, from 0
+    std::string title;
+};
 struct PdfPart {
     std::string bookmark;  // UTF-8
     std::string pdf;
+    std::vector<PageBookmark> more =
+        {};  // of a part that holds several, in rising order, after the first page
 };
 /// The next one; nothing at the end. An error ends the merging.
 using NextPdf = std::function<Result<std::optional<PdfPart>>()>;

@@ -12,6 +12,7 @@
 #include <functional>
 #include <memory>
 #include <optional>
+#include <span>
 #include <vector>
 
 /// A document as data -> layout in millimetres -> one painter for preview, PDF and printer.
@@ -62,6 +63,16 @@ class Layout {
 /// PDF/A-1b, fonts embedded, text selectable. `created` (ISO 8601 instant) goes into the metadata.
 /// Errors: LetterMissingInFont, PdfNotWritten. Works outside the window's thread and without a display.
 [[nodiscard]] Result<QByteArray> toPdf(const record::Document& document, const PageOptions& options);
+
+/// Several documents one after the other in one PDF, and on which page, from 0, each begins: their type is
+/// put in once, so that a thousand letters take no longer than their pages. Title and language are the
+/// first's. Errors: as toPdf(); PdfNotWritten without a document.
+struct PdfOfMany {
+    QByteArray bytes;
+    std::vector<int> firstPages;
+};
+[[nodiscard]] Result<PdfOfMany> toPdfOfMany(std::span<const record::Document> documents,
+                                            const PageOptions& options);
 
 /// One page as an image of `dotsPerInch`.
 [[nodiscard]] QImage toImage(const Layout& layout, int page, double dotsPerInch);

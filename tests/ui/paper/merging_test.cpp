@@ -46,6 +46,62 @@ std::string by(const std::string& command) {
     return hearth::testing::runCommand(command + " 2>&1").text;
 }
 
+record::Document letter(const std::string& about, int paragraphs, record::Paper paper) {
+    record::Document document;
+    document.title = about;
+    document.pageWord = "page %1 of %2";
+    document.paper = paper;
+    for (int i = 0; i < paragraphs; ++i) {
+        document.blocks.emplace_back(record::Paragraph{{}, about + " line " + std::to_string(i), false});
+    }
+    return document;
+}
+
+// Several documents that were painted as one: each has its bookmark where it begins, its own page numbers and
+// paper.
+TEST(Merging, keepsTheBookmarksOfAPartOfSeveral) {
+    const hearth::testing::TempDir folder;
+    const std::vector<record::Document> letters{letter("first", 1, record::Paper::A4),
+                                                letter("second", 200, record::Paper::Letter),
+                                                letter("third", 1, record::Paper::A4)};
+    const auto together = toPdfOfMany(letters, {});
+    ASSERT_TRUE(together);
+    ASSERT_EQ(together->firstPages.size(), 3U);
+    EXPECT_EQ(together->firstPages[1], 1);
+    const int third = together->firstPages[2];
+    EXPECT_GT(third, 2) << "the second is long";
+    PdfPart several{"first", together->bytes.toStdString()};
+    several.more = {{1, "second"}, {third, "third"}};
+    const auto whole = merged(partsOf({part("before", 1), several}), "Letters");
+    ASSERT_TRUE(whole);
+    const std::string file = (folder / "letters.pdf").string();
+    hearth::testing::writeFile(file, *whole);
+    EXPECT_THAT(by("qpdf --check " + file), HasSubstr("No syntax or stream encoding errors found"));
+    EXPECT_THAT(hearth::testing::preflight(QString::fromStdString(file)).toStdString(),
+                HasSubstr("is a valid PDF/A-1b file"));
+    const std::string outline = by("qpdf --json --json-key=outlines " + file);
+    const auto leadsTo = [&](const char* title) {
+        const auto at = outline.find('"' + std::string(title) + '"');
+        const auto from = outline.rfind("destpageposfrom1\": ", at);
+        return at == std::string::npos || from == std::string::npos
+                   ? -1
+                   : std::stoi(outline.substr(from + std::string("destpageposfrom1\": ").size()));
+    };
+    EXPECT_EQ(leadsTo("before"), 1);
+    EXPECT_EQ(leadsTo("first"), 2);
+    EXPECT_EQ(leadsTo("second"), 3);
+    EXPECT_EQ(leadsTo("third"), third + 2);
+    const auto textOfPage = [&](int page) {
+        const auto number = std::to_string(page);
+        return by("pdftotext -f " + number + " -l " + number + " " + file + " -");
+    };
+    EXPECT_THAT(textOfPage(third + 2), HasSubstr("third line 0"));
+    EXPECT_THAT(textOfPage(third + 2), HasSubstr("page 1 of 1"));
+    EXPECT_THAT(by("pdfinfo -f 3 -l 3 " + file), HasSubstr("612 x 792"));  // US Letter in points
+    EXPECT_THAT(by("pdfinfo -f 2 -l 2 " + file), HasSubstr("A4"));
+    EXPECT_FALSE(toPdfOfMany({}, {})) << "nothing to write";
+}
+
 // By programs that know nothing of ours: poppler and qpdf.
 TEST(Merging, keepsEachPageAndItsBookmark) {
     const hearth::testing::TempDir folder;
