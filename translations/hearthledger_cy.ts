@@ -7187,5 +7187,241 @@ Cadwch ef, os gwelwch yn dda.</translation>
         <source>It moved by %1 in %2 of let-by.</source>
         <translation>Symudodd o %1 mewn %2 o ollwng heibio.</translation>
     </message>
+    <message>
+        <source>Data badge</source>
+        <translation>Bathodyn data</translation>
+    </message>
+    <message>
+        <source>Serial, pitch, berth or hull number</source>
+        <translation>Rhif cyfresol, llain, angorfa neu gorff</translation>
+    </message>
+    <message>
+        <source>Used</source>
+        <translation>Defnydd</translation>
+    </message>
+    <message>
+        <source>Cylinders: type and size</source>
+        <translation>Silindrau: math a maint</translation>
+    </message>
+    <message>
+        <source>Where the cylinders stand</source>
+        <translation>Lle saif y silindrau</translation>
+    </message>
+    <message>
+        <source>Cylinders upright and secured</source>
+        <translation>Silindrau’n unionsyth ac wedi’u sicrhau</translation>
+    </message>
+    <message>
+        <source>Regulator: type</source>
+        <translation>Rheolydd: math</translation>
+    </message>
+    <message>
+        <source>Regulator: date on it</source>
+        <translation>Rheolydd: y dyddiad arno</translation>
+    </message>
+    <message>
+        <source>Hoses: dates on them</source>
+        <translation>Pibellau hyblyg: y dyddiadau arnynt</translation>
+    </message>
+    <message>
+        <source>Over-pressure and under-pressure shut-off</source>
+        <translation>Diffodd gorbwysedd a thanbwysedd</translation>
+    </message>
+    <message>
+        <source>Lock-up pressure</source>
+        <translation>Pwysedd cloi</translation>
+    </message>
+    <message>
+        <source>Bubble tester</source>
+        <translation>Profwr swigod</translation>
+    </message>
+    <message>
+        <source>Fixed ventilation, high and low</source>
+        <translation>Awyru sefydlog, uchel ac isel</translation>
+    </message>
+    <message>
+        <source>Fixed vents, high</source>
+        <translation>Awyrellau sefydlog, uchel</translation>
+    </message>
+    <message>
+        <source>Fixed vents, low</source>
+        <translation>Awyrellau sefydlog, isel</translation>
+    </message>
+    <message>
+        <source>Drain and bilge openings</source>
+        <translation>Agoriadau draenio a gwaelod y cwch</translation>
+    </message>
+    <message>
+        <source>Interlock of extract and gas</source>
+        <translation>Cyd-glo’r echdynnu a’r nwy</translation>
+    </message>
+    <message>
+        <source>Interlock proved by a test</source>
+        <translation>Profwyd y cyd-glo drwy brawf</translation>
+    </message>
+    <message>
+        <source>Emergency shut-off</source>
+        <translation>Diffodd mewn argyfwng</translation>
+    </message>
+    <message>
+        <source>Gas proving</source>
+        <translation>Profi’r nwy</translation>
+    </message>
+    <message>
+        <source>Canopy and fan</source>
+        <translation>Canopi a ffan</translation>
+    </message>
+    <message>
+        <source>Make-up air</source>
+        <translation>Aer cyflenwi</translation>
+    </message>
+    <message>
+        <source>Where the kitchen&apos;s air was read</source>
+        <translation>Lle darllenwyd aer y gegin</translation>
+    </message>
+    <message>
+        <source>CO₂ in the kitchen, at the start</source>
+        <translation>CO₂ yn y gegin, ar y dechrau</translation>
+    </message>
+    <message>
+        <source>CO₂ in the kitchen, at the end</source>
+        <translation>CO₂ yn y gegin, ar y diwedd</translation>
+    </message>
+    <message>
+        <source>CO in the kitchen</source>
+        <translation>CO yn y gegin</translation>
+    </message>
+    <message>
+        <source>Capacity</source>
+        <translation>Cynhwysedd</translation>
+    </message>
+    <message>
+        <source>Expansion vessel or space</source>
+        <translation>Llestr neu ofod ehangu</translation>
+    </message>
+    <message>
+        <source>Temperature and pressure relief valve</source>
+        <translation>Falf lleddfu tymheredd a phwysedd</translation>
+    </message>
+    <message>
+        <source>Pressure reducing and expansion valves</source>
+        <translation>Falfiau gostwng pwysedd ac ehangu</translation>
+    </message>
+    <message>
+        <source>Discharge pipe D1</source>
+        <translation>Pibell ollwng D1</translation>
+    </message>
+    <message>
+        <source>Discharge pipe D2</source>
+        <translation>Pibell ollwng D2</translation>
+    </message>
+    <message>
+        <source>Number of the competence for it</source>
+        <translation>Rhif y cymhwysedd ar ei gyfer</translation>
+    </message>
+    <message>
+        <source>How it is sealed</source>
+        <translation>Sut y’i seliwyd</translation>
+    </message>
+    <message>
+        <source>Where it is sealed</source>
+        <translation>Lle y’i seliwyd</translation>
+    </message>
+    <message>
+        <source>Seal proved free of leaks</source>
+        <translation>Profwyd nad yw’r sêl yn gollwng</translation>
+    </message>
+    <message>
+        <source>Label on it that says so</source>
+        <translation>Label arno sy’n dweud hynny</translation>
+    </message>
+    <message>
+        <source>leisure vehicle, its LPG system</source>
+        <translation>cerbyd hamdden, ei system LPG</translation>
+    </message>
+    <message>
+        <source>boat, its LPG system</source>
+        <translation>cwch, ei system LPG</translation>
+    </message>
+    <message>
+        <source>catering appliance</source>
+        <translation>cyfarpar arlwyo</translation>
+    </message>
+    <message>
+        <source>unvented cylinder, noted only</source>
+        <translation>silindr heb awyrell, nodwyd yn unig</translation>
+    </message>
+    <message>
+        <source>decommissioned and capped</source>
+        <translation>wedi’i ddatgomisiynu a’i gapio</translation>
+    </message>
+    <message>
+        <source>let</source>
+        <translation>ar osod</translation>
+    </message>
+    <message>
+        <source>privately</source>
+        <translation>yn breifat</translation>
+    </message>
+    <message>
+        <source>no bubbles</source>
+        <translation>dim swigod</translation>
+    </message>
+    <message>
+        <source>bubbles: it leaks</source>
+        <translation>swigod: mae’n gollwng</translation>
+    </message>
+    <message>
+        <source>by air flow</source>
+        <translation>drwy lif aer</translation>
+    </message>
+    <message>
+        <source>by air pressure</source>
+        <translation>drwy bwysedd aer</translation>
+    </message>
+    <message>
+        <source>by CO₂</source>
+        <translation>drwy CO₂</translation>
+    </message>
+    <message>
+        <source>with an appropriate fitting</source>
+        <translation>â ffitiad priodol</translation>
+    </message>
+    <message>
+        <source>shut at a valve only</source>
+        <translation>wedi’i gau wrth falf yn unig</translation>
+    </message>
+    <message>
+        <source>could not be seen</source>
+        <translation>ni ellid ei weld</translation>
+    </message>
+    <message>
+        <source>Decommissioned and capped</source>
+        <translation>Wedi’i ddatgomisiynu a’i gapio</translation>
+    </message>
+    <message>
+        <source>The LPG system</source>
+        <translation>Y system LPG</translation>
+    </message>
+    <message>
+        <source>The kitchen</source>
+        <translation>Y gegin</translation>
+    </message>
+    <message>
+        <source>Further</source>
+        <translation>Ymhellach</translation>
+    </message>
+    <message>
+        <source>Unvented cylinder: noted only, no judgement of the gas work</source>
+        <translation>Silindr heb awyrell: nodwyd yn unig, dim barn ar y gwaith nwy</translation>
+    </message>
+    <message>
+        <source>noted only</source>
+        <translation>nodwyd yn unig</translation>
+    </message>
+    <message>
+        <source>Decommissioned and capped: it cannot be used, and nothing was measured of it.</source>
+        <translation>Wedi’i ddatgomisiynu a’i gapio: ni ellir ei ddefnyddio, ac ni fesurwyd dim arno.</translation>
+    </message>
 </context>
 </TS>

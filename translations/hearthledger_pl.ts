@@ -7185,5 +7185,241 @@ Prosimy go zachować.</translation>
         <source>It moved by %1 in %2 of let-by.</source>
         <translation>Zmieniło się o %1 w ciągu %2 próby przepuszczania.</translation>
     </message>
+    <message>
+        <source>Data badge</source>
+        <translation>Tabliczka znamionowa</translation>
+    </message>
+    <message>
+        <source>Serial, pitch, berth or hull number</source>
+        <translation>Numer seryjny, stanowiska, miejsca postoju lub kadłuba</translation>
+    </message>
+    <message>
+        <source>Used</source>
+        <translation>Użytkowanie</translation>
+    </message>
+    <message>
+        <source>Cylinders: type and size</source>
+        <translation>Butle: rodzaj i wielkość</translation>
+    </message>
+    <message>
+        <source>Where the cylinders stand</source>
+        <translation>Gdzie stoją butle</translation>
+    </message>
+    <message>
+        <source>Cylinders upright and secured</source>
+        <translation>Butle w pionie i zamocowane</translation>
+    </message>
+    <message>
+        <source>Regulator: type</source>
+        <translation>Regulator: rodzaj</translation>
+    </message>
+    <message>
+        <source>Regulator: date on it</source>
+        <translation>Regulator: data na nim</translation>
+    </message>
+    <message>
+        <source>Hoses: dates on them</source>
+        <translation>Węże: daty na nich</translation>
+    </message>
+    <message>
+        <source>Over-pressure and under-pressure shut-off</source>
+        <translation>Odcięcie przy nadmiernym i zbyt niskim ciśnieniu</translation>
+    </message>
+    <message>
+        <source>Lock-up pressure</source>
+        <translation>Ciśnienie zamknięcia</translation>
+    </message>
+    <message>
+        <source>Bubble tester</source>
+        <translation>Tester pęcherzykowy</translation>
+    </message>
+    <message>
+        <source>Fixed ventilation, high and low</source>
+        <translation>Stała wentylacja, górna i dolna</translation>
+    </message>
+    <message>
+        <source>Fixed vents, high</source>
+        <translation>Stałe otwory, górne</translation>
+    </message>
+    <message>
+        <source>Fixed vents, low</source>
+        <translation>Stałe otwory, dolne</translation>
+    </message>
+    <message>
+        <source>Drain and bilge openings</source>
+        <translation>Otwory odpływowe i zęzowe</translation>
+    </message>
+    <message>
+        <source>Interlock of extract and gas</source>
+        <translation>Blokada wyciągu i gazu</translation>
+    </message>
+    <message>
+        <source>Interlock proved by a test</source>
+        <translation>Blokada sprawdzona próbą</translation>
+    </message>
+    <message>
+        <source>Emergency shut-off</source>
+        <translation>Odcięcie awaryjne</translation>
+    </message>
+    <message>
+        <source>Gas proving</source>
+        <translation>Kontrola szczelności przed otwarciem gazu</translation>
+    </message>
+    <message>
+        <source>Canopy and fan</source>
+        <translation>Okap i wentylator</translation>
+    </message>
+    <message>
+        <source>Make-up air</source>
+        <translation>Powietrze uzupełniające</translation>
+    </message>
+    <message>
+        <source>Where the kitchen&apos;s air was read</source>
+        <translation>Gdzie zmierzono powietrze w kuchni</translation>
+    </message>
+    <message>
+        <source>CO₂ in the kitchen, at the start</source>
+        <translation>CO₂ w kuchni, na początku</translation>
+    </message>
+    <message>
+        <source>CO₂ in the kitchen, at the end</source>
+        <translation>CO₂ w kuchni, na końcu</translation>
+    </message>
+    <message>
+        <source>CO in the kitchen</source>
+        <translation>CO w kuchni</translation>
+    </message>
+    <message>
+        <source>Capacity</source>
+        <translation>Pojemność</translation>
+    </message>
+    <message>
+        <source>Expansion vessel or space</source>
+        <translation>Naczynie lub przestrzeń wzbiorcza</translation>
+    </message>
+    <message>
+        <source>Temperature and pressure relief valve</source>
+        <translation>Zawór bezpieczeństwa temperatury i ciśnienia</translation>
+    </message>
+    <message>
+        <source>Pressure reducing and expansion valves</source>
+        <translation>Zawory redukcyjny i wzbiorczy</translation>
+    </message>
+    <message>
+        <source>Discharge pipe D1</source>
+        <translation>Rura zrzutowa D1</translation>
+    </message>
+    <message>
+        <source>Discharge pipe D2</source>
+        <translation>Rura zrzutowa D2</translation>
+    </message>
+    <message>
+        <source>Number of the competence for it</source>
+        <translation>Numer uprawnienia do niego</translation>
+    </message>
+    <message>
+        <source>How it is sealed</source>
+        <translation>Jak jest zaślepione</translation>
+    </message>
+    <message>
+        <source>Where it is sealed</source>
+        <translation>Gdzie jest zaślepione</translation>
+    </message>
+    <message>
+        <source>Seal proved free of leaks</source>
+        <translation>Szczelność zaślepienia sprawdzona</translation>
+    </message>
+    <message>
+        <source>Label on it that says so</source>
+        <translation>Etykieta, która to mówi</translation>
+    </message>
+    <message>
+        <source>leisure vehicle, its LPG system</source>
+        <translation>pojazd turystyczny, jego instalacja LPG</translation>
+    </message>
+    <message>
+        <source>boat, its LPG system</source>
+        <translation>łódź, jej instalacja LPG</translation>
+    </message>
+    <message>
+        <source>catering appliance</source>
+        <translation>urządzenie gastronomiczne</translation>
+    </message>
+    <message>
+        <source>unvented cylinder, noted only</source>
+        <translation>zasobnik ciśnieniowy, tylko odnotowany</translation>
+    </message>
+    <message>
+        <source>decommissioned and capped</source>
+        <translation>wycofane z użytku i zaślepione</translation>
+    </message>
+    <message>
+        <source>let</source>
+        <translation>wynajmowane</translation>
+    </message>
+    <message>
+        <source>privately</source>
+        <translation>prywatnie</translation>
+    </message>
+    <message>
+        <source>no bubbles</source>
+        <translation>brak pęcherzyków</translation>
+    </message>
+    <message>
+        <source>bubbles: it leaks</source>
+        <translation>pęcherzyki: nieszczelność</translation>
+    </message>
+    <message>
+        <source>by air flow</source>
+        <translation>przez przepływ powietrza</translation>
+    </message>
+    <message>
+        <source>by air pressure</source>
+        <translation>przez ciśnienie powietrza</translation>
+    </message>
+    <message>
+        <source>by CO₂</source>
+        <translation>przez CO₂</translation>
+    </message>
+    <message>
+        <source>with an appropriate fitting</source>
+        <translation>odpowiednią złączką</translation>
+    </message>
+    <message>
+        <source>shut at a valve only</source>
+        <translation>zamknięte tylko zaworem</translation>
+    </message>
+    <message>
+        <source>could not be seen</source>
+        <translation>nie było widoczne</translation>
+    </message>
+    <message>
+        <source>Decommissioned and capped</source>
+        <translation>Wycofane z użytku i zaślepione</translation>
+    </message>
+    <message>
+        <source>The LPG system</source>
+        <translation>Instalacja LPG</translation>
+    </message>
+    <message>
+        <source>The kitchen</source>
+        <translation>Kuchnia</translation>
+    </message>
+    <message>
+        <source>Further</source>
+        <translation>Dalsze</translation>
+    </message>
+    <message>
+        <source>Unvented cylinder: noted only, no judgement of the gas work</source>
+        <translation>Zasobnik ciśnieniowy: tylko odnotowany, bez oceny robót gazowych</translation>
+    </message>
+    <message>
+        <source>noted only</source>
+        <translation>tylko odnotowany</translation>
+    </message>
+    <message>
+        <source>Decommissioned and capped: it cannot be used, and nothing was measured of it.</source>
+        <translation>Wycofane z użytku i zaślepione: nie można go używać i niczego w nim nie zmierzono.</translation>
+    </message>
 </context>
 </TS>

@@ -45,6 +45,8 @@ constexpr std::array kKindsCalled{
     CalledCode{"range cooker", reg::choice::kRangeCooker},
     CalledCode{"tumble dryer", reg::choice::kTumbleDryer},
     CalledCode{"cabinet heater", reg::choice::kCabinetHeater},
+    CalledCode{"catering appliance", reg::choice::kCatering},
+    CalledCode{"unvented cylinder", reg::choice::kUnventedCylinder},
 };
 
 struct CalledGas {

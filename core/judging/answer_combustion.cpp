@@ -12,6 +12,7 @@
 #include "core/judging/doubts.h"
 #include "core/judging/worked_figures.h"
 #include "core/quantity/units.h"
+#include "core/register/appliance_kinds.h"
 #include "core/rulebook/conclude.h"
 
 #include <algorithm>
@@ -143,9 +144,11 @@ Inputs inputsOf(Asking& asking) {
     return in;
 }
 
-/// Kinds that only the ventilation standards tell apart have no limits of their own here: the maker's decide.
+/// Kinds that only the ventilation standards or their own tell apart, and what has no flame, have no limits
+/// of their own here: the maker's decide.
 std::optional<burner::ApplianceKind> combustionKind(std::string_view code) {
-    const bool other = code == reg::choice::kDecorativeFire || code == reg::choice::kCabinetHeater;
+    const bool other = code == reg::choice::kDecorativeFire || code == reg::choice::kCabinetHeater ||
+                       code == reg::choice::kCatering || !reg::burnsGas(code);
     return other ? burner::ApplianceKind::Other : burner::applianceKindFromText(code);
 }
 

@@ -55,6 +55,12 @@ constexpr auto kVentKinds = std::to_array<VentKind>({
     {choice::kDecorativeFire, ApplianceKind::DecorativeFire, Flue::Open},
     {choice::kCabinetHeater, ApplianceKind::CabinetHeater, Flue::Flueless},
     {choice::kTumbleDryer, ApplianceKind::TumbleDryer, std::nullopt},
+    // The air of a kitchen comes with its extract: the rooms' rules do not reach it.
+    {choice::kCatering, ApplianceKind::Other, std::nullopt},
+    // What has no flame of its own has no rule here either.
+    {choice::kLeisureVehicle, ApplianceKind::Other, std::nullopt},
+    {choice::kBoat, ApplianceKind::Other, std::nullopt},
+    {choice::kUnventedCylinder, ApplianceKind::Other, std::nullopt},
     {choice::kOther, ApplianceKind::Other, std::nullopt},
 });
 

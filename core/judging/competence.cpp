@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/judging/competence.h"
 
+#include "core/register/appliance_kinds.h"
 #include "core/rulebook/conclude.h"
 
 #include <algorithm>
@@ -28,6 +29,7 @@ constexpr std::string_view kLpgTerm = "CCLP1";
 constexpr std::string_view kCoreTerm = "CCN1";
 constexpr std::string_view kCoreNonDomesticTerm = "COCN1";
 constexpr std::string_view kChangeOverTerm = "CODNCO1";
+constexpr std::string_view kCateringTerm = "COMCAT";
 constexpr std::string_view kCoTerm = "CMDDA1";
 constexpr std::string_view kLargerTerm = "TPCP1";
 
@@ -167,7 +169,7 @@ void CompetenceJudge::judgeWork() {
 }
 
 void CompetenceJudge::judgeAppliance(const reg::Appliance& appliance) {
-    if (m_held.empty()) {
+    if (m_held.empty() || !reg::isGasAppliance(appliance.kind)) {
         return;
     }
     const auto terms = categoriesFor(appliance.kind);
@@ -216,6 +218,12 @@ std::vector<std::string_view> categoriesFor(std::string_view kind) {
     };
     if (kind == choice::kBackBoilerFire) {
         return {kHeatingTerm, kFireTerm};
+    }
+    if (kind == choice::kCatering) {
+        return {kCateringTerm};
+    }
+    if (reg::isLpgSystem(kind)) {
+        return {kLpgTerm};
     }
     if (isOneOf(kHeating)) {
         return {kHeatingTerm};

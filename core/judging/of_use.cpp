@@ -112,8 +112,9 @@ constexpr std::array kNoPlants{std::string_view(), choice::kRoom, choice::kInter
 constexpr std::array kSomeVents{std::string_view(), choice::kYes};
 /// Kinds that come with more than one kind of flue.
 constexpr std::array kFluesDiffer{
-    std::string_view(), choice::kCondensingBoiler, choice::kNonCondensingBoiler, choice::kWarmAirHeater,
-    choice::kGasFire,   choice::kRangeCooker,      choice::kTumbleDryer,         choice::kOther};
+    std::string_view(),     choice::kCondensingBoiler, choice::kNonCondensingBoiler,
+    choice::kWarmAirHeater, choice::kGasFire,          choice::kRangeCooker,
+    choice::kTumbleDryer,   choice::kCatering,         choice::kOther};
 
 constexpr auto kOneOf = std::to_array<OneOf>({
     // --- ventilation

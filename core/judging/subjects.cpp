@@ -2,6 +2,7 @@
 #include "core/judging/subjects.h"
 
 #include "core/judging/answer.h"
+#include "core/register/appliance_kinds.h"
 
 #include <algorithm>
 #include <array>
@@ -101,9 +102,11 @@ bool isEnteredOn(const reg::VisitFile& file, const reg::SubjectRef& on, Item ite
     return file.find(on, item) != nullptr;
 }
 
-bool isBegun(const Matter& matter, const reg::VisitFile& file, const reg::SubjectRef& on) {
+bool isBegun(const Matter& matter, const reg::VisitFile& file, const reg::Appliance& appliance) {
+    const auto on = reg::subject(appliance.id);
     if (matter.question == Question::Regulation26) {
-        return file.choiceOf(on, Item::ApplianceInspected) == choice::kInspected;
+        return reg::burnsGas(appliance.kind) &&
+               file.choiceOf(on, Item::ApplianceInspected) == choice::kInspected;
     }
     return std::any_of(matter.begunBy.begin(), matter.begunBy.end(),
                        [&](Item item) { return file.find(on, item) != nullptr; });
@@ -116,7 +119,7 @@ std::vector<Judged> judgeAppliance(const reg::VisitFile& file, const reg::Applia
     const auto on = reg::subject(appliance.id);
     std::vector<Judged> all;
     for (const auto& matter : kMatters) {
-        if (!isBegun(matter, file, on)) {
+        if (!isBegun(matter, file, appliance)) {
             continue;
         }
         for (auto& judged : answer(sheetOf(matter.question, file, appliance), book).findings) {

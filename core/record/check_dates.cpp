@@ -2,6 +2,7 @@
 #include "core/record/check_dates.h"
 
 #include "core/calendar/retention.h"
+#include "core/register/appliance_kinds.h"
 
 #include <algorithm>
 
@@ -47,6 +48,9 @@ CheckDates checkDatesOf(const reg::VisitFile& file, const reg::Appliance& applia
     const auto seen = file.choiceOf(on, Item::ApplianceInspected);
     const auto law = checkLawOf(file.premises.country);
     CheckDates dates;
+    if (!reg::isGasAppliance(appliance.kind)) {
+        return dates;
+    }
     if (seen == choice::kInspected || seen == choice::kVisualOnly) {
         const auto own = dateTyped(file, on, Item::CheckedOn);
         dates.checked = own ? own : file.visit.date;
@@ -92,7 +96,8 @@ std::vector<MadeCheck> checksStatedBy(RecordKind kind, const reg::VisitFile& fil
     }
     for (const auto& appliance : appliancesFor(kind, file)) {
         const auto on = reg::subject(appliance.id);
-        if (file.choiceOf(on, Item::ApplianceInspected) == choice::kInspected) {
+        if (reg::isGasAppliance(appliance.kind) &&
+            file.choiceOf(on, Item::ApplianceInspected) == choice::kInspected) {
             checks.push_back({appliance.id, *checkDatesOf(file, appliance).checked,
                               dateTyped(file, on, Item::LastCheckCounted)});
         }

@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/base/blanks.h"
-#include "core/record/kind.h"
 #include "core/record/recipient.h"
+#include "core/record/requirements.h"
+#include "core/register/appliance_kinds.h"
 
 #include <algorithm>
 #include <array>
@@ -27,7 +28,7 @@ struct Check {
     const VisitFile& file;
     const std::vector<judging::Judged>& findings;
 
-    [[nodiscard]] bool applies(When when, const reg::SubjectRef& on) const;
+    [[nodiscard]] bool applies(const Requirement& wanted, const reg::SubjectRef& on) const;
     [[nodiscard]] bool has(const Requirement& wanted, const reg::SubjectRef& on) const;
 
   private:
@@ -71,6 +72,8 @@ struct Check {
         return party != nullptr && !isBlank(party->address.line1) && !isBlank(party->address.town);
     }
 
+    [[nodiscard]] bool applies(When when, const reg::SubjectRef& on) const;
+    [[nodiscard]] bool suits(const Requirement& wanted, const reg::SubjectRef& on) const;
     [[nodiscard]] bool appliesToTest(When when, const reg::SubjectRef& on) const;
     [[nodiscard]] bool appliesToAppliance(When when, const reg::SubjectRef& on) const;
     [[nodiscard]] bool appliesToSituation(When when, const reg::SubjectRef& on) const;
@@ -136,7 +139,8 @@ bool Check::appliesToAppliance(When when, const reg::SubjectRef& on) const {
         inspected && notTaken(on, Item::ExaminedPressure) && notTaken(on, Item::ExaminedHeatInput);
     switch (when) {
         case When::Seen:
-            return inspected || is(on, Item::ApplianceInspected, choice::kVisualOnly);
+            return inspected || is(on, Item::ApplianceInspected, choice::kVisualOnly) ||
+                   reg::isCapped(file, on);
         case When::Inspected:
             return inspected;
         case When::NotInspected:
@@ -228,6 +232,23 @@ bool Check::applies(When when, const reg::SubjectRef& on) const {
             break;
     }
     return appliesToVisit(when, on);
+}
+
+/// What its kind can't be asked is not asked of it. Of what is capped nothing is used: whether it is safe may
+/// be declared, and is not owed.
+bool Check::suits(const Requirement& wanted, const reg::SubjectRef& on) const {
+    if (wanted.field == Field::ApplianceFlue) {
+        const auto* one = appliance(on);
+        return one == nullptr || reg::burnsGas(one->kind);
+    }
+    if (wanted.item == Item::SafeToUse && reg::isCapped(file, on)) {
+        return false;
+    }
+    return !wanted.item || reg::canBeAsked(*wanted.item, on, file);
+}
+
+bool Check::applies(const Requirement& wanted, const reg::SubjectRef& on) const {
+    return suits(wanted, on) && applies(wanted.when, on);
 }
 
 bool Check::pipesKnown() const {
@@ -343,7 +364,7 @@ bool Check::hasField(Field field, const reg::SubjectRef& on) const {
                 .has_value();  // somebody, whatever the letter
         case Field::ApplianceChecked:
             return std::any_of(file.appliances.begin(), file.appliances.end(), [&](const reg::Appliance& a) {
-                return appliesToAppliance(When::Seen, reg::subject(a.id));
+                return reg::isGasAppliance(a.kind) && appliesToAppliance(When::Seen, reg::subject(a.id));
             });
         case Field::RoomNamed:
             return !file.rooms().empty();
@@ -359,11 +380,11 @@ bool Check::hasField(Field field, const reg::SubjectRef& on) const {
 
 bool Check::has(const Requirement& wanted, const reg::SubjectRef& on) const {
     if (wanted.field) {
-        return !applies(wanted.when, on) || hasField(*wanted.field, on);
+        return !applies(wanted, on) || hasField(*wanted.field, on);
     }
     const reg::Entry* entry = file.find(on, *wanted.item);
     if (entry == nullptr || isBlank(entry->text)) {
-        return !applies(wanted.when, on);
+        return !applies(wanted, on);
     }
     const auto kind = reg::infoOf(*wanted.item).kind;
     if (kind == reg::ItemKind::Instrument) {
@@ -375,126 +396,16 @@ bool Check::has(const Requirement& wanted, const reg::SubjectRef& on) const {
     return !entry->canonical.empty();
 }
 
-/// Of what a requirement is asked: once of the visit or its installation, or of each test, appliance, room or
-/// situation.
-reg::SubjectKind askedOf(const Requirement& wanted) {
-    if (wanted.item) {
-        return reg::infoOf(*wanted.item).subject;
-    }
-    switch (*wanted.field) {
-        case Field::InstrumentSerial:
-        case Field::InstrumentCalibration:
-            return reg::SubjectKind::Test;
-        case Field::InstallationGas:
-        case Field::InstallationMeter:
-        case Field::PipeOrVolume:
-        case Field::PipeOrder:
-            return reg::SubjectKind::Installation;
-        case Field::ApplianceKind:
-        case Field::ApplianceMake:
-        case Field::ApplianceModel:
-        case Field::ApplianceSerial:
-        case Field::AppliancePlace:
-        case Field::ApplianceFlue:
-            return reg::SubjectKind::Appliance;
-        case Field::SituationDanger:
-        case Field::SituationWhat:
-        case Field::SituationWhere:
-            return reg::SubjectKind::Situation;
-        default:
-            return reg::SubjectKind::Visit;
-    }
-}
-
-/// What is asked of each of several stands together: a group is asked of one subject after the other. Rooms
-/// and the readings taken in them are subjects of one kind, but two groups.
-struct AskedGroup {
-    reg::SubjectKind kind = reg::SubjectKind::Visit;
-    bool reading = false;
-    bool operator==(const AskedGroup&) const = default;
-};
-AskedGroup groupOf(const Requirement& wanted) {
-    const auto kind = askedOf(wanted);
-    const bool reading =
-        wanted.item == Item::RoomCo || wanted.item == Item::RoomCoAt || wanted.item == Item::RoomCoPlace;
-    return {kind == reg::SubjectKind::Installation ? reg::SubjectKind::Visit : kind, reading};
-}
-
-/// Nothing there, where there must be one, is asked of nobody in particular.
-template <class List>
-std::vector<reg::SubjectRef> subjectsOf(const List& list, reg::SubjectKind kind, bool oneAtLeast) {
-    std::vector<reg::SubjectRef> subjects;
-    subjects.reserve(list.size() + 1);
-    for (const auto& one : list) {
-        subjects.push_back(reg::subject(one.id));
-    }
-    if (subjects.empty() && oneAtLeast) {
-        subjects.push_back({kind, {}});
-    }
-    return subjects;
-}
-
-std::vector<reg::SubjectRef> readingsOf(const VisitFile& file) {
-    auto readings = file.roomReadings();
-    return readings.empty() ? std::vector<reg::SubjectRef>{{reg::SubjectKind::Room, {}}} : readings;
-}
-
-std::vector<reg::SubjectRef> asked(AskedGroup group, RecordKind kind, const VisitFile& file) {
-    switch (group.kind) {
-        case reg::SubjectKind::Test:
-            return testsFor(file);
-        case reg::SubjectKind::Appliance:
-            return subjectsOf(appliancesFor(kind, file), group.kind, kind != RecordKind::RoomInvestigation);
-        case reg::SubjectKind::Room:
-            // A record that one is asked of says so by Field::RoomNamed.
-            return group.reading ? readingsOf(file) : file.rooms();
-        case reg::SubjectKind::Situation:
-            return subjectsOf(file.situations, group.kind,
-                              kind == RecordKind::WarningNotice || kind == RecordKind::ReportableEntry);
-        case reg::SubjectKind::Visit:
-        case reg::SubjectKind::Installation:
-            break;
-    }
-    return {reg::subject(file.visit.id)};
-}
-
-void checkOne(const Check& check, const Requirement& wanted, const reg::SubjectRef& on,
-              std::vector<Missing>& missing) {
-    if (check.has(wanted, on)) {
-        return;
-    }
-    const reg::Entry* entry = wanted.item ? check.file.find(on, *wanted.item) : nullptr;
-    // These two are never empty: missing, they were typed so that they can't be read.
-    const bool typed = (entry != nullptr && !isBlank(entry->text)) || wanted.field == Field::PipeOrder ||
-                       wanted.field == Field::VisitDate;
-    missing.push_back({wanted.item, wanted.field, on, std::string(wanted.source), typed});
-}
-
 }  // namespace
 
 bool isAsked(const Requirement& wanted, const reg::SubjectRef& on, const reg::VisitFile& file,
              const std::vector<judging::Judged>& findings) {
-    return Check{file, findings}.applies(wanted.when, on);
+    return Check{file, findings}.applies(wanted, on);
 }
 
-std::vector<Missing> missingFor(RecordKind kind, const reg::VisitFile& file,
-                                const std::vector<judging::Judged>& findings) {
-    const Check check{file, findings};
-    const auto wanted = requirementsOf(kind);
-    std::vector<Missing> missing;
-    for (auto first = wanted.begin(); first != wanted.end();) {
-        const auto group = groupOf(*first);
-        const auto last =
-            std::find_if_not(first, wanted.end(), [&](const Requirement& w) { return groupOf(w) == group; });
-        for (const auto& on : asked(group, kind, file)) {
-            std::for_each(first, last, [&](const Requirement& one) {
-                const bool installation = askedOf(one) == reg::SubjectKind::Installation;
-                checkOne(check, one, installation ? reg::subject(file.installation.id) : on, missing);
-            });
-        }
-        first = last;
-    }
-    return missing;
+bool isMet(const Requirement& wanted, const reg::SubjectRef& on, const reg::VisitFile& file,
+           const std::vector<judging::Judged>& findings) {
+    return Check{file, findings}.has(wanted, on);
 }
 
 }  // namespace hearth::record

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/record/kind.h"
 
+#include "core/register/appliance_kinds.h"
+
 #include <algorithm>
 #include <array>
 #include <cstddef>
@@ -98,7 +100,11 @@ Outcome declared(const reg::VisitFile& file, const reg::Appliance& appliance) {
 
 Outcome outcomeOfAppliances(RecordKind kind, const VisitFile& file,
                             const std::vector<judging::Judged>& findings) {
-    const auto appliances = appliancesFor(kind, file);
+    auto appliances = appliancesFor(kind, file);
+    // What is noted beside the gas work makes no outcome, unless its engineer declared something of it.
+    std::erase_if(appliances, [&](const reg::Appliance& one) {
+        return !reg::isGasAppliance(one.kind) && file.choiceOf(reg::subject(one.id), Item::SafeToUse).empty();
+    });
     if (appliances.empty()) {
         return Outcome::NoVerdict;
     }

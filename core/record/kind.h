@@ -108,7 +108,7 @@ enum class When {
     PurgedToFlame,    // it was purged, and there are appliances to burn the gas
     ElectronicGauge,  // the gauge is electronic
     // of an appliance
-    Seen,            // inspected or looked at
+    Seen,            // inspected or looked at, or found capped
     Inspected,       // inspected, not only looked at
     NotInspected,    // neither
     Unpressured,     // inspected, and neither operating pressure nor heat input was read
@@ -143,6 +143,9 @@ struct Requirement {
     When when = When::Always;
 };
 [[nodiscard]] std::span<const Requirement> requirementsOf(RecordKind kind);
+/// What only some kinds of appliance are asked beside it (a vehicle's cylinders, a kitchen's interlock, how
+/// it is capped). Blank forms have no place for it.
+[[nodiscard]] std::span<const Requirement> requirementsOfSomeKinds(RecordKind kind);
 /// Whether a requirement is asked of that subject as the visit stands: what it depends on holds. What may be
 /// left out is asked of nobody.
 [[nodiscard]] bool isAsked(const Requirement& wanted, const reg::SubjectRef& on, const reg::VisitFile& file,

@@ -3,7 +3,7 @@
 
 #include "core/record/kind.h"
 
-/// What each kind wants, as tables. Only requirementsOf() is for others.
+/// What each kind wants, as tables. Only what kind.h declares is for others.
 namespace hearth::record {
 
 [[nodiscard]] constexpr Requirement wantedField(Field field, std::string_view source,
@@ -15,6 +15,10 @@ namespace hearth::record {
     return {item, std::nullopt, source, when};
 }
 
+// checking.cpp
+/// Whether what is wanted of that subject is there and readable, or isn't asked of it.
+[[nodiscard]] bool isMet(const Requirement& wanted, const reg::SubjectRef& on, const reg::VisitFile& file,
+                         const std::vector<judging::Judged>& findings);
 // requirements_safety.cpp
 [[nodiscard]] std::span<const Requirement> landlordRequirements();
 [[nodiscard]] std::span<const Requirement> ownerRequirements();

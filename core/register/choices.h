@@ -184,6 +184,22 @@ inline constexpr std::string_view kConstruction = "construction";
 inline constexpr std::string_view kManner = "manner_of_installation";
 inline constexpr std::string_view kModification = "modification";
 inline constexpr std::string_view kServicing = "servicing";
+// Of kinds of appliance that have items of their own.
+inline constexpr std::string_view kLeisureVehicle = "leisure_vehicle";
+inline constexpr std::string_view kBoat = "boat";
+inline constexpr std::string_view kCatering = "catering";
+inline constexpr std::string_view kUnventedCylinder = "unvented_cylinder";
+inline constexpr std::string_view kDecommissioned = "decommissioned";
+inline constexpr std::string_view kLet = "let";
+inline constexpr std::string_view kPrivateUse = "private";
+inline constexpr std::string_view kNoBubbles = "no_bubbles";
+inline constexpr std::string_view kBubbles = "bubbles";
+inline constexpr std::string_view kByFlow = "by_flow";
+inline constexpr std::string_view kByPressure = "by_pressure";
+inline constexpr std::string_view kByCarbonDioxide = "by_carbon_dioxide";
+inline constexpr std::string_view kSealedFitting = "sealed_fitting";
+inline constexpr std::string_view kValveOnly = "valve_only";
+inline constexpr std::string_view kNotSeen = "not_seen";
 // End of those.
 }  // namespace choice
 

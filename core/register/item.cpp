@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/register/item.h"
 
+#include "core/register/kind_items.h"
 #include "core/register/visit_items.h"
 #include "core/register/work_items.h"
 
@@ -120,6 +121,7 @@ std::span<const ItemInfo> itemCatalogue() {
         std::vector<ItemInfo> all(kCatalogue.begin(), kCatalogue.end());
         all.insert(all.end(), workItems().begin(), workItems().end());
         all.insert(all.end(), visitItems().begin(), visitItems().end());
+        all.insert(all.end(), kindItems().begin(), kindItems().end());
         return all;
     }();
     return kAll;

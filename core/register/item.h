@@ -427,6 +427,48 @@ enum class Item {
     SituationReportReference,
     SituationWorkBy,
     SituationPersons,
+    // --- of kinds of appliance that have items of their own (kind_items.cpp)
+    // appliance: the LPG system of a leisure vehicle or a boat
+    LpgDataBadge,   // year and standard
+    LpgUnitNumber,  // serial, pitch, berth or hull number
+    LpgUse,         // let / private
+    LpgCylinders,   // type and size
+    LpgCylinderPlace,
+    LpgCylindersSecured,
+    LpgRegulator,
+    LpgRegulatorDate,
+    LpgHoseDates,
+    LpgShutOffs,  // over-pressure and under-pressure
+    LpgLockUp,
+    LpgBubbleTester,
+    LpgVentilation,
+    LpgVentHigh,
+    LpgVentLow,
+    LpgDrains,  // drain and bilge openings
+    // appliance: catering
+    CateringInterlock,  // by flow / pressure / CO2 / none
+    CateringInterlockProved,
+    CateringShutOff,
+    CateringGasProving,
+    CateringExtract,
+    CateringMakeUpAir,
+    CateringCo2Place,
+    CateringCo2Start,
+    CateringCo2End,
+    CateringCo,
+    // appliance: an unvented cylinder, noted only
+    UnventedCapacity,
+    UnventedExpansion,
+    UnventedRelief,
+    UnventedPressureValves,
+    UnventedDischarge1,
+    UnventedDischarge2,
+    UnventedCompetence,
+    // appliance: decommissioned and capped
+    CappedHow,  // sealed with a fitting / by a valve only / not seen
+    CappedWhere,
+    CappedProved,
+    CappedLabel,
     // --- end
 };
 

@@ -16,7 +16,7 @@ constexpr std::array kGasOnArrival{Choice{choice::kGasOn},        Choice{choice:
                                    Choice{choice::kCapped},       Choice{choice::kNoCredit},
                                    Choice{choice::kMeterRemoved}, Choice{choice::kPremisesEmpty}};
 constexpr std::array kInspected{Choice{choice::kInspected}, Choice{choice::kVisualOnly},
-                                Choice{choice::kNotInspected}};
+                                Choice{choice::kNotInspected}, Choice{choice::kDecommissioned}};
 constexpr std::array kFlueHidden{Choice{choice::kNotHidden}, Choice{choice::kHatchesAll},
                                  Choice{choice::kHatchesSome}, Choice{choice::kNoHatches},
                                  Choice{choice::kNotApplicable}};

@@ -48,6 +48,10 @@ constexpr std::array kApplianceKinds{Choice{choice::kCondensingBoiler},
                                      Choice{choice::kDecorativeFire},
                                      Choice{choice::kCabinetHeater},
                                      Choice{choice::kTumbleDryer},
+                                     Choice{choice::kCatering},
+                                     Choice{choice::kLeisureVehicle},
+                                     Choice{choice::kBoat},
+                                     Choice{choice::kUnventedCylinder},
                                      Choice{choice::kOther}};
 constexpr std::array kFlues{Choice{choice::kRoomSealed}, Choice{choice::kOpenFlued},
                             Choice{choice::kFlueless}};

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/register/choices.h"
 #include "core/store/bin_repository.h"
 #include "core/store/due_facts.h"
 
@@ -128,7 +129,9 @@ class FactsReader {
 
     void readAppliances() {
         const std::string columns = "SELECT a.installation, a.id, a.owner, a.installed_on, a.removed_on ";
-        const std::string standing = notInBin("a.id") + " AND " + notInBin("a.installation");
+        // An unvented cylinder is noted beside the gas work: no gas check of it falls due.
+        const std::string standing = notInBin("a.id") + " AND " + notInBin("a.installation") +
+                                     " AND a.kind <> '" + std::string(reg::choice::kUnventedCylinder) + "'";
         if (m_only) {
             m_db.query(columns +
                            "FROM installations AS i JOIN appliances AS a ON a.installation = i.id WHERE " +

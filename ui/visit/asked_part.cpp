@@ -39,10 +39,10 @@ int spanOf(Item item) {
 }  // namespace
 
 AskedPart::AskedPart(const SheetContext& context, const PartRef& ref, QWidget* parent)
-    : PartView(context, ref, parent), m_asked(itemsAskedOf(subject().kind, context.model.file())) {}
+    : PartView(context, ref, parent), m_asked(itemsAskedOf(subject(), context.model.file())) {}
 
 bool AskedPart::isUpToDate() const {
-    const auto now = itemsAskedOf(subject().kind, model().file());
+    const auto now = itemsAskedOf(subject(), model().file());
     const bool hasAll = std::all_of(now.begin(), now.end(), [&](Item item) {
         return std::binary_search(m_asked.begin(), m_asked.end(), item) ||
                find({item, std::nullopt, subject()}) != nullptr || !isInGroups(item);

@@ -14,6 +14,20 @@ namespace {
 constexpr std::array kSeeIt{Item::ApplianceInspected, Item::NotInspectedWhy,  Item::CheckedOn,
                             Item::LastCheckCounted,   Item::NewOrReplacement, Item::ServiceKind,
                             Item::ServiceSymptoms};
+constexpr std::array kCappedSeen{Item::CappedHow, Item::CappedWhere, Item::CappedProved, Item::CappedLabel};
+constexpr std::array kLpgSystem{
+    Item::LpgDataBadge,     Item::LpgUnitNumber,       Item::LpgUse,       Item::LpgCylinders,
+    Item::LpgCylinderPlace, Item::LpgCylindersSecured, Item::LpgRegulator, Item::LpgRegulatorDate,
+    Item::LpgHoseDates,     Item::LpgShutOffs,         Item::LpgLockUp,    Item::LpgBubbleTester,
+    Item::LpgVentilation,   Item::LpgVentHigh,         Item::LpgVentLow,   Item::LpgDrains};
+constexpr std::array kKitchen{Item::CateringInterlock, Item::CateringInterlockProved,
+                              Item::CateringShutOff,   Item::CateringGasProving,
+                              Item::CateringExtract,   Item::CateringMakeUpAir,
+                              Item::CateringCo2Place,  Item::CateringCo2Start,
+                              Item::CateringCo2End,    Item::CateringCo};
+constexpr std::array kCylinder{
+    Item::UnventedCapacity,   Item::UnventedExpansion,  Item::UnventedRelief,    Item::UnventedPressureValves,
+    Item::UnventedDischarge1, Item::UnventedDischarge2, Item::UnventedCompetence};
 constexpr std::array kPlace{Item::LocationSeen, Item::StabilitySeen, Item::ClearancesSeen, Item::DistressSeen,
                             Item::ConnectionSeen};
 constexpr std::array kFlueAndAir{
@@ -48,6 +62,10 @@ constexpr std::array kComesOfIt{Item::DefectsFound, Item::DefectsText, Item::Act
                                 Item::ActionOn,     Item::ActionBy,    Item::SafeToUse};
 constexpr std::array kApplianceGroups{
     ItemGroup{"", kSeeIt},
+    ItemGroup{QT_TRANSLATE_NOOP("hearth::ui::visit::AskedPart", "How it is capped"), kCappedSeen},
+    ItemGroup{QT_TRANSLATE_NOOP("hearth::ui::visit::AskedPart", "The LPG system"), kLpgSystem},
+    ItemGroup{QT_TRANSLATE_NOOP("hearth::ui::visit::AskedPart", "The kitchen"), kKitchen},
+    ItemGroup{QT_TRANSLATE_NOOP("hearth::ui::visit::AskedPart", "The cylinder, noted only"), kCylinder},
     ItemGroup{QT_TRANSLATE_NOOP("hearth::ui::visit::AskedPart", "Where it stands"), kPlace},
     ItemGroup{QT_TRANSLATE_NOOP("hearth::ui::visit::AskedPart", "Flue and air"), kFlueAndAir},
     ItemGroup{QT_TRANSLATE_NOOP("hearth::ui::visit::AskedPart", "Gas"), kGas},

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/register/appliance_kinds.h"
 #include "ui/input/item_editor.h"
 #include "ui/look/look.h"
 #include "ui/shell/attachments_part.h"
@@ -42,6 +43,8 @@ class AppliancePart : public AskedPart {
     void showKnown();
     [[nodiscard]] QString regulation26() const;
     [[nodiscard]] QString aboutIt() const;
+    /// Its kind has a flame of its own, and it is not capped.
+    [[nodiscard]] bool burns() const;
     [[nodiscard]] reg::ApplianceId id() const { return {subject().id}; }
 
     QString m_builtName;                         // as it stands in the fields' names
@@ -103,6 +106,9 @@ void AppliancePart::addRateClock() {
 }
 
 bool AppliancePart::toggleClock() {
+    if (!burns()) {
+        return false;
+    }
     m_rate->toggle();
     return true;
 }
@@ -133,11 +139,19 @@ void AppliancePart::showKnown() {
     for (const SheetField* field : fields()) {
         if (!field->key().item) {
             const bool asked = std::find(m_askedOfIt.begin(), m_askedOfIt.end(), field) != m_askedOfIt.end();
-            field->editor()->setVisible(asked || showsAll());
+            const bool meant = field->key().field != Field::ApplianceFlue || burns();
+            field->editor()->setVisible(meant && (asked || showsAll()));
         }
     }
     setTitle(subjectName(subject(), model().file(), words()));
     setSubtitle(aboutIt());
+}
+
+bool AppliancePart::burns() const {
+    const auto& all = model().file().appliances;
+    const auto at =
+        std::find_if(all.begin(), all.end(), [&](const reg::Appliance& one) { return one.id == id(); });
+    return at != all.end() && reg::burnsGas(at->kind) && !reg::isCapped(model().file(), subject());
 }
 
 QString AppliancePart::aboutIt() const {
@@ -183,6 +197,7 @@ QString AppliancePart::regulation26() const {
 void AppliancePart::refresh() {
     AskedPart::refresh();
     showKnown();
+    m_rate->setVisible(burns());
     m_regulation26->setText(regulation26());
     m_regulation26->setVisible(!m_regulation26->text().isEmpty());
     m_combustion->show(words::combustionPlots({model().file(), model().findings(), words()}, id()));

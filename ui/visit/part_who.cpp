@@ -72,7 +72,7 @@ bool WhoPart::isShown(const FieldKey& key) const {
     if (!isInstrument) {
         return PartView::isShown(key);
     }
-    const auto asked = itemsAskedOf(reg::SubjectKind::Visit, model().file());
+    const auto asked = itemsAskedOf(reg::subject(model().file().visit.id), model().file());
     return std::binary_search(asked.begin(), asked.end(), *key.item);
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/visit/wanted.h"
 
+#include "core/register/appliance_kinds.h"
 #include "core/rulebook/standard.h"
 
 #include <algorithm>
@@ -48,6 +49,13 @@ bool speaksOf(RecordKind kind, const reg::SubjectRef& appliance, const reg::Visi
 /// Which readings of an inspected appliance are offered before anybody asks for more: those that most
 /// appliances give. A flueless one has no flue gas to read.
 bool isOfferedFirst(Item item, const reg::SubjectRef& subject, const reg::VisitFile& file) {
+    if (reg::isOfSomeKinds(item)) {
+        const auto seen = file.choiceOf(subject, Item::ApplianceInspected);
+        return !seen.empty() && seen != reg::choice::kNotInspected;
+    }
+    if (item == Item::SafeToUse) {
+        return reg::isCapped(file, subject);
+    }
     if (subject.kind != reg::SubjectKind::Appliance ||
         file.choiceOf(subject, Item::ApplianceInspected) != reg::choice::kInspected) {
         return false;
@@ -72,6 +80,32 @@ bool isOfferedFirst(Item item, const reg::SubjectRef& subject, const reg::VisitF
     }
 }
 
+/// Of what is capped its engineer may still declare whether it is
+/// safe to use, though no record waits for it.
+bool mayBeDeclared(Item item, const reg::SubjectRef& subject, const reg::VisitFile& file) {
+    return item == Item::SafeToUse && reg::isCapped(file, subject);
+}
+
+/// What a kind of record asks, of every appliance and of some.
+template <class Do>
+void eachRequirement(RecordKind kind, const Do& perform) {
+    for (const record::Requirement& wanted : record::requirementsOf(kind)) {
+        perform(wanted);
+    }
+    for (const record::Requirement& wanted : record::requirementsOfSomeKinds(kind)) {
+        perform(wanted);
+    }
+}
+
+/// Now, or once it is capped: such fields come and go without the part being made anew.
+bool couldBeAsked(Item item, const reg::SubjectRef& subject, const reg::VisitFile& file) {
+    const auto found =
+        std::find_if(file.appliances.begin(), file.appliances.end(),
+                     [&](const reg::Appliance& one) { return reg::subject(one.id) == subject; });
+    return found == file.appliances.end() || reg::canBeAsked(item, found->kind, false) ||
+           reg::canBeAsked(item, found->kind, true);
+}
+
 /// Beyond the tightness test everything follows from the records that the visit can issue.
 bool followsKinds(Item item) {
     const auto subject = reg::infoOf(item).subject;
@@ -92,40 +126,44 @@ bool isBeforeTest(Item item, const reg::VisitFile& file) {
 Asking askingOf(Item item, const reg::SubjectRef& subject, const reg::VisitFile& file,
                 const std::vector<Judged>& findings) {
     Asking asking = Asking::Not;
+    if (!reg::canBeAsked(item, subject, file)) {
+        return asking;
+    }
     for (const RecordKind kind : record::kindsOf(file)) {
-        for (const record::Requirement& wanted : record::requirementsOf(kind)) {
+        eachRequirement(kind, [&](const record::Requirement& wanted) {
             const bool isMeant =
                 wanted.item == item && (subject.kind != reg::SubjectKind::Appliance || opensWork(item) ||
                                         item == Item::ApplianceInspected || speaksOf(kind, subject, file));
             if (isMeant && record::isAsked(wanted, subject, file, findings)) {
-                return Asking::Asked;
-            }
-            if (isMeant && wanted.when == record::When::WhenTyped) {
+                asking = Asking::Asked;
+            } else if (isMeant && asking == Asking::Not &&
+                       (wanted.when == record::When::WhenTyped || mayBeDeclared(item, subject, file))) {
                 asking = Asking::MayBeLeftOut;
             }
-        }
+        });
     }
     return asking;
 }
 
-std::vector<Item> itemsAskedOf(reg::SubjectKind kind, const reg::VisitFile& file) {
+std::vector<Item> itemsAskedOf(const reg::SubjectRef& subject, const reg::VisitFile& file) {
     std::vector<Item> items;
     const auto put = [&](Item item) {
-        if (reg::infoOf(item).subject == kind) {
+        if (reg::infoOf(item).subject == subject.kind && couldBeAsked(item, subject, file)) {
             items.push_back(item);
         }
     };
     // What is answered of an unsafe situation decides which of its records are owed.
     const auto owed = record::kindsOf(file);
     const auto every = record::allKinds();
-    const auto kinds =
-        kind == reg::SubjectKind::Situation ? std::vector<RecordKind>(every.begin(), every.end()) : owed;
+    const auto kinds = subject.kind == reg::SubjectKind::Situation
+                           ? std::vector<RecordKind>(every.begin(), every.end())
+                           : owed;
     for (const RecordKind record : kinds) {
-        for (const record::Requirement& wanted : record::requirementsOf(record)) {
+        eachRequirement(record, [&](const record::Requirement& wanted) {
             if (wanted.item) {
                 put(*wanted.item);
             }
-        }
+        });
     }
     for (const reg::Entry& entry : file.entries) {
         put(entry.item);

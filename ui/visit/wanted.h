@@ -14,8 +14,9 @@ enum class Asking { Not, MayBeLeftOut, Asked };
 [[nodiscard]] Asking askingOf(reg::Item item, const reg::SubjectRef& subject, const reg::VisitFile& file,
                               const std::vector<judging::Judged>& findings);
 
-/// The items of a kind of subject that those records ask about at all, or of which something was entered.
-[[nodiscard]] std::vector<reg::Item> itemsAskedOf(reg::SubjectKind kind, const reg::VisitFile& file);
+/// The items that those records ask of such a subject at all, or of which something was entered. Of an
+/// appliance those that its kind can be asked.
+[[nodiscard]] std::vector<reg::Item> itemsAskedOf(const reg::SubjectRef& subject, const reg::VisitFile& file);
 
 /// Whether what a record misses is kept away from the sheet: at the premises, or under Firm.
 [[nodiscard]] bool isKeptAtPremises(const record::Missing& missing);

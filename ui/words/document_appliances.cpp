@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/register/appliance_kinds.h"
 #include "ui/words/document_parts.h"
 
 #include <QStringList>
@@ -183,6 +184,10 @@ Statement safeStatement(const DocumentPage& page, const reg::SubjectRef& on) {
     } else {
         statement.outcome = Outcome::NoVerdict;
         statement.text = page.text(QT_TRANSLATE_NOOP("Words", "— not declared"));
+    }
+    if (reg::isCapped(page.file(), on)) {
+        statement.details.push_back(page.text(QT_TRANSLATE_NOOP(
+            "Words", "Decommissioned and capped: it cannot be used, and nothing was measured of it.")));
     }
     if (looked) {
         statement.details.push_back(page.text(QT_TRANSLATE_NOOP(
@@ -451,7 +456,12 @@ record::FieldGrid applianceGrid(const DocumentPage& page, const reg::Appliance& 
 
 record::Statements declarations(const DocumentPage& page, const reg::Appliance& appliance) {
     const auto on = reg::subject(appliance.id);
-    return {{}, {defectStatement(page, on), actionStatement(page, on), safeStatement(page, on)}};
+    record::Statements said{{}, {defectStatement(page, on), actionStatement(page, on)}};
+    // Of what is noted beside the gas work nothing is declared, unless its engineer did so all the same.
+    if (reg::isGasAppliance(appliance.kind) || page.has(on, Item::SafeToUse)) {
+        said.statements.push_back(safeStatement(page, on));
+    }
+    return said;
 }
 
 Table matterTable(const DocumentPage& page, const reg::Appliance& appliance) {

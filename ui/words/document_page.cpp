@@ -216,7 +216,9 @@ QString DocumentPage::reasonForAbsence(const reg::SubjectRef& on, Item item) con
     }
     if (on.kind == reg::SubjectKind::Appliance) {
         const auto seen = file().choiceOf(on, Item::ApplianceInspected);
-        return seen == choice::kVisualOnly     ? say(QT_TRANSLATE_NOOP("Words", "visual check only"))
+        return seen == choice::kVisualOnly ? say(QT_TRANSLATE_NOOP("Words", "visual check only"))
+               : seen == choice::kDecommissioned
+                   ? say(QT_TRANSLATE_NOOP("Words", "decommissioned and capped"))
                : seen == choice::kNotInspected ? say(QT_TRANSLATE_NOOP("Words", "not inspected"))
                                                : say(QT_TRANSLATE_NOOP("Words", "not entered"));
     }

@@ -38,6 +38,16 @@ enum class Telling { BesideTable, InFull };
                                               Telling told);
 [[nodiscard]] record::Statements declarations(const DocumentPage& page, const reg::Appliance& appliance);
 [[nodiscard]] record::Table matterTable(const DocumentPage& page, const reg::Appliance& appliance);
+// document_of_its_kind.cpp
+/// It has a flame of its own and is not capped: flue, air and combustion are spoken of.
+[[nodiscard]] bool isBurning(const DocumentPage& page, const reg::Appliance& appliance);
+/// Of these items those that the appliance's kind can be asked, and what was entered all the same.
+[[nodiscard]] std::vector<reg::Item> thoseOfKind(const DocumentPage& page, const reg::SubjectRef& on,
+                                                 std::span<const reg::Item> items);
+/// What only its kind is asked (a vehicle's cylinders, a kitchen's interlock), or how it is capped; no block
+/// where there is nothing of it.
+void addOfItsKind(const DocumentPage& page, const reg::Appliance& appliance, Blocks& blocks);
+// document_appliances.cpp
 void addReadings(const DocumentPage& page, const reg::Appliance& appliance, Blocks& blocks);
 // document_safety.cpp
 void addSafetyRecord(const DocumentPage& page, Blocks& blocks);

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/record/check_dates.h"
+#include "core/register/appliance_kinds.h"
 #include "ui/words/document_parts.h"
 #include "ui/words/kept_words.h"
 
@@ -57,6 +58,9 @@ QString nextText(const DocumentPage& page, const record::CheckDates& dates) {
 }
 
 const char* noDueReason(const reg::Appliance& appliance) {
+    if (!reg::isGasAppliance(appliance.kind)) {
+        return QT_TRANSLATE_NOOP("Words", "noted only");
+    }
     return appliance.owner == reg::Owner::Tenant ? QT_TRANSLATE_NOOP("Words", "tenant’s own")
                                                  : QT_TRANSLATE_NOOP("Words", "not known");
 }
@@ -147,14 +151,19 @@ void addAppliance(const DocumentPage& page, const reg::Appliance& appliance, Blo
         return;
     }
     blocks.emplace_back(declarations(page, appliance));
-    blocks.emplace_back(matterTable(page, appliance));
+    addOfItsKind(page, appliance, blocks);
+    if (isBurning(page, appliance)) {
+        blocks.emplace_back(matterTable(page, appliance));
+    }
     addReadings(page, appliance, blocks);
     if (page.file().choiceOf(on, Item::ApplianceInspected) == choice::kInspected) {
-        auto grid = gridOf(page, on, {}, kLookedAt);
+        auto grid = gridOf(page, on, {}, thoseOfKind(page, on, kLookedAt));
         for (const Item item : kLookedAtFurther) {
             page.addIfGiven(grid, on, item);
         }
-        blocks.emplace_back(std::move(grid));
+        if (!grid.fields.empty()) {
+            blocks.emplace_back(std::move(grid));
+        }
     } else {
         addGiven(page, on, {}, kLookedAt, blocks);
     }

@@ -61,8 +61,23 @@ void addPart(const DocumentPage& page, const reg::SubjectRef& on, const char* ti
 
 constexpr std::array<Item, 0> kNothingFurther{};
 
+/// What has no flame, or is capped: what was done and seen of it, without flue, rate and combustion.
+void addFlameless(const DocumentPage& page, const reg::Appliance& appliance, std::span<const Item> told,
+                  Blocks& blocks) {
+    const auto on = reg::subject(appliance.id);
+    blocks.emplace_back(applianceGrid(page, appliance, Telling::InFull));
+    blocks.emplace_back(declarations(page, appliance));
+    addGiven(page, on, {}, told, blocks);
+    addOfItsKind(page, appliance, blocks);
+    addReadings(page, appliance, blocks);
+}
+
 void addCommissioned(const DocumentPage& page, const reg::Appliance& appliance, Blocks& blocks) {
     const auto on = reg::subject(appliance.id);
+    if (!isBurning(page, appliance)) {
+        addFlameless(page, appliance, kWhatWork, blocks);
+        return;
+    }
     blocks.emplace_back(applianceGrid(page, appliance, Telling::InFull));
     blocks.emplace_back(declarations(page, appliance));
     blocks.emplace_back(gridOf(page, on, {}, kWhatWork));
@@ -84,6 +99,7 @@ void addCommissioned(const DocumentPage& page, const reg::Appliance& appliance, 
              blocks);
     addPart(page, on, QT_TRANSLATE_NOOP("Words", "Safety devices and flame"), kSafety, kNothingFurther,
             blocks);
+    addOfItsKind(page, appliance, blocks);
     blocks.emplace_back(matterTable(page, appliance));
 }
 
@@ -97,6 +113,13 @@ record::Paragraph tasks(const DocumentPage& page, const reg::SubjectRef& on) {
 
 void addServiced(const DocumentPage& page, const reg::Appliance& appliance, Blocks& blocks) {
     const auto on = reg::subject(appliance.id);
+    if (!isBurning(page, appliance)) {
+        std::vector<Item> told(kServiceWhat.begin(), kServiceWhat.end());
+        told.insert(told.end(), kServiceTold.begin(), kServiceTold.end());
+        addFlameless(page, appliance, told, blocks);
+        blocks.emplace_back(tasks(page, on));
+        return;
+    }
     blocks.emplace_back(applianceGrid(page, appliance, Telling::InFull));
     blocks.emplace_back(declarations(page, appliance));
     auto what = gridOf(page, on, {}, kServiceWhat);
@@ -108,6 +131,7 @@ void addServiced(const DocumentPage& page, const reg::Appliance& appliance, Bloc
     addGiven(page, on, page.text(QT_TRANSLATE_NOOP("Words", "Gas and rate")), kServiceRead, blocks);
     addReadings(page, appliance, blocks);
     addPart(page, on, QT_TRANSLATE_NOOP("Words", "Looked at"), kServiceSeen, kServiceSeenFurther, blocks);
+    addOfItsKind(page, appliance, blocks);
     blocks.emplace_back(matterTable(page, appliance));
 }
 

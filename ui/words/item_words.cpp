@@ -95,7 +95,7 @@ const ItemText& textOfItem(Item item) {
     if (const auto* found = std::find_if(kItems.begin(), kItems.end(), isIt); found != kItems.end()) {
         return *found;
     }
-    for (const auto others : {workItemTexts(), visitItemTexts()}) {
+    for (const auto others : {workItemTexts(), visitItemTexts(), kindItemTexts()}) {
         if (const auto found = std::find_if(others.begin(), others.end(), isIt); found != others.end()) {
             return *found;
         }
@@ -287,6 +287,22 @@ constexpr std::array kChoices{
     ChoiceText{choice::kManner, QT_TRANSLATE_NOOP("Words", "manner of installation")},
     ChoiceText{choice::kModification, QT_TRANSLATE_NOOP("Words", "modification")},
     ChoiceText{choice::kServicing, QT_TRANSLATE_NOOP("Words", "servicing")},
+    // of kinds of appliance that have items of their own
+    ChoiceText{choice::kLeisureVehicle, QT_TRANSLATE_NOOP("Words", "leisure vehicle, its LPG system")},
+    ChoiceText{choice::kBoat, QT_TRANSLATE_NOOP("Words", "boat, its LPG system")},
+    ChoiceText{choice::kCatering, QT_TRANSLATE_NOOP("Words", "catering appliance")},
+    ChoiceText{choice::kUnventedCylinder, QT_TRANSLATE_NOOP("Words", "unvented cylinder, noted only")},
+    ChoiceText{choice::kDecommissioned, QT_TRANSLATE_NOOP("Words", "decommissioned and capped")},
+    ChoiceText{choice::kLet, QT_TRANSLATE_NOOP("Words", "let")},
+    ChoiceText{choice::kPrivateUse, QT_TRANSLATE_NOOP("Words", "privately")},
+    ChoiceText{choice::kNoBubbles, QT_TRANSLATE_NOOP("Words", "no bubbles")},
+    ChoiceText{choice::kBubbles, QT_TRANSLATE_NOOP("Words", "bubbles: it leaks")},
+    ChoiceText{choice::kByFlow, QT_TRANSLATE_NOOP("Words", "by air flow")},
+    ChoiceText{choice::kByPressure, QT_TRANSLATE_NOOP("Words", "by air pressure")},
+    ChoiceText{choice::kByCarbonDioxide, QT_TRANSLATE_NOOP("Words", "by CO₂")},
+    ChoiceText{choice::kSealedFitting, QT_TRANSLATE_NOOP("Words", "with an appropriate fitting")},
+    ChoiceText{choice::kValveOnly, QT_TRANSLATE_NOOP("Words", "shut at a valve only")},
+    ChoiceText{choice::kNotSeen, QT_TRANSLATE_NOOP("Words", "could not be seen")},
 };
 
 /// What is looked at beside the law's own matters: its answers end with "not checked".

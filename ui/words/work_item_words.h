@@ -20,5 +20,7 @@ struct ItemText {
 [[nodiscard]] std::span<const ItemText> workItemTexts();
 /// What a visit asks beyond the pipework.
 [[nodiscard]] std::span<const ItemText> visitItemTexts();
+/// What only some kinds of appliance are asked.
+[[nodiscard]] std::span<const ItemText> kindItemTexts();
 
 }  // namespace hearth::ui::words

@@ -97,6 +97,20 @@ TEST_F(CompetenceOfAVisit, OneThatRanOutIsTold) {
     EXPECT_EQ(doubt(fire), std::nullopt) << "renewed";
 }
 
+// COMCAT and CCLP1: common practice, no source.
+TEST_F(CompetenceOfAVisit, KitchensBoatsAndVehiclesAskForTheirOwn) {
+    const auto kitchen = workOn(reg::choice::kCatering);
+    const auto boat = workOn(reg::choice::kBoat);
+    const auto cylinder = workOn(reg::choice::kUnventedCylinder);
+    EXPECT_EQ(doubt(kitchen), Doubt({Say::CategoryNotHeld, Outcome::LookAgain}));
+    EXPECT_EQ(doubt(boat), Doubt({Say::CategoryNotHeld, Outcome::LookAgain}));
+    EXPECT_EQ(doubt(cylinder), std::nullopt) << "no gas work";
+    hold("COMCAT3 catering", "2029-01-01");
+    hold("CCLP1 boats", "2029-01-01");
+    EXPECT_EQ(doubt(kitchen), std::nullopt);
+    EXPECT_EQ(doubt(boat), std::nullopt);
+}
+
 TEST_F(CompetenceOfAVisit, ABackBoilerWithItsFireAsksForBoth) {
     const auto both = workOn(reg::choice::kBackBoilerFire);
     hold("CENWAT", "2030-01-01");

@@ -18,7 +18,7 @@ TEST(ItemCatalogue, StandsInTheOrderOfTheEnumeration) {
         EXPECT_EQ(static_cast<std::size_t>(catalogue[i].item), i) << catalogue[i].code;
     }
     EXPECT_EQ(sheetItems().back().item, Item::ReceivedBy);
-    EXPECT_EQ(catalogue.back().item, Item::SituationPersons) << "the catalogue must end with the last item";
+    EXPECT_EQ(catalogue.back().item, Item::CappedLabel) << "the catalogue must end with the last item";
 }
 
 TEST(ItemCatalogue, GivesEachItemBackByItsCode) {

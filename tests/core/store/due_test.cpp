@@ -94,6 +94,12 @@ TEST_F(DueOfPremises, isThatOfTheEarliestApplianceAndSaysWhich) {
     valueOf(store->save(fire));
     EXPECT_EQ(file().line.deadline, day(2027, 4, 15));
     EXPECT_THAT(file().items, SizeIs(1));
+    // an unvented cylinder is noted beside the gas work
+    fire.removedOn.reset();
+    fire.kind = std::string(reg::choice::kUnventedCylinder);
+    valueOf(store->save(fire));
+    EXPECT_EQ(file().line.deadline, day(2027, 4, 15));
+    EXPECT_THAT(file().items, SizeIs(1));
     expectDerived();
 }
 
