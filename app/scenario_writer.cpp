@@ -117,7 +117,15 @@ class Writer {
                                                    : taken(m_store.addTest(visit, test.test.label));
             if (id) {
                 saveEntries(visit, test.entries, reg::subject(*id));
+                keepTrace(*id, test);
             }
+        }
+    }
+
+    void keepTrace(reg::TestId test, const exchange::PlannedTest& planned) {
+        if (planned.trace && m_done) {
+            const auto& [source, marks, trace] = *planned.trace;
+            static_cast<void>(taken(m_store.keepTrace({test, source, marks, trace, std::nullopt})));
         }
     }
 

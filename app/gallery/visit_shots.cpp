@@ -3,7 +3,13 @@
 #include "app/gallery/shots.h"
 #include "app/issue.h"
 #include "ui/visit/sheet.h"
+#include "ui/visit/sheet_model.h"
+#include "ui/visit/trace_area.h"
 #include "ui/visit/visits_place.h"
+
+#include <QApplication>
+#include <QScrollArea>
+#include <QScrollBar>
 
 #include <algorithm>
 #include <array>
@@ -32,6 +38,46 @@ constexpr std::array kPictures{
     Picture{"visit-unsafe-situation", RecordKind::WarningNotice, {PartKind::Situation, 0}},
     Picture{"visit-records-of-several-kinds", RecordKind::WarningNotice, {PartKind::Records}},
 };
+
+/// The demonstration's visit with traces: one test each.
+constexpr std::array kTraces{"visit-trace-cools", "visit-trace-leak-under-warming", "visit-trace-let-by",
+                             "visit-trace-stuck-gauge"};
+
+constexpr int kAbove = 70;  // pixels, for the heading
+
+void showTrace(Scene& scene, reg::VisitId visit, std::size_t test) {
+    scene.window.openVisit(visit);
+    auto* place = dynamic_cast<ui::visit::VisitsPlace*>(scene.window.placeInView());
+    if (place == nullptr || place->sheet() == nullptr) {
+        return;
+    }
+    auto* sheet = place->sheet();
+    sheet->goTo(PartRef{PartKind::Tightness, test});
+    QApplication::processEvents();
+    for (const auto* area : sheet->findChildren<ui::visit::TraceArea*>()) {
+        const auto& seen = area->seen();
+        if (seen && seen->test == place->model()->file().tests[test].id) {
+            auto* scroll = sheet->scroll();
+            scroll->verticalScrollBar()->setValue(area->mapTo(scroll->widget(), QPoint()).y() - kAbove);
+        }
+    }
+}
+
+Result<void> addTraceShots(const store::Store& store, std::vector<Shot>& shots) {
+    const auto visits = store.visits({});
+    for (std::size_t i = 0; visits && i < visits->size(); ++i) {
+        const auto visit = (*visits)[i].visit.id;
+        const auto file = store.visitFile(visit);
+        if (!file) {
+            return tl::unexpected(file.error());
+        }
+        for (std::size_t test = 0; file->traces.size() == kTraces.size() && test < kTraces.size(); ++test) {
+            shots.push_back({QString::fromLatin1(kTraces[test]),
+                             [visit, test](Scene& scene) { showTrace(scene, visit, test); }});
+        }
+    }
+    return visits ? Result<void>() : tl::unexpected(visits.error());
+}
 
 }  // namespace
 
@@ -62,6 +108,9 @@ Result<std::vector<Shot>> visitShotsOf(const store::Store& store) {
                              }});
             break;
         }
+    }
+    if (const auto added = addTraceShots(store, shots); !added) {
+        return tl::unexpected(added.error());
     }
     return shots;
 }

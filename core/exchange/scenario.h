@@ -6,6 +6,7 @@
 #include "core/register/visit_file.h"
 #include "core/rulebook/finding.h"
 #include "core/rulebook/rule_book.h"
+#include "core/tightness/trace.h"
 
 #include <functional>
 #include <optional>
@@ -24,8 +25,16 @@ struct ExpectedFinding {
     bool operator==(const ExpectedFinding&) const = default;
 };
 
+/// What a gauge saw of a test.
+struct PlannedTrace {
+    reg::TraceSource source;
+    reg::TraceMarks marks;
+    tightness::Trace trace;
+};
+
 struct PlannedTest {
     reg::Test test;
+    std::optional<PlannedTrace> trace;
     std::vector<reg::Entry> entries;  // of this test
     std::vector<ExpectedFinding> expected;
 };

@@ -31,6 +31,7 @@ class ScenarioReader {
     void readVisit(const JsonNode& node);
     void readSubjects(const JsonNode& node, PlannedVisit& planned);
     void readSituation(const JsonNode& node, PlannedVisit& planned);
+    [[nodiscard]] static PlannedTrace traceIn(const JsonNode& node, Instant began);
     [[nodiscard]] PlannedTest readTest(const JsonNode& node, const reg::Visit& visit, int position);
     [[nodiscard]] reg::Entry readEntry(const std::string& code, const JsonNode& node, const reg::Visit& visit,
                                        const reg::SubjectRef& on);

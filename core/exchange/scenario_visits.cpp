@@ -2,6 +2,7 @@
 #include "core/exchange/scenario_reader.h"
 
 #include <algorithm>
+#include <sstream>
 
 namespace hearth::exchange {
 
@@ -115,10 +116,38 @@ reg::Entry ScenarioReader::readEntry(const std::string& code, const JsonNode& no
     return entry;
 }
 
+/// Readings at even steps of time, in the unit of the gauge's step, between blanks.
+PlannedTrace ScenarioReader::traceIn(const JsonNode& node, Instant began) {
+    node.allowOnly({"source", "step", "every_ms", "marks", "readings"});
+    PlannedTrace planned;
+    planned.source.name = node.at("source").text();
+    planned.source.beganAt = began;
+    planned.source.resolution = typedIn(node.at("step"), quantity::UnitFamily::Pressure);
+    planned.marks = valueOf(reg::marksFromText(node.at("marks").text()), node.at("marks"));
+    const int every = node.at("every_ms").integer();
+    const auto readings = node.at("readings");
+    std::istringstream figures(readings.text());
+    int milliseconds = 0;
+    for (std::string figure; figures >> figure; milliseconds += every) {
+        const auto value = quantity::Decimal::parse(figure);
+        if (!value) {
+            readings.refuse("unreadable");
+        }
+        planned.trace.push_back(
+            {quantity::Duration(milliseconds / 1000.0, quantity::kSecond),
+             quantity::GaugePressure(value->toDouble(),
+                                     quantity::pressureUnit(planned.source.resolution.unit))});
+    }
+    return planned;
+}
+
 PlannedTest ScenarioReader::readTest(const JsonNode& node, const reg::Visit& visit, int position) {
-    node.allowOnly({"label", "entries", "expect"});
+    node.allowOnly({"label", "entries", "expect", "trace"});
     PlannedTest planned;
     planned.test = {reg::TestId{m_newId()}, visit.id, position, node.textOr("label")};
+    if (const auto trace = node.find("trace")) {
+        planned.trace = traceIn(*trace, visit.startedAt);
+    }
     for (const auto& [code, entry] : node.at("entries").members()) {
         planned.entries.push_back(readEntry(code, entry, visit, reg::subject(planned.test.id)));
     }

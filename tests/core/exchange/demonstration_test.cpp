@@ -3,6 +3,7 @@
 // scenario; here they are held against what judging says.
 #include "core/exchange/scenario.h"
 #include "core/judging/judge.h"
+#include "core/judging/trace_seen.h"
 #include "core/record/kind.h"
 #include "tests/core/exchange/counting_ids.h"
 #include "tests/support/files.h"
@@ -72,6 +73,35 @@ TEST_F(Demonstration, EveryOutcomeIsAsItsAuthorWorkedItOut) {
                 << planned.about;
         }
     }
+}
+
+// What each pipe is, is in resources/demo/make_traces.py, which steps them by the gas law.
+TEST_F(Demonstration, EachTraceIsToldForWhatItsPipeIs) {
+    using tightness::TraceSays;
+    std::map<std::string, TraceSays> expected{{"It cools", TraceSays::Cooling},
+                                              {"A small leak under warming", TraceSays::HiddenLeak},
+                                              {"Let-by", TraceSays::LetsBy},
+                                              {"A stuck gauge", TraceSays::StuckGauge}};
+    for (const auto& planned : s_scenario->visits) {
+        const auto file = s_scenario->fileOf(planned);
+        for (const auto& test : planned.tests) {
+            if (!test.trace) {
+                continue;
+            }
+            const auto& [source, marks, trace] = *test.trace;
+            const auto seen = judging::seenTrace(file, book, test.test.id, {source, marks, trace});
+            ASSERT_EQ(expected.count(test.test.label), 1U) << test.test.label;
+            EXPECT_EQ(static_cast<int>(seen.told.says), static_cast<int>(expected[test.test.label]))
+                << test.test.label;
+            expected.erase(test.test.label);
+            // The leak that the script made, at 20 mbar: 0.9 l/h.
+            if (test.test.label == "A small leak under warming") {
+                EXPECT_LT(seen.told.test->leak.least.in(quantity::kLitrePerHour), 0.95);
+                EXPECT_GT(seen.told.test->leak.most.in(quantity::kLitrePerHour), 0.9);
+            }
+        }
+    }
+    EXPECT_TRUE(expected.empty());
 }
 
 TEST_F(Demonstration, WhatIsToBeIssuedLacksNothingAndADraftDoes) {

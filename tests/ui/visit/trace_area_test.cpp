@@ -1,11 +1,17 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/visit/trace_area.h"
 
+#include "core/exchange/scenario.h"
+#include "core/store/record_traces.h"
+#include "tests/support/files.h"
 #include "tests/ui/visit/trace_bench.h"
 #include "ui/shell/line_list.h"
 #include "ui/shell/plot_view.h"
+#include "ui/words/document_words.h"
 
+#include <algorithm>
 #include <gtest/gtest.h>
+#include <map>
 
 namespace hearth::ui::visit {
 namespace {
@@ -162,6 +168,53 @@ TEST_F(TraceAreaTest, changesNothingOnAClosedVisit) {
     EXPECT_FALSE(m_bench.button("takeLoggersFile")->isEnabled());
     EXPECT_FALSE(m_bench.button("removeTrace")->isEnabled());
     EXPECT_FALSE(m_bench.button("confirmReading0")->isEnabled());
+}
+
+// What each pipe is, is in resources/demo/make_traces.py; each is told on the sheet and in the record.
+TEST_F(TraceAreaTest, tellsTheDemonstrationsTracesApartOnTheSheetAndInTheRecord) {
+    const auto scenario =
+        need(exchange::parseScenario(testing::readFile(HEARTH_SOURCE_DIR "/resources/demo/scenario.json"),
+                                     [this] { return m_bench.firm.store->newId(); }));
+    const std::map<std::string, std::string> meanings{
+        {"It cools", "The fall is what cooling explains"},
+        {"A small leak under warming", "A leak that warming hides"},
+        {"Let-by", "Rising while the valve was shut for let-by"},
+        {"A stuck gauge", "A stuck gauge: it stands still"}};
+    m_bench.enter(Item::TestVolumeTyped, "0.009386");
+    std::size_t told = 0;
+    for (const auto& planned : scenario.visits) {
+        for (const auto& test : planned.tests) {
+            if (!test.trace) {
+                continue;
+            }
+            ++told;
+            m_bench.area().setTrace(test.trace->trace, test.trace->source);
+            need(m_bench.area().keep());
+            need(m_bench.model().markTrace(m_bench.file().traces.front().id, test.trace->marks));
+            TraceBench::settle();
+            const auto& meaning = meanings.at(test.test.label);
+            EXPECT_EQ(m_bench.area().meaning().toStdString().substr(0, meaning.size()), meaning);
+            const auto traces =
+                need(store::tracesOf(*m_bench.firm.store, m_bench.file(), m_bench.model().book()));
+            const auto document = words::documentFor({record::RecordKind::TightnessAndPurge,
+                                                      m_bench.file(),
+                                                      m_bench.model().findings(),
+                                                      m_bench.model().volume(),
+                                                      m_bench.file().visit.date,
+                                                      {},
+                                                      {},
+                                                      nullptr,
+                                                      {},
+                                                      traces},
+                                                     QStringLiteral("en"));
+            const auto isSaid = [&](const record::Block& block) {
+                const auto* text = std::get_if<record::Paragraph>(&block);
+                return text != nullptr && text->text.rfind(meaning, 0) == 0;
+            };
+            EXPECT_EQ(std::count_if(document.blocks.begin(), document.blocks.end(), isSaid), 1) << meaning;
+        }
+    }
+    EXPECT_EQ(told, meanings.size());
 }
 
 }  // namespace
