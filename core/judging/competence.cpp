@@ -67,8 +67,15 @@ std::vector<std::string_view> wordsOf(std::string_view text) {
 /// What is doubted of one visit, in the order in which it is told.
 class CompetenceJudge {
   public:
-    CompetenceJudge(const reg::VisitFile& file, const std::vector<Competence>& held)
-        : m_file(file), m_held(held), m_on(file.visit.date), m_visit(reg::subject(file.visit.id)) {}
+    /// Of which appliances: those that something is said of, or every one that stands there.
+    enum class Reach { WorkedOn, Standing };
+
+    CompetenceJudge(const reg::VisitFile& file, const std::vector<Competence>& held, Reach reach)
+        : m_file(file),
+          m_held(held),
+          m_reach(reach),
+          m_on(file.visit.date),
+          m_visit(reg::subject(file.visit.id)) {}
 
     [[nodiscard]] std::vector<Judged> judge() && {
         if (m_file.engineer() == nullptr) {
@@ -77,7 +84,7 @@ class CompetenceJudge {
         judgeCard();
         judgeWork();
         for (const auto& appliance : m_file.appliances) {
-            if (m_file.hasEntries(reg::subject(appliance.id))) {
+            if (m_reach == Reach::Standing || m_file.hasEntries(reg::subject(appliance.id))) {
                 judgeAppliance(appliance);
             }
         }
@@ -102,6 +109,7 @@ class CompetenceJudge {
 
     const reg::VisitFile& m_file;
     const std::vector<Competence>& m_held;
+    Reach m_reach;
     calendar::Date m_on;
     reg::SubjectRef m_visit;
     std::vector<Judged> m_doubts;
@@ -235,7 +243,11 @@ std::vector<std::string_view> categoriesFor(std::string_view kind) {
 }
 
 std::vector<Judged> judgeCompetence(const reg::VisitFile& file, const std::vector<Competence>& held) {
-    return CompetenceJudge(file, held).judge();
+    return CompetenceJudge(file, held, CompetenceJudge::Reach::WorkedOn).judge();
+}
+
+std::vector<Judged> judgeBooked(const reg::VisitFile& booked, const std::vector<Competence>& held) {
+    return CompetenceJudge(booked, held, CompetenceJudge::Reach::Standing).judge();
 }
 
 }  // namespace hearth::judging

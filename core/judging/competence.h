@@ -16,6 +16,10 @@ namespace hearth::judging {
 [[nodiscard]] std::vector<Judged> judgeCompetence(const reg::VisitFile& file,
                                                   const std::vector<reg::Competence>& held);
 
+/// The same of a visit that is only booked: by the booked day, and for every appliance that stands there.
+[[nodiscard]] std::vector<Judged> judgeBooked(const reg::VisitFile& booked,
+                                              const std::vector<reg::Competence>& held);
+
 /// The trade's term for the category that covers a kind of appliance; empty: none is known.
 /// Source: facts of the trade. HTR1 and CENWAT are named by the GB gas register and by HSE's pages; CKR1,
 /// CCN1, CCLP1, COMCAT, TPCP1 and the rest common practice, no source. Checked: competence_test.cpp.

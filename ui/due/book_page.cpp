@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/due/book_page.h"
 
+#include "ui/due/booking_doubts.h"
 #include "ui/due/due_text.h"
 
 #include <QRegularExpression>
@@ -88,6 +89,13 @@ void BookPage::addFields() {
     m_clashes = shell::bodyText({}, this);
     m_clashes->setObjectName(QStringLiteral("clashesText"));
     lines()->addWidget(m_clashes);
+    m_doubtsHead = shell::headingText(tr("The engineer, on that day"), this);
+    lines()->addWidget(m_doubtsHead);
+    m_doubts = new shell::LineList(tr("Doubts about the engineer on that day"), {}, this);
+    m_doubts->setObjectName(QStringLiteral("bookDoubts"));
+    m_doubts->setWrapping(true);
+    m_doubts->setGrowing(true);
+    lines()->addWidget(m_doubts);
 }
 
 void BookPage::show(const std::vector<reg::PremisesId>& premises) {
@@ -241,6 +249,7 @@ void BookPage::look() {
         const QString wait = tr("Type a day first: 3/12, t for today, +7 for in a week.");
         m_whatIf->setText(day() ? QString() : wait);
         m_clashes->setText({});
+        showDoubts({});
         return;
     }
     m_whatIf->setText(whatIf(made->front().date));
@@ -249,6 +258,22 @@ void BookPage::look() {
         meant.front().id = m_there->id;
     }
     m_clashes->setText(clashesOf(meant));
+    showDoubts(meant);
+}
+
+/// They are told and keep nobody from booking: a card is renewed, or somebody else goes.
+void BookPage::showDoubts(const std::vector<reg::Booking>& bookings) {
+    auto doubts = bookingDoubts(context().shell.store, context().shell.words, bookings);
+    std::vector<shell::Line> said;
+    if (doubts) {
+        said = *std::move(doubts);
+    } else {
+        said.push_back({QStringLiteral("error"), context().shell.words.error(doubts.error())});
+    }
+    const bool any = !said.empty();
+    m_doubts->setLines(std::move(said));
+    m_doubts->setVisible(any);
+    m_doubtsHead->setVisible(any);
 }
 
 void BookPage::book() {

@@ -2,11 +2,13 @@
 #pragma once
 
 #include "ui/due/action_page.h"
+#include "ui/shell/line_list.h"
 
 namespace hearth::ui::due {
 
 /// Books one premises, or several one after the other: day, times, engineer. Says at once what stands against
-/// it and what a check on that day would do to the deadlines.
+/// it, whether the engineer's card and categories reach that far, and what a check on that day would do to
+/// the deadlines.
 class BookPage : public ActionPage {
     Q_OBJECT
   public:
@@ -24,6 +26,7 @@ class BookPage : public ActionPage {
     [[nodiscard]] std::optional<std::vector<reg::Booking>> bookings();
     [[nodiscard]] std::optional<calendar::Date> day() const;
     [[nodiscard]] std::optional<int> minutesEach();
+    void showDoubts(const std::vector<reg::Booking>& bookings);
     [[nodiscard]] QString clashesOf(const std::vector<reg::Booking>& bookings) const;
     [[nodiscard]] QString whatIf(calendar::Date day) const;
 
@@ -37,6 +40,8 @@ class BookPage : public ActionPage {
     input::Editor* m_note = nullptr;
     shell::Text* m_whatIf = nullptr;
     shell::Text* m_clashes = nullptr;
+    shell::Text* m_doubtsHead = nullptr;
+    shell::LineList* m_doubts = nullptr;
     shell::KeyButton* m_book = nullptr;
     shell::KeyButton* m_cancel = nullptr;
 };

@@ -97,6 +97,28 @@ TEST_F(CompetenceOfAVisit, OneThatRanOutIsTold) {
     EXPECT_EQ(doubt(fire), std::nullopt) << "renewed";
 }
 
+TEST_F(CompetenceOfAVisit, ABookingIsJudgedByItsDayAndByWhateverStandsThere) {
+    const auto fire = workOn(reg::choice::kGasFire);
+    file.entries.clear();
+    EXPECT_EQ(doubt(fire), std::nullopt) << "nothing was worked on";
+    const auto saysOf = [&](const reg::SubjectRef& subject) {
+        for (const auto& judged : judgeBooked(file, held)) {
+            if (judged.subject == subject) {
+                return Doubt({judged.finding.why.say, judged.finding.outcome});
+            }
+        }
+        return Doubt();
+    };
+    EXPECT_EQ(saysOf(fire), Doubt({Say::CategoryNotHeld, Outcome::LookAgain}));
+    hold("HTR1", "2026-12-01");
+    EXPECT_EQ(saysOf(fire), std::nullopt);
+    file.visit.date = on("2026-12-02");
+    EXPECT_EQ(saysOf(fire), Doubt({Say::CategoryRunOut, Outcome::Fail}));
+    EXPECT_EQ(saysOf(reg::subject(file.visit.id)), std::nullopt);
+    file.visit.date = on("2027-04-01");
+    EXPECT_EQ(saysOf(reg::subject(file.visit.id)), Doubt({Say::CardRunOut, Outcome::Fail}));
+}
+
 // COMCAT and CCLP1: common practice, no source.
 TEST_F(CompetenceOfAVisit, KitchensBoatsAndVehiclesAskForTheirOwn) {
     const auto kitchen = workOn(reg::choice::kCatering);
