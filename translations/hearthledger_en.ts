@@ -315,4 +315,14 @@
         </translation>
     </message>
 </context>
+<context>
+    <name>hearth::ui::gauge::LeftRecordings</name>
+    <message numerus="yes">
+        <source>A recording was left: %1, begun %2, %n reading(s).</source>
+        <translation>
+            <numerusform>A recording was left: %1, begun %2, %n reading.</numerusform>
+            <numerusform>A recording was left: %1, begun %2, %n readings.</numerusform>
+        </translation>
+    </message>
+</context>
 </TS>

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <array>
 #include <cstdint>
 #include <string_view>
 
@@ -13,6 +14,9 @@ enum class PracticePipe {
     LetBy,             // the valve lets by
     StuckGauge,        // the gauge stays at let-by pressure
 };
+
+inline constexpr std::array kPracticePipes{PracticePipe::TightCooling, PracticePipe::LeakUnderWarming,
+                                           PracticePipe::LetBy, PracticePipe::StuckGauge};
 
 /// When a practice test does what, in seconds from its start: open to the air, let-by pressure, test
 /// pressure.

@@ -1,0 +1,376 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/gauge/live_panel.h"
+
+#include "ui/gauge/gauge_words.h"
+#include "ui/gauge/left_recordings.h"
+#include "ui/gauge/live_figure.h"
+#include "ui/gauge/live_plot.h"
+#include "ui/shell/flow_layout.h"
+#include "ui/shell/kit.h"
+#include "ui/shell/plot_view.h"
+
+#include <QFrame>
+
+#include <cmath>
+
+namespace hearth::ui::gauge {
+
+namespace {
+
+using quantity::Decimal;
+using quantity::kMillibar;
+using quantity::PressureChange;
+using quantity::UnitCode;
+using std::chrono::milliseconds;
+
+constexpr milliseconds kPanelBeat{100};
+constexpr int kBeatsToAPlot = 5;
+constexpr milliseconds kZeroSeen{5000};
+constexpr milliseconds kComparedOver{10000};
+
+/// One decimal more than the display has: what is shown is a mean.
+int decimalsFor(PressureChange step) {
+    constexpr int kMostShown = 4;
+    const double digits = -std::floor(std::log10(std::max(step.in(kMillibar), 1e-6)) + 1e-9);
+    return std::clamp(static_cast<int>(digits) + 1, 1, kMostShown);
+}
+
+QString countText(quint64 count) {
+    return QString::number(count);
+}
+
+}  // namespace
+
+LivePanel::LivePanel(std::vector<GaugeProfile> profiles, const QString& folder, const Clock& clock,
+                     const words::Words& words, QWidget* parent)
+    : QWidget(parent),
+      m_profiles(std::move(profiles)),
+      m_folder(folder),
+      m_clock(clock),
+      m_words(words),
+      m_first(clock),
+      m_second(clock) {
+    setObjectName(QStringLiteral("livePanel"));
+    setAccessibleName(tr("Live gauge"));
+    for (auto& practice : GaugeWords::practiceProfiles()) {
+        m_profiles.push_back(std::move(practice));
+    }
+    auto* lines = new QVBoxLayout(this);
+    lines->setContentsMargins(0, 0, 0, 0);
+    lines->setSpacing(look::kGap);
+    lines->addWidget(shell::headingText(tr("Live gauge"), this));
+    addChoices(lines);
+    addFigures(lines);
+    addButtons(lines);
+    m_plot = new shell::PlotView(this);
+    lines->addWidget(m_plot);
+    m_left = new LeftRecordings(words, this);
+    lines->addWidget(m_left);
+    connect(m_left, &LeftRecordings::wanted, this, &LivePanel::traceTaken);
+    connect(&m_first, &Watch::changed, this, &LivePanel::showState);
+    connect(&m_second, &Watch::changed, this, &LivePanel::showState);
+    connect(&m_ticks, &QTimer::timeout, this, &LivePanel::tick);
+    m_ticks.start(kPanelBeat);
+    m_left->look(m_folder);
+    tick();
+}
+
+LivePanel::~LivePanel() {
+    // What goes on ends as it would by a key; its journal stays, and is offered the next time.
+    m_first.end();
+    m_second.end();
+}
+
+void LivePanel::addChoices(QVBoxLayout* lines) {
+    std::vector<input::ChoiceItem> choices;
+    for (std::size_t i = 0; i < m_profiles.size(); ++i) {
+        choices.push_back({QString::number(i), QString::fromStdString(m_profiles[i].name)});
+    }
+    auto* fields = new shell::Fields(2, this);
+    m_gauge = input::makeListEditor(fields, choices);
+    m_gauge->setLabel(tr("Gauge"));
+    m_gauge->setObjectName(QStringLiteral("gaugeChoice"));
+    m_other = input::makeListEditor(fields, choices);
+    m_other->setLabel(tr("Second gauge, to compare"));
+    m_other->setObjectName(QStringLiteral("otherGaugeChoice"));
+    fields->add(m_gauge);
+    fields->add(m_other);
+    lines->addWidget(fields);
+    const auto chosen = [](const QString& code) { return code.isEmpty() ? -1 : code.toInt(); };
+    connect(m_gauge, &input::Editor::committed, this,
+            [this, chosen](const QString& code) { choose(chosen(code)); });
+    connect(m_other, &input::Editor::committed, this,
+            [this, chosen](const QString& code) { compareWith(chosen(code)); });
+
+    auto* band = new QFrame(this);
+    band->setProperty("ground", QStringLiteral("demo"));
+    auto* inside = new QVBoxLayout(band);
+    inside->setContentsMargins(look::kGap, look::kGap / 2, look::kGap, look::kGap / 2);
+    auto* said = new shell::Text(GaugeWords::simulated(), look::TypeRole::Body, look::Role::OnDemoBand, band);
+    said->setWordWrap(true);
+    inside->addWidget(said);
+    band->setObjectName(QStringLiteral("simulatedBand"));
+    band->setAccessibleName(GaugeWords::simulated());
+    band->hide();
+    m_simulated = band;
+    lines->addWidget(band);
+}
+
+void LivePanel::addFigures(QVBoxLayout* lines) {
+    auto* figures = new shell::FlowLayout(nullptr, 3 * look::kGap);
+    m_figure = new LiveFigure(this);
+    m_figure->setObjectName(QStringLiteral("liveFigure"));
+    m_otherFigure = new LiveFigure(this);
+    m_otherFigure->setObjectName(QStringLiteral("otherLiveFigure"));
+    m_otherFigure->hide();
+    figures->addWidget(m_figure);
+    figures->addWidget(m_otherFigure);
+    lines->addLayout(figures);
+    const auto sentence = [&](shell::Text*& text, const char* name) {
+        text = shell::bodyText({}, this);
+        text->setObjectName(QLatin1String(name));
+        text->hide();
+        lines->addWidget(text);
+    };
+    sentence(m_state, "gaugeState");
+    sentence(m_zero, "zeroCheck");
+    sentence(m_compared, "gaugesCompared");
+    sentence(m_counts, "recordingCounts");
+}
+
+void LivePanel::addButtons(QVBoxLayout* lines) {
+    auto* buttons = new shell::FlowLayout(nullptr, look::kGap);
+    m_record = new shell::KeyButton(tr("Record"), shell::ButtonKind::Primary, this);
+    m_record->showKey(QKeySequence(Qt::CTRL | Qt::Key_Return).toString(QKeySequence::NativeText));
+    m_record->setObjectName(QStringLiteral("recordButton"));
+    connect(m_record, &QPushButton::clicked, this, &LivePanel::toggle);
+    buttons->addWidget(m_record);
+    m_zeroButton = new shell::KeyButton(tr("Zero check"), QKeySequence(Qt::ALT | Qt::Key_0),
+                                        shell::ButtonKind::Plain, this);
+    m_zeroButton->setObjectName(QStringLiteral("zeroButton"));
+    m_zeroButton->setAccessibleDescription(tr("The gauge is open to the air and not connected."));
+    connect(m_zeroButton, &QPushButton::clicked, this, &LivePanel::checkZero);
+    buttons->addWidget(m_zeroButton);
+    int key = Qt::Key_1;
+    for (const auto event : kGaugeEvents) {
+        auto* mark = new shell::KeyButton(GaugeWords::event(event), QKeySequence(Qt::ALT | Qt::Key(key++)),
+                                          shell::ButtonKind::Quiet, this);
+        mark->setObjectName(QStringLiteral("mark_") + QLatin1String(codeOf(event).data()));
+        connect(mark, &QPushButton::clicked, this, [this, event] {
+            m_first.recorder().mark(event);
+            showPlot();
+        });
+        buttons->addWidget(mark);
+        m_marks.push_back(mark);
+    }
+    lines->addLayout(buttons);
+}
+
+void LivePanel::begin(Watch& watch, int profile) {
+    if (profile < 0 || profile >= static_cast<int>(m_profiles.size())) {
+        watch.end();
+        return;
+    }
+    auto* editor = &watch == &m_first ? m_gauge : m_other;
+    const auto begun = watch.begin(m_profiles[static_cast<std::size_t>(profile)]);
+    editor->setText(QString::number(profile));
+    editor->setProblem(begun ? QString() : GaugeWords::refusal(begun.error()));
+}
+
+void LivePanel::choose(int profile) {
+    if (m_first.recorder().isRecording()) {
+        toggle();  // what was recorded of the other gauge is not lost
+    }
+    m_zero->hide();
+    begin(m_first, profile);
+    tick();
+}
+
+void LivePanel::compareWith(int profile) {
+    begin(m_second, profile);
+    tick();
+}
+
+void LivePanel::takeFocus() {
+    m_gauge->focusTarget()->setFocus(Qt::OtherFocusReason);
+}
+
+void LivePanel::keyPressEvent(QKeyEvent* event) {
+    if (shell::isEnter(*event) && event->modifiers().testFlag(Qt::ControlModifier)) {
+        toggle();
+        return;
+    }
+    QWidget::keyPressEvent(event);
+}
+
+void LivePanel::toggle() {
+    auto& recorder = m_first.recorder();
+    if (recorder.isRecording()) {
+        recorder.end();
+        Q_EMIT recordingChanged(false);
+        if (!recorder.taken().trace.empty()) {
+            Q_EMIT traceTaken(recorder.taken());
+        } else {
+            recorder.discardJournal();
+        }
+    } else if (m_first.source() != nullptr) {
+        auto origin = originOf(m_first.profile(), m_clock.now());
+        if (m_first.last()) {
+            origin.unit = m_first.last()->line.unit;
+        }
+        recorder.begin(origin, m_folder);
+        Q_EMIT recordingChanged(true);
+    }
+    tick();
+}
+
+void LivePanel::traceKept() {
+    if (!m_first.recorder().isRecording()) {
+        m_first.recorder().discardJournal();
+    }
+    m_left->taken();
+}
+
+QString LivePanel::pressureText(PressureChange pressure, PressureChange step) const {
+    return m_words.figure({Decimal::rounded(pressure.in(kMillibar), decimalsFor(step)), UnitCode::Millibar});
+}
+
+void LivePanel::checkZero() {
+    const auto step = m_first.step();
+    const auto check = step ? tightness::zeroCheck(m_first.recent(kZeroSeen), *step) : std::nullopt;
+    m_zero->setVisible(true);
+    if (!check) {
+        m_zero->setInk(look::Role::NoVerdict);
+        m_zero->setText(tr("Zero check: no reading in the last five seconds."));
+        return;
+    }
+    const QString reads = pressureText(check->reads, *step);
+    const QString steps = pressureText(*step, *step * 10.0);
+    m_zero->setInk(check->isZero ? look::Role::Ink : look::Role::LookAgain);
+    m_zero->setText(
+        check->isZero ? tr("Zero check: open to the air it reads %1, which is nought within its step of %2.")
+                            .arg(reads, steps)
+                      : tr("Zero check: open to the air it reads %1, which is not nought within its step of "
+                           "%2. Zero the "
+                           "gauge before it is connected.")
+                            .arg(reads, steps));
+}
+
+void LivePanel::showFigure(LiveFigure* shown, const Watch& watch) const {
+    LiveFigure::Shown now;
+    now.name = QString::fromStdString(watch.profile().name);
+    if (const auto& last = watch.last()) {
+        now.figure = m_words.figure({last->line.value, UnitCode::None});
+        now.unit = m_words.unit(last->line.unit);
+        now.age = GaugeWords::age(*watch.age());
+        now.isStale = watch.isStale();
+    }
+    shown->show(now);
+}
+
+void LivePanel::showState() {
+    QStringList sentences;
+    bool isSimulated = false;
+    for (const auto* watch : {&m_first, &m_second}) {
+        if (watch->source() != nullptr) {
+            sentences << GaugeWords::state(*watch->source(), watch->profile());
+            isSimulated = isSimulated || watch->source()->isSimulated();
+            if (watch->refused()) {
+                sentences << tr("A line gave no reading: “%1”: %2.")
+                                 .arg(GaugeWords::line(watch->refused()->line),
+                                      GaugeWords::refusal(watch->refused()->why));
+            }
+        }
+    }
+    m_state->setText(sentences.isEmpty() ? tr("Choose a gauge to watch.") : sentences.join(u' '));
+    m_state->setVisible(true);
+    m_simulated->setVisible(isSimulated);
+}
+
+void LivePanel::showCompared() {
+    m_otherFigure->setVisible(m_second.source() != nullptr);
+    const auto first = m_first.step();
+    const auto second = m_second.step();
+    const auto compared = first && second ? tightness::compareGauges(m_first.recent(kComparedOver), *first,
+                                                                     m_second.recent(kComparedOver), *second)
+                                          : std::nullopt;
+    m_compared->setVisible(compared.has_value());
+    if (!compared) {
+        return;
+    }
+    const QString difference = pressureText(compared->difference, *second);
+    const QString allowed = pressureText(compared->allowed, *second);
+    m_compared->setInk(compared->agrees ? look::Role::Ink : look::Role::LookAgain);
+    m_compared->setText(compared->agrees ? tr("Over ten seconds the first reads %1 more than the second: "
+                                              "within the %2 that their steps allow.")
+                                               .arg(difference, allowed)
+                                         : tr("Over ten seconds the first reads %1 more than the second: "
+                                              "beyond the %2 that their steps allow.")
+                                               .arg(difference, allowed));
+}
+
+void LivePanel::showCounts() {
+    const auto& recorder = m_first.recorder();
+    const bool isRecording = recorder.isRecording();
+    m_record->setWords(isRecording ? tr("End the recording") : tr("Record"));
+    m_record->setEnabled(isRecording || m_first.source() != nullptr);
+    m_zeroButton->setEnabled(m_first.source() != nullptr);
+    for (auto* mark : m_marks) {
+        mark->setEnabled(isRecording);
+    }
+    QStringList sentences;
+    if (isRecording) {
+        const auto seconds = std::chrono::duration_cast<std::chrono::seconds>(recorder.passed()).count();
+        sentences << tr("Recording for %1: %2 readings.")
+                         .arg(QStringLiteral("%1:%2").arg(seconds / 60).arg(seconds % 60, 2, 10, QChar(u'0')),
+                              countText(recorder.taken().trace.size()));
+        if (!recorder.hasJournal()) {
+            sentences << tr("It can't be written to the disk: if the program fails, it is lost.");
+        }
+    }
+    if (recorder.thinned() > 0) {
+        sentences << tr("The gauge sends more than %1 readings a second: %2 were left out.")
+                         .arg(Recorder::kMostASecond)
+                         .arg(countText(recorder.thinned()));
+    }
+    if (recorder.isFull()) {
+        sentences << tr("The recording is full and takes no more; %1 readings came since.")
+                         .arg(countText(recorder.tooMany()));
+    }
+    if (const auto* source = m_first.source()) {
+        if (const auto unread = source->refusals() + source->tooLong(); unread > 0) {
+            sentences << tr("Lines without a reading so far: %1.").arg(countText(unread));
+        }
+    }
+    m_counts->setText(sentences.join(u' '));
+    m_counts->setVisible(!sentences.isEmpty());
+}
+
+void LivePanel::showPlot() {
+    const auto& recorder = m_first.recorder();
+    if (recorder.isRecording() || !recorder.taken().trace.empty()) {
+        m_plot->show(livePlot(recorder.taken(), {}, m_words));
+        return;
+    }
+    TakenTrace seen;
+    seen.origin = originOf(m_first.profile(), m_clock.now());
+    seen.trace = m_first.recent(Watch::kRemembered);
+    PlotBeside beside;
+    if (m_second.source() != nullptr) {
+        beside = {QString::fromStdString(m_second.profile().name), m_second.recent(Watch::kRemembered)};
+    }
+    m_plot->show(livePlot(seen, beside, m_words));
+}
+
+void LivePanel::tick() {
+    showFigure(m_figure, m_first);
+    showFigure(m_otherFigure, m_second);
+    showState();
+    showCompared();
+    showCounts();
+    if (m_tickCount++ % kBeatsToAPlot == 0) {
+        showPlot();
+    }
+}
+
+}  // namespace hearth::ui::gauge
