@@ -51,7 +51,7 @@ def stuck():
 TRACES = {
     "It cools": shown(whole(held(8.7, 70), held(20.7, 190, kelvin=0.28, settles=35)), 1),
     "A small leak under warming": shown(
-        whole(held(8.6, 70, leak=0.9), held(20.5, 190, leak=0.9, kelvin=-0.35, settles=35)), 2),
+        whole(held(8.6, 70, leak=0.14), held(20.5, 190, leak=0.14, kelvin=-0.3, settles=80)), 2),
     "Let-by": shown(whole(held(8.5, 70, leak=-0.45), held(20.6, 190, leak=-0.1)), 3),
     "A stuck gauge": stuck(),
 }

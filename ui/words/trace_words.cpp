@@ -15,14 +15,22 @@ using quantity::UnitCode;
 using tightness::Settledness;
 using tightness::TraceSays;
 
-constexpr int kFlowDecimals = 2;
+constexpr int kFewestFlowDecimals = 2;
+constexpr int kMostFlowDecimals = 4;
 constexpr int kPressureDecimals = 2;
 /// A zero is told to the last digit that a fine gauge has.
 constexpr int kZeroDecimals = 3;
 
-QString flowText(const Words& words, quantity::Flow flow) {
+/// As many as show the smallest leak that could be told: nought it never is.
+int flowDecimals(const tightness::TraceFit& fit) {
+    const double least = fit.detectable.in(quantity::kLitrePerHour);
+    const int needed = least > 0.0 ? static_cast<int>(std::ceil(-std::log10(least))) : kFewestFlowDecimals;
+    return std::clamp(needed, kFewestFlowDecimals, kMostFlowDecimals);
+}
+
+QString flowText(const Words& words, quantity::Flow flow, const tightness::TraceFit& fit) {
     return words.figure(
-        {Decimal::rounded(flow.in(quantity::kLitrePerHour), kFlowDecimals), UnitCode::LitrePerHour});
+        {Decimal::rounded(flow.in(quantity::kLitrePerHour), flowDecimals(fit)), UnitCode::LitrePerHour});
 }
 
 QString millibarText(const Words& words, double millibar, int decimals = kPressureDecimals) {
@@ -101,12 +109,12 @@ QString leakSentence(const judging::TraceSeen& seen, const tightness::TraceFit& 
     if (comesIn) {
         return words.say(
             QT_TRANSLATE_NOOP("Words", "Gas coming in at %1: %2, between %3 and %4, 95 times in a hundred."),
-            {at, flowText(words, -fit.leak.best), flowText(words, -fit.leak.most),
-             flowText(words, -fit.leak.least)});
+            {at, flowText(words, -fit.leak.best, fit), flowText(words, -fit.leak.most, fit),
+             flowText(words, -fit.leak.least, fit)});
     }
     return words.say(QT_TRANSLATE_NOOP("Words", "Leak at %1: %2, between %3 and %4, 95 times in a hundred."),
-                     {at, flowText(words, fit.leak.best), flowText(words, fit.leak.least),
-                      flowText(words, fit.leak.most)});
+                     {at, flowText(words, fit.leak.best, fit), flowText(words, fit.leak.least, fit),
+                      flowText(words, fit.leak.most, fit)});
 }
 
 QString zeroSentence(const tightness::ZeroCheck& zero, const Words& words) {
@@ -184,7 +192,7 @@ QStringList traceGrounds(const judging::TraceSeen& seen, const Words& words) {
             QT_TRANSLATE_NOOP("Words",
                               "The smallest leak that this trace could have shown: %1. Neither the "
                               "volume's uncertainty nor a drift of the gauge is in these figures."),
-            {flowText(words, fit->detectable)});
+            {flowText(words, fit->detectable, *fit)});
     }
     if (seen.zero) {
         grounds << zeroSentence(*seen.zero, words);
@@ -211,10 +219,11 @@ QString traceSource(const judging::TraceSeen& seen, const Words& words) {
     const QString lasts = secondsText(words, trace.back().at - trace.front().at);
     const QString name = qstring(seen.given.source.name);
     QString text =
-        seen.asked.step ? words.say(QT_TRANSLATE_NOOP("Words", "%1: %2 readings over %3, one step %4"),
-                              {name, points, lasts,
-                               millibarText(words, seen.asked.step->in(quantity::kMillibar), kZeroDecimals)})
-                  : words.say(QT_TRANSLATE_NOOP("Words", "%1: %2 readings over %3"), {name, points, lasts});
+        seen.asked.step
+            ? words.say(QT_TRANSLATE_NOOP("Words", "%1: %2 readings over %3, one step %4"),
+                        {name, points, lasts,
+                         millibarText(words, seen.asked.step->in(quantity::kMillibar), kZeroDecimals)})
+            : words.say(QT_TRANSLATE_NOOP("Words", "%1: %2 readings over %3"), {name, points, lasts});
     if (seen.given.source.isSimulated) {
         text = words.say(QT_TRANSLATE_NOOP("Words", "SIMULATION, for practice: %1"), {text});
     }

@@ -94,10 +94,13 @@ TEST_F(Demonstration, EachTraceIsToldForWhatItsPipeIs) {
             EXPECT_EQ(static_cast<int>(seen.told.says), static_cast<int>(expected[test.test.label]))
                 << test.test.label;
             expected.erase(test.test.label);
-            // The leak that the script made, at 20 mbar: 0.9 l/h.
+            // The leak that the script made, at 20 mbar: 0.14 l/h. By two readings it can't be told: over the
+            // timed minutes the gauge falls by less than what is perceptible (0.2 mbar).
             if (test.test.label == "A small leak under warming") {
-                EXPECT_LT(seen.told.test->leak.least.in(quantity::kLitrePerHour), 0.95);
-                EXPECT_GT(seen.told.test->leak.most.in(quantity::kLitrePerHour), 0.9);
+                EXPECT_LT(seen.told.test->leak.least.in(quantity::kLitrePerHour), 0.14);
+                EXPECT_GT(seen.told.test->leak.most.in(quantity::kLitrePerHour), 0.14);
+                const auto timed = tightness::stretchOf(trace, *seen.stages.timing);
+                EXPECT_LT((timed.front().pressure - timed.back().pressure).in(quantity::kMillibar), 0.2);
             }
         }
     }

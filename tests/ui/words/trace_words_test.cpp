@@ -105,6 +105,14 @@ TEST_F(TraceWords, sayTheLeakWithItsIntervalAndTheSmallestThatCouldHaveBeenShown
     EXPECT_THAT(letBy, ::testing::HasSubstr("It moved by 1.08"));
 }
 
+// Whatever a trace is worth, a leak of nought is not what it could have shown.
+TEST_F(TraceWords, neverSayThatNoughtCouldHaveBeenShown) {
+    for (const double settles : {0.0, 0.8, -0.8}) {
+        const auto grounds = traceGrounds(seen(pressed(0, settles)), english).join(u' ').toStdString();
+        EXPECT_THAT(grounds, ::testing::MatchesRegex(".*could have shown: 0\\.[0-9]*[1-9][0-9]*[^0-9].*"));
+    }
+}
+
 TEST_F(TraceWords, sayTheSourceAndThatItIsASimulation) {
     auto told = seen(pressed(0, 0.5));
     EXPECT_EQ(traceSource(told, english).replace(QChar(0x00A0), u' '),
