@@ -149,6 +149,16 @@
     </message>
 </context>
 <context>
+    <name>hearth::ui::premises::YearTexts</name>
+    <message numerus="yes">
+        <source>%1: %n reading(s) in another unit are not compared.</source>
+        <translation>
+            <numerusform>%1: %n reading in another unit is not compared.</numerusform>
+            <numerusform>%1: %n readings in another unit are not compared.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>hearth::ui::shell::AttachmentsPart</name>
     <message numerus="yes">
         <source>%n added. Ctrl+Z takes the last one away again.</source>

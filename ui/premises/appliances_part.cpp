@@ -2,8 +2,10 @@
 #include "ui/premises/appliances_part.h"
 
 #include "ui/premises/appliance_form.h"
+#include "ui/premises/year_plots.h"
 #include "ui/shell/attachments_part.h"
 #include "ui/shell/line_list.h"
+#include "ui/shell/plot_view.h"
 #include "ui/words/kept_words.h"
 
 namespace hearth::ui::premises {
@@ -50,6 +52,12 @@ AppliancesPart::AppliancesPart(const shell::Context& context, QWidget* parent)
     m_list->setGrowing(true);
     lines->addWidget(m_list);
     makeButtons(lines);
+    m_yearPlots = new shell::PlotView(this);
+    lines->addWidget(m_yearPlots);
+    m_yearsTold = shell::softText({}, this);
+    m_yearsTold->setObjectName(QStringLiteral("yearsText"));
+    m_yearsTold->hide();
+    lines->addWidget(m_yearsTold);
     lines->addWidget(m_form);
     lines->addWidget(m_attachments);
     connect(m_list, &shell::LineList::moved, this, &AppliancesPart::showRow);
@@ -61,6 +69,8 @@ AppliancesPart::AppliancesPart(const shell::Context& context, QWidget* parent)
         m_attachments->show("appliances", appliance.id.bytes);
         m_alike->setVisible(true);
         m_bin->setVisible(true);
+        m_years->setVisible(true);
+        showYears(&appliance);
     });
 }
 
@@ -77,8 +87,12 @@ void AppliancesPart::makeButtons(QVBoxLayout* lines) {
     m_add = button(tr("Add an appliance"), "addApplianceButton");
     m_alike = button(tr("Another like this"), "alikeApplianceButton");
     m_bin = button(tr("Put it into the bin"), "binApplianceButton");
+    m_years = new shell::KeyButton({}, QKeySequence(Qt::CTRL | Qt::Key_Y), shell::ButtonKind::Quiet, this);
+    m_years->setObjectName(QStringLiteral("yearsButton"));
+    row->addWidget(m_years);
     row->addStretch(1);
     lines->addLayout(row);
+    connect(m_years, &QPushButton::clicked, this, &AppliancesPart::toggleYears);
     connect(m_add, &QPushButton::clicked, this, &AppliancesPart::add);
     connect(m_alike, &QPushButton::clicked, this, &AppliancesPart::addAnotherLikeIt);
     connect(m_bin, &QPushButton::clicked, this, &AppliancesPart::putIntoBin);
@@ -115,6 +129,8 @@ void AppliancesPart::showRow(int /*row*/) {
     m_attachments->setVisible(appliance != nullptr);
     m_alike->setVisible(appliance != nullptr);
     m_bin->setVisible(appliance != nullptr);
+    m_years->setVisible(appliance != nullptr);
+    showYears(appliance);
     if (appliance != nullptr) {
         m_form->show(*appliance);
         m_attachments->show("appliances", appliance->id.bytes);
@@ -134,9 +150,32 @@ void AppliancesPart::showForm(const reg::Appliance& appliance) {
     m_attachments->setVisible(false);
     m_alike->setVisible(false);
     m_bin->setVisible(false);
+    m_years->setVisible(false);
+    showYears(nullptr);
     m_form->show(appliance);
     m_form->setVisible(true);
     m_form->takeFocus();
+}
+
+void AppliancesPart::toggleYears() {
+    m_yearsOpen = !m_yearsOpen;
+    showYears(current());
+}
+
+/// Read from the store when it is asked for: an appliance may have many visits.
+void AppliancesPart::showYears(const reg::Appliance* appliance) {
+    m_years->setWords(m_yearsOpen ? tr("Put the years away") : tr("Over the years"));
+    record::Plots plots;
+    QString told;
+    if (m_yearsOpen && appliance != nullptr) {
+        const auto years = yearPlotsOf(m_context.store, m_context.words, *appliance, m_premises);
+        plots = years ? years->plots : plots;
+        told = years ? years->told.join(u'\n') : m_context.words.error(years.error());
+    }
+    m_yearPlots->show(plots);
+    m_yearPlots->setAccessibleDescription(told);
+    m_yearsTold->setText(told);
+    m_yearsTold->setVisible(!told.isEmpty());
 }
 
 void AppliancesPart::add() {

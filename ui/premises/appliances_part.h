@@ -8,14 +8,15 @@
 namespace hearth::ui::shell {
 class AttachmentsPart;
 class LineList;
+class PlotView;
 }  // namespace hearth::ui::shell
 
 namespace hearth::ui::premises {
 
 class ApplianceForm;
 
-/// The appliances of a premises: a list, and the fields of the one under the cursor. A new one is kept with
-/// its first field.
+/// The appliances of a premises: a list, and the fields of the one under the cursor, and with a key what
+/// was read of it over the years. A new one is kept with its first field.
 class AppliancesPart : public QWidget {
     Q_OBJECT
   public:
@@ -30,6 +31,8 @@ class AppliancesPart : public QWidget {
     void add();
     void addAnotherLikeIt();
     void putIntoBin();
+    void toggleYears();
+    void showYears(const reg::Appliance* appliance);
     [[nodiscard]] const reg::Appliance* current() const;
     [[nodiscard]] reg::Appliance blank() const;
 
@@ -43,6 +46,10 @@ class AppliancesPart : public QWidget {
     shell::KeyButton* m_add = nullptr;
     shell::KeyButton* m_alike = nullptr;
     shell::KeyButton* m_bin = nullptr;
+    shell::KeyButton* m_years = nullptr;
+    shell::PlotView* m_yearPlots = nullptr;
+    shell::Text* m_yearsTold = nullptr;
+    bool m_yearsOpen = false;
 };
 
 }  // namespace hearth::ui::premises

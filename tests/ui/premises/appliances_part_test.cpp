@@ -5,6 +5,7 @@
 #include "tests/ui/support/keys.h"
 #include "tests/ui/support/walker.h"
 #include "ui/shell/line_list.h"
+#include "ui/shell/plot_view.h"
 
 #include <QCompleter>
 #include <QLineEdit>
@@ -129,6 +130,49 @@ TEST_F(AppliancesPartTest, isWalkedThroughByTabWithUniqueNames) {
     hearth::testing::expectEveryStopOnce(part.get());
     hearth::testing::expectUniqueNames(part.get());
     hearth::testing::expectWheelChangesNothing(part.get());
+}
+
+/// Two visits a year apart, opened and put away by one key; with one visit it says that there is nothing yet.
+TEST_F(AppliancesPartTest, whatWasReadOverTheYearsIsOpenedByAKey) {
+    addBoiler();
+    const auto readOn = [&](const char* day, const char* pressure) {
+        reg::Visit visit;
+        visit.id = {bench.store->newId()};
+        visit.premises = premises.id;
+        visit.installation = installation.id;
+        visit.engineer = bench.engineer.id;
+        visit.date = *calendar::fromIso(day);
+        need(bench.store->save(visit));
+        reg::Entry entry;
+        entry.id = {bench.store->newId()};
+        entry.visit = visit.id;
+        entry.subject = reg::subject(kept()[0].id);
+        entry.item = reg::Item::BurnerPressure;
+        entry.text = pressure;
+        entry.unit = quantity::UnitCode::Millibar;
+        entry.canonical = pressure;
+        entry.at = bench.clock.now();
+        need(bench.store->saveEntry(entry));
+    };
+    readOn("2025-11-20", "10.8");
+    list()->setFocus();
+    auto* told = child<QLabel>(part.get(), "yearsText");
+    EXPECT_FALSE(told->isVisible());
+    press(Qt::Key_Y, Qt::ControlModifier);
+    EXPECT_TRUE(told->text().contains(QStringLiteral("two visits"))) << told->text().toStdString();
+    press(Qt::Key_Y, Qt::ControlModifier);
+    readOn("2026-11-20", "10.1");
+    press(Qt::Key_Y, Qt::ControlModifier);
+    auto* plots = part->findChild<shell::PlotView*>(QStringLiteral("plots"));
+    ASSERT_NE(plots, nullptr);
+    EXPECT_TRUE(plots->isVisible());
+    ASSERT_EQ(plots->plots().plots.size(), 1U);
+    EXPECT_FALSE(plots->accessibleName().isEmpty());
+    EXPECT_EQ(plots->accessibleDescription(), told->text());
+    EXPECT_TRUE(told->text().contains(QStringLiteral("0.7"))) << told->text().toStdString();
+    press(Qt::Key_Y, Qt::ControlModifier);
+    EXPECT_FALSE(plots->isVisible());
+    EXPECT_FALSE(told->isVisible());
 }
 
 }  // namespace
