@@ -3,6 +3,7 @@
 
 #include "ui/shell/kit.h"
 #include "ui/shell/plot_view.h"
+#include "ui/visit/live_gauge.h"
 #include "ui/visit/readings_table.h"
 #include "ui/visit/subject_name.h"
 #include "ui/visit/test_clock.h"
@@ -13,6 +14,8 @@
 #include "ui/words/plot_words.h"
 
 #include <QApplication>
+
+#include <algorithm>
 
 namespace hearth::ui::visit {
 
@@ -70,6 +73,7 @@ void TightnessPart::addTrace() {
                                   m_takeFile->text());
     passByEnter(m_takeFile);
     addWidget(m_takeFile);
+    addLive(of);
     m_taker = new TraceTaker(context(), this);
     addWidget(m_taker);
     m_trace = new TraceArea(context(), ref().index, this);
@@ -90,10 +94,42 @@ void TightnessPart::addTrace() {
     setReadOnly(model().isReadOnly());
 }
 
+void TightnessPart::addLive(const QString& of) {
+    m_live = new LiveGauge(context(), of, this);
+    addWidget(m_live);
+    connect(m_live, &LiveGauge::stopsChanged, this, &PartView::stopsChanged);
+    connect(m_live, &LiveGauge::taken, this, &TightnessPart::keepTaken);
+}
+
+void TightnessPart::keepTaken(const gauge::TakenTrace& taken) {
+    const auto source = traceSourceOf(taken.origin);
+    m_trace->setTrace(taken.trace, source);
+    auto kept = m_trace->keep();
+    // What was marked while it was watched counts before what can be guessed from the curve.
+    const auto marks = traceMarksOf(taken.marks);
+    const auto& traces = model().file().traces;
+    const auto found = std::find_if(traces.rbegin(), traces.rend(), [&](const reg::GaugeTrace& trace) {
+        return trace.source == source && reg::subject(trace.test) == subject();
+    });
+    if (kept && !marks.empty() && found != traces.rend()) {
+        kept = model().markTrace(found->id, marks);
+    }
+    if (!kept) {
+        context().window.dialogs.tell(this, tr("The trace was not kept"), words().error(kept.error()));
+        return;
+    }
+    m_live->kept();
+}
+
+bool TightnessPart::toggleClock() {
+    return m_live->toggle();
+}
+
 void TightnessPart::setReadOnly(bool readOnly) {
     PartView::setReadOnly(readOnly);
     m_takeFile->setEnabled(!readOnly);
     m_trace->setReadOnly(readOnly);
+    m_live->setReadOnly(readOnly);
 }
 
 void TightnessPart::addRest() {

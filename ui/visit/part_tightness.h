@@ -3,6 +3,10 @@
 
 #include "ui/visit/part_view.h"
 
+namespace hearth::ui::gauge {
+struct TakenTrace;
+}
+
 namespace hearth::ui::shell {
 class KeyButton;
 class PlotView;
@@ -10,6 +14,7 @@ class PlotView;
 
 namespace hearth::ui::visit {
 
+class LiveGauge;
 class ReadingsTable;
 class TestClock;
 class TraceArea;
@@ -30,13 +35,17 @@ class TightnessPart : public PartView {
     [[nodiscard]] ReadingsTable* readings() const { return m_readings; }
     [[nodiscard]] TraceArea* trace() const { return m_trace; }
     [[nodiscard]] TraceTaker* taker() const { return m_taker; }
+    [[nodiscard]] LiveGauge* live() const { return m_live; }
     void setReadOnly(bool readOnly) override;
+    bool toggleClock() override;
     [[nodiscard]] WhatFirst* whatFirst() const { return m_whatFirst; }
 
   private:
     void addWhatIsTested();
     void addReadings();
     void addTrace();
+    void addLive(const QString& of);
+    void keepTaken(const gauge::TakenTrace& taken);
     void addRest();
     void goToReading(reg::Item item);
     [[nodiscard]] QString subtitle() const;
@@ -48,6 +57,7 @@ class TightnessPart : public PartView {
     ReadingsTable* m_readings = nullptr;
     WhatFirst* m_whatFirst = nullptr;
     TraceTaker* m_taker = nullptr;
+    LiveGauge* m_live = nullptr;
     TraceArea* m_trace = nullptr;
     shell::KeyButton* m_takeFile = nullptr;
     shell::PlotView* m_plots = nullptr;

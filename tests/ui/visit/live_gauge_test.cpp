@@ -1,0 +1,108 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/visit/live_gauge.h"
+
+#include "tests/ui/visit/trace_bench.h"
+#include "ui/gauge/live_panel.h"
+
+#include <QTcpServer>
+#include <QTcpSocket>
+
+#include <gtest/gtest.h>
+
+namespace hearth::ui::visit {
+namespace {
+
+using namespace std::chrono_literals;
+
+constexpr int kLiveWait = 4000;
+
+TEST(LiveGauge, BothSetsOfCodesAreTheSame) {
+    std::vector<gauge::GaugeMark> all;
+    for (const auto event : gauge::kGaugeEvents) {
+        EXPECT_TRUE(reg::traceEventFromCode(gauge::codeOf(event))) << gauge::codeOf(event);
+        all.push_back({event, 1500ms});
+    }
+    EXPECT_EQ(traceMarksOf(all).size(), std::size(gauge::kGaugeEvents));
+}
+
+class LiveGaugeTest : public ::testing::Test {
+  protected:
+    LiveGaugeTest() {
+        m_server.listen(QHostAddress::LocalHost);
+        gauge::GaugeProfile profile;
+        profile.name = "Blue gauge";
+        profile.kind = gauge::SourceKind::Network;
+        profile.host = "127.0.0.1";
+        profile.networkPort = m_server.serverPort();
+        auto room = profile;
+        room.name = "Room";
+        room.pattern.family = quantity::UnitFamily::Trace;
+        testing::need(
+            m_bench.firm.store->saveSetting(gauge::kProfilesSetting, gauge::profilesText({room, profile})));
+    }
+    [[nodiscard]] LiveGauge& live() const { return *m_bench.sheet().tightnessPart()->live(); }
+
+    testing::TraceBench m_bench;
+    QTcpServer m_server;
+};
+
+TEST_F(LiveGaugeTest, FromTheWireToTheVisit) {
+    m_bench.button("watchGaugeButton")->click();
+    auto* panel = live().panel();
+    ASSERT_NE(panel, nullptr);
+    EXPECT_EQ(panel->profiles().front().name, "Blue gauge")
+        << "one that reads carbon monoxide is not offered";
+    panel->choose(0);
+    ASSERT_TRUE(QTest::qWaitFor([&] { return m_server.hasPendingConnections(); }, kLiveWait));
+    auto* peer = m_server.nextPendingConnection();
+    peer->write("\n0.00 mbar\n");
+    const auto hears = [&](double value) {
+        return QTest::qWaitFor(
+            [&] {
+                const auto& last = panel->watch().last();
+                return last && std::abs(last->line.value.toDouble() - value) < 1e-9;
+            },
+            kLiveWait);
+    };
+    ASSERT_TRUE(hears(0.0));
+    panel->takeFocus();
+    testing::TraceBench::press(Qt::Key_Return, Qt::ControlModifier);
+    ASSERT_TRUE(panel->watch().recorder().isRecording())
+        << "Ctrl+Enter is the panel's while it has the keyboard";
+    for (int i = 1; i <= 40; ++i) {
+        m_bench.firm.clock.advance(500ms);
+        const double value = 20.5 - i * 0.01;
+        peer->write(QByteArray::number(value, 'f', 2) + " mbar\r\n");
+        ASSERT_TRUE(hears(value)) << i;
+        if (i == 20) {
+            panel->findChild<QPushButton*>(QStringLiteral("mark_timing"))->click();
+        }
+    }
+    testing::TraceBench::press(Qt::Key_Return, Qt::ControlModifier);
+    EXPECT_FALSE(panel->watch().recorder().isRecording());
+    const auto& traces = m_bench.file().traces;
+    ASSERT_EQ(traces.size(), 1U);
+    EXPECT_EQ(traces[0].source.name, "Blue gauge");
+    EXPECT_EQ(traces[0].source.origin, reg::TraceOrigin::Network);
+    EXPECT_FALSE(traces[0].source.isSimulated);
+    EXPECT_EQ(traces[0].points, 40);
+    EXPECT_EQ(traces[0].marks, "timing@10");
+    EXPECT_TRUE(m_bench.area().seen());
+    EXPECT_EQ(m_bench.outcome(rulebook::FindingKind::Tightness), rulebook::Outcome::NoVerdict)
+        << "a trace is no reading";
+}
+
+TEST_F(LiveGaugeTest, PracticeIsKeptAsPractice) {
+    m_bench.button("watchGaugeButton")->click();
+    auto* panel = live().panel();
+    panel->choose(1);
+    panel->toggle();
+    ASSERT_TRUE(
+        QTest::qWaitFor([&] { return panel->watch().recorder().taken().trace.size() > 3; }, kLiveWait));
+    panel->toggle();
+    ASSERT_EQ(m_bench.file().traces.size(), 1U);
+    EXPECT_TRUE(m_bench.file().traces[0].source.isSimulated);
+}
+
+}  // namespace
+}  // namespace hearth::ui::visit

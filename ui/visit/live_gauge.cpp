@@ -1,0 +1,112 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/visit/live_gauge.h"
+
+#include "ui/gauge/live_panel.h"
+#include "ui/shell/kit.h"
+#include "ui/visit/part_view.h"
+
+#include <QApplication>
+
+namespace hearth::ui::visit {
+
+namespace {
+
+reg::TraceOrigin originOfKind(gauge::SourceKind kind) {
+    switch (kind) {
+        case gauge::SourceKind::Serial:
+            return reg::TraceOrigin::Serial;
+        case gauge::SourceKind::Network:
+            return reg::TraceOrigin::Network;
+        case gauge::SourceKind::Simulator:
+            break;
+    }
+    return reg::TraceOrigin::Simulator;
+}
+
+}  // namespace
+
+reg::TraceSource traceSourceOf(const gauge::TraceOrigin& origin) {
+    reg::TraceSource source;
+    source.name = origin.name;
+    source.origin = originOfKind(origin.kind);
+    source.isSimulated = origin.isSimulated();
+    source.beganAt = origin.beganAt;
+    source.resolution.unit = origin.unit;
+    if (!origin.resolution.text.empty()) {
+        source.resolution = origin.resolution;
+    }
+    return source;
+}
+
+reg::TraceMarks traceMarksOf(const std::vector<gauge::GaugeMark>& marks) {
+    reg::TraceMarks all;
+    for (const auto& mark : marks) {
+        // Both sets of codes are the same text; the compiler can't hold that, a test does.
+        if (const auto event = reg::traceEventFromCode(gauge::codeOf(mark.event));
+            event && all.size() < reg::kMostTraceMarks) {
+            all = reg::withMark(std::move(all), {*event, static_cast<int>(mark.at.count())});
+        }
+    }
+    return all;
+}
+
+LiveGauge::LiveGauge(const SheetContext& context, const QString& of, QWidget* parent)
+    : QWidget(parent),
+      m_context(context),
+      m_lines(new QVBoxLayout(this)),
+      m_open(new shell::KeyButton(tr("Watch a gauge live"), shell::ButtonKind::Quiet, this)) {
+    m_lines->setContentsMargins(0, 0, 0, 0);
+    m_lines->setSpacing(look::kGap);
+    m_open->setObjectName(QStringLiteral("watchGaugeButton"));
+    m_open->setAccessibleName((of.isEmpty() ? QString() : of + QStringLiteral(", ")) + m_open->text());
+    passByEnter(m_open);
+    m_lines->addWidget(m_open, 0, Qt::AlignLeft);
+    connect(m_open, &QPushButton::clicked, this, &LiveGauge::open);
+}
+
+void LiveGauge::open() {
+    if (m_panel == nullptr) {
+        const auto& store = m_context.window.store;
+        std::vector<gauge::GaugeProfile> profiles;
+        for (auto& profile : gauge::profilesFromText(store.setting(gauge::kProfilesSetting).value_or(""))) {
+            if (profile.pattern.family == quantity::UnitFamily::Pressure) {
+                profiles.push_back(std::move(profile));
+            }
+        }
+        const auto folder = QString::fromStdString(store.path().string()) + QStringLiteral("-gauge");
+        m_panel = new gauge::LivePanel(std::move(profiles), folder, m_context.window.clock,
+                                       m_context.window.words, this);
+        for (auto* button : m_panel->findChildren<QPushButton*>()) {
+            passByEnter(button);
+        }
+        m_lines->addWidget(m_panel);
+        connect(m_panel, &gauge::LivePanel::traceTaken, this, &LiveGauge::taken);
+    }
+    m_open->hide();
+    Q_EMIT stopsChanged();
+    m_panel->takeFocus();
+}
+
+bool LiveGauge::toggle() {
+    const auto* focus = QApplication::focusWidget();
+    if (m_panel == nullptr || focus == nullptr || !m_panel->isAncestorOf(focus)) {
+        return false;
+    }
+    m_panel->toggle();
+    return true;
+}
+
+void LiveGauge::kept() {
+    if (m_panel != nullptr) {
+        m_panel->traceKept();
+    }
+}
+
+void LiveGauge::setReadOnly(bool readOnly) {
+    m_open->setEnabled(!readOnly);
+    if (m_panel != nullptr) {
+        m_panel->setEnabled(!readOnly);
+    }
+}
+
+}  // namespace hearth::ui::visit
