@@ -72,7 +72,7 @@ void TightnessPart::addTrace() {
     m_takeFile->setAccessibleName((of.isEmpty() ? QString() : of + QStringLiteral(", ")) +
                                   m_takeFile->text());
     passByEnter(m_takeFile);
-    addWidget(m_takeFile);
+    addWidget(m_takeFile, Qt::AlignLeft);
     addLive(of);
     m_taker = new TraceTaker(context(), this);
     addWidget(m_taker);

@@ -151,8 +151,8 @@ void PartView::addHeading(const QString& text) {
     addWidget(heading);
 }
 
-void PartView::addWidget(QWidget* widget) {
-    m_lines->insertWidget(m_lines->count() - 1, widget);
+void PartView::addWidget(QWidget* widget, Qt::Alignment where) {
+    m_lines->insertWidget(m_lines->count() - 1, widget, 0, where);
 }
 
 shell::AttachmentsPart* PartView::addPictures(const char* ownerTable) {

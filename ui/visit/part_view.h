@@ -80,7 +80,7 @@ class PartView : public QWidget {
     void setTitle(const QString& title);
     void setSubtitle(const QString& subtitle);
     void addHeading(const QString& text);
-    void addWidget(QWidget* widget);
+    void addWidget(QWidget* widget, Qt::Alignment where = {});
     /// Photographs of the part's subject, a row of `ownerTable`; what is added here can stand in the record.
     shell::AttachmentsPart* addPictures(const char* ownerTable);
     /// A grid of six columns for the next fields.
