@@ -16,7 +16,6 @@
 #include <QElapsedTimer>
 #include <QKeyEvent>
 #include <QLineEdit>
-#include <QListView>
 #include <QProcess>
 #include <QScrollBar>
 #include <QTemporaryDir>
@@ -36,6 +35,8 @@ constexpr double kMostPaint = 1.3;
 constexpr double kMostMemory = 1.5;
 constexpr double kFrame = 1000.0 / 60;
 constexpr double kKey = 16.0;
+constexpr double kDuePaint = 100.0;
+constexpr int kDuePlace = 2;
 
 /// Waits for the first paint of a window.
 class Painted : public QObject {
@@ -87,8 +88,8 @@ Frames framesOf(std::vector<double> times) {
     return {times[times.size() / 2], times.back()};
 }
 
-Frames scroll(ui::shell::MainWindow& window) {
-    auto* list = window.findChild<QListView*>(QStringLiteral("premisesList"));
+Frames scroll(ui::shell::MainWindow& window, const QString& name) {
+    auto* list = window.findChild<QAbstractScrollArea*>(name);
     QScrollBar* bar = list->verticalScrollBar();
     std::vector<double> times;
     for (int i = 0; i < 300; ++i) {  // by the wheel, then by dragging the bar through all of it
@@ -151,16 +152,23 @@ int runChild(int argc, char** argv) {
     const Painted paint(*window);
     std::fputs("painted\n", stdout);
     std::fflush(stdout);
+    double due = 0;
     for (int place = 0; place < 5; ++place) {
-        window->showPlace(place);
-        settle(*window);
+        const double shown = timeOf([&] {
+            window->showPlace(place);
+            settle(*window);
+        });
+        due = place == kDuePlace ? shown : due;
     }
     window->showPlace(1);
     settle(*window);
-    const Frames scrolling = scroll(*window);
+    const Frames scrolling = scroll(*window, QStringLiteral("premisesList"));
     const Frames keys = typeASearch(*window);
-    std::printf("%ld\n%f\n%f\n%f\n%f\n", memoryKilobytes(), scrolling.middle, scrolling.worst, keys.middle,
-                keys.worst);
+    window->showPlace(kDuePlace);
+    settle(*window);
+    const Frames dueScrolling = scroll(*window, QStringLiteral("dueList"));
+    std::printf("%ld\n%f\n%f\n%f\n%f\n%f\n%f\n%f\n", memoryKilobytes(), scrolling.middle, scrolling.worst,
+                keys.middle, keys.worst, due, dueScrolling.middle, dueScrolling.worst);
     return 0;
 }
 
@@ -191,7 +199,7 @@ double middleOf(std::vector<double> values) {
 }
 
 int runParent(int argc, char** argv) {
-    constexpr std::size_t kFigures = 5;
+    constexpr std::size_t kFigures = 8;
     const QCoreApplication application(argc, argv);
     const QTemporaryDir folder;
     const QString small = folder.filePath(QStringLiteral("demonstration.hearth"));
@@ -220,6 +228,10 @@ int runParent(int argc, char** argv) {
                   figures[true][0] / figures[false][0], kMostMemory);
     bench::figure("the slowest frame of scrolling all premises, in milliseconds", figures[true][2], kFrame);
     bench::figure("the slowest key of a search until it is painted, in milliseconds", figures[true][4], kKey);
+    bench::figure("checks due opened for the first time until painted, in milliseconds", figures[true][5],
+                  kDuePaint);
+    bench::figure("the slowest frame of scrolling checks due, in milliseconds", figures[true][7], kFrame);
+    std::printf("  checks due: frames in the middle %.2f ms\n", figures[true][6]);
     std::printf(
         "  first paint %.1f ms and %.1f ms; memory %.1f MB and %.1f MB; frames in the middle %.2f ms, keys "
         "%.2f ms\n",
