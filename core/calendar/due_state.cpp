@@ -93,9 +93,12 @@ std::optional<IfChecked> ifChecked(const CheckedItem& item, Date day) {
     return checked;
 }
 
-NextStep nextStep(DueState state, int attempts) {
+NextStep nextStep(DueState state, int attempts, bool isBooked) {
     const bool isOpen =
         state == DueState::Overdue || state == DueState::LastTwoWeeks || state == DueState::WindowOpen;
+    if (isOpen && isBooked) {
+        return NextStep::Attend;
+    }
     if (isOpen && attempts > 0) {
         return attempts < kAttemptsLookedFor ? NextStep::TryAgain : NextStep::TryAgainAndRecord;
     }

@@ -95,12 +95,12 @@ enum class NextStep {
     BookNow,            // in the last two weeks, or overdue: by telephone
     TryAgain,           // nobody let us in: another attempt, and tell the landlord
     TryAgainAndRecord,  // three attempts and more: the same, and the evidence to the landlord. Never "enough"
-    Attend,             // booked
+    Attend,             // booked, in time or late
 };
-/// `attempts` since the last check.
+/// `attempts` since the last check; `isBooked`: for a day that is not past.
 /// Source: HSE's answer on tenants who prevent access (three attempts are looked for, and are no safe
 /// harbour); the rest common practice, no source. Checked: tests/core/calendar/due_state_test.cpp.
-[[nodiscard]] NextStep nextStep(DueState state, int attempts);
+[[nodiscard]] NextStep nextStep(DueState state, int attempts, bool isBooked);
 /// What inspectors look for (HSE's answer on tenants who prevent access).
 inline constexpr int kAttemptsLookedFor = 3;
 

@@ -108,7 +108,8 @@ DueFile readDueFile(const Connection& db, reg::PremisesId id, Date today) {
     file.checks = knownChecks(db, id);
     file.earlier = readEarlierChecks(db, id);
     file.duties = readDuties(db, today, id);
-    file.step = calendar::nextStep(file.line.state, static_cast<int>(file.line.attempts.size()));
+    file.step = calendar::nextStep(file.line.state, static_cast<int>(file.line.attempts.size()),
+                                   file.line.booking.has_value());
     return file;
 }
 

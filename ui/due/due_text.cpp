@@ -119,7 +119,8 @@ QString distanceText(const store::DueLine& line, calendar::Date today) {
 }
 
 QString nextText(const store::DueLine& line, calendar::Date today, const words::Words& words) {
-    const auto step = calendar::nextStep(line.state, static_cast<int>(line.attempts.size()));
+    const auto step =
+        calendar::nextStep(line.state, static_cast<int>(line.attempts.size()), line.booking.has_value());
     if (step == NextStep::Attend && line.booking) {
         return DueText::tr("Booked %1")
             .arg(joinedFilled({dayInYear(line.booking->date, today, words), qstring(line.booking->from)},

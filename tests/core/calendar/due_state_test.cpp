@@ -158,19 +158,22 @@ TEST(IfChecked, IsWhatTheCheckDoesOnceItIsMade) {
 
 // HSE's answer on tenants who prevent access: three attempts are looked for, and never end the duty.
 TEST(NextStepAt, GoesOnTryingHoweverOftenNobodyOpened) {
-    EXPECT_EQ(nextStep(DueState::WindowOpen, 0), NextStep::Book);
-    EXPECT_EQ(nextStep(DueState::LastTwoWeeks, 0), NextStep::BookNow);
-    EXPECT_EQ(nextStep(DueState::Overdue, 0), NextStep::BookNow);
-    EXPECT_EQ(nextStep(DueState::Booked, 2), NextStep::Attend);
-    EXPECT_EQ(nextStep(DueState::OpeningSoon, 0), NextStep::Prepare);
-    EXPECT_EQ(nextStep(DueState::NotKnown, 0), NextStep::AskLastCheck);
-    EXPECT_EQ(nextStep(DueState::Later, 0), NextStep::Nothing);
-    EXPECT_EQ(nextStep(DueState::NoDuty, 5), NextStep::Nothing);
+    EXPECT_EQ(nextStep(DueState::WindowOpen, 0, false), NextStep::Book);
+    EXPECT_EQ(nextStep(DueState::LastTwoWeeks, 0, false), NextStep::BookNow);
+    EXPECT_EQ(nextStep(DueState::Overdue, 0, false), NextStep::BookNow);
+    EXPECT_EQ(nextStep(DueState::Booked, 2, false), NextStep::Attend);
+    EXPECT_EQ(nextStep(DueState::OpeningSoon, 0, false), NextStep::Prepare);
+    EXPECT_EQ(nextStep(DueState::NotKnown, 0, false), NextStep::AskLastCheck);
+    EXPECT_EQ(nextStep(DueState::Later, 0, false), NextStep::Nothing);
+    EXPECT_EQ(nextStep(DueState::NoDuty, 5, false), NextStep::Nothing);
     for (const auto state : {DueState::WindowOpen, DueState::LastTwoWeeks, DueState::Overdue}) {
-        EXPECT_EQ(nextStep(state, 1), NextStep::TryAgain);
-        EXPECT_EQ(nextStep(state, kAttemptsLookedFor - 1), NextStep::TryAgain);
-        EXPECT_EQ(nextStep(state, kAttemptsLookedFor), NextStep::TryAgainAndRecord);
-        EXPECT_EQ(nextStep(state, 20), NextStep::TryAgainAndRecord);
+        EXPECT_EQ(nextStep(state, 1, false), NextStep::TryAgain);
+        EXPECT_EQ(nextStep(state, kAttemptsLookedFor - 1, false), NextStep::TryAgain);
+        EXPECT_EQ(nextStep(state, kAttemptsLookedFor, false), NextStep::TryAgainAndRecord);
+        EXPECT_EQ(nextStep(state, 20, false), NextStep::TryAgainAndRecord);
+        // A day that was agreed is kept, late or after attempts in vain: nobody is rung again for another.
+        EXPECT_EQ(nextStep(state, 0, true), NextStep::Attend);
+        EXPECT_EQ(nextStep(state, 3, true), NextStep::Attend);
     }
 }
 
