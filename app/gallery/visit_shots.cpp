@@ -8,6 +8,7 @@
 #include "ui/visit/visits_place.h"
 
 #include <QApplication>
+#include <QPushButton>
 #include <QScrollArea>
 #include <QScrollBar>
 
@@ -63,6 +64,21 @@ void showTrace(Scene& scene, reg::VisitId visit, std::size_t test) {
     }
 }
 
+/// What a test's part opens at the press of a button, beneath that button's place.
+void showLive(Scene& scene, reg::VisitId visit, const char* button, const char* opened) {
+    showTrace(scene, visit, 0);
+    if (auto* pressed = scene.window.findChild<QPushButton*>(QLatin1String(button))) {
+        pressed->click();
+    }
+    QApplication::processEvents();
+    auto* place = dynamic_cast<ui::visit::VisitsPlace*>(scene.window.placeInView());
+    const auto* shown = scene.window.findChild<QWidget*>(QLatin1String(opened));
+    if (place != nullptr && place->sheet() != nullptr && shown != nullptr) {
+        auto* scroll = place->sheet()->scroll();
+        scroll->verticalScrollBar()->setValue(shown->mapTo(scroll->widget(), QPoint()).y());
+    }
+}
+
 Result<void> addTraceShots(const store::Store& store, std::vector<Shot>& shots) {
     const auto visits = store.visits({});
     for (std::size_t i = 0; visits && i < visits->size(); ++i) {
@@ -74,6 +90,14 @@ Result<void> addTraceShots(const store::Store& store, std::vector<Shot>& shots) 
         for (std::size_t test = 0; file->traces.size() == kTraces.size() && test < kTraces.size(); ++test) {
             shots.push_back({QString::fromLatin1(kTraces[test]),
                              [visit, test](Scene& scene) { showTrace(scene, visit, test); }});
+        }
+        if (file->traces.size() == kTraces.size()) {
+            shots.push_back({QStringLiteral("visit-gauge-live"), [visit](Scene& scene) {
+                                 showLive(scene, visit, "watchGaugeButton", "livePanel");
+                             }});
+            shots.push_back({QStringLiteral("visit-gauge-set-up"), [visit](Scene& scene) {
+                                 showLive(scene, visit, "setUpGaugeButton", "profilesPanel");
+                             }});
         }
     }
     return visits ? Result<void>() : tl::unexpected(visits.error());

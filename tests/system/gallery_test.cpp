@@ -86,6 +86,8 @@ void expectWholeAlbum(const QString& folder, int scale) {
                              "visit-trace-leak-under-warming",
                              "visit-trace-let-by",
                              "visit-trace-stuck-gauge",
+                             "visit-gauge-live",
+                             "visit-gauge-set-up",
                              "emergency-natural-gas",
                              "emergency-propane",
                              "keys",

@@ -2,6 +2,7 @@
 #include "ui/visit/live_gauge.h"
 
 #include "ui/gauge/live_panel.h"
+#include "ui/gauge/profiles_panel.h"
 #include "ui/shell/kit.h"
 #include "ui/visit/part_view.h"
 
@@ -21,6 +22,20 @@ reg::TraceOrigin originOfKind(gauge::SourceKind kind) {
             break;
     }
     return reg::TraceOrigin::Simulator;
+}
+
+std::vector<gauge::GaugeProfile> keptProfiles(const store::Store& store) {
+    return gauge::profilesFromText(store.setting(gauge::kProfilesSetting).value_or(""));
+}
+
+bool readsPressure(const gauge::GaugeProfile& profile) {
+    return profile.pattern.family == quantity::UnitFamily::Pressure;
+}
+
+std::vector<gauge::GaugeProfile> pressureProfiles(const store::Store& store) {
+    auto profiles = keptProfiles(store);
+    std::erase_if(profiles, [](const auto& one) { return !readsPressure(one); });
+    return profiles;
 }
 
 }  // namespace
@@ -54,7 +69,9 @@ LiveGauge::LiveGauge(const SheetContext& context, const QString& of, QWidget* pa
     : QWidget(parent),
       m_context(context),
       m_lines(new QVBoxLayout(this)),
-      m_open(new shell::KeyButton(tr("Watch a gauge live"), shell::ButtonKind::Quiet, this)) {
+      m_open(new shell::KeyButton(tr("Watch a gauge live"), shell::ButtonKind::Quiet, this)),
+      m_setUp(new shell::KeyButton(tr("Set up a gauge that sends its readings"), shell::ButtonKind::Quiet,
+                                   this)) {
     m_lines->setContentsMargins(0, 0, 0, 0);
     m_lines->setSpacing(look::kGap);
     m_open->setObjectName(QStringLiteral("watchGaugeButton"));
@@ -62,29 +79,72 @@ LiveGauge::LiveGauge(const SheetContext& context, const QString& of, QWidget* pa
     passByEnter(m_open);
     m_lines->addWidget(m_open, 0, Qt::AlignLeft);
     connect(m_open, &QPushButton::clicked, this, &LiveGauge::open);
+    m_setUp->setObjectName(QStringLiteral("setUpGaugeButton"));
+    m_setUp->setAccessibleName((of.isEmpty() ? QString() : of + QStringLiteral(", ")) + m_setUp->text());
+    passByEnter(m_setUp);
+    m_lines->addWidget(m_setUp, 0, Qt::AlignLeft);
+    connect(m_setUp, &QPushButton::clicked, this, &LiveGauge::setUp);
+}
+
+void LiveGauge::makePanel() {
+    const auto& store = m_context.window.store;
+    const auto folder = QString::fromStdString(store.path().string()) + QStringLiteral("-gauge");
+    m_panel = new gauge::LivePanel(pressureProfiles(store), folder, m_context.window.clock,
+                                   m_context.window.words, this);
+    for (auto* button : m_panel->findChildren<QPushButton*>()) {
+        passByEnter(button);
+    }
+    m_lines->insertWidget(0, m_panel);
+    connect(m_panel, &gauge::LivePanel::traceTaken, this, &LiveGauge::taken);
+    // While something is recorded nothing is changed beneath it.
+    connect(m_panel, &gauge::LivePanel::recordingChanged, this, [this](bool isRecording) {
+        m_setUp->setEnabled(!isRecording);
+        if (m_profiles != nullptr) {
+            m_profiles->setEnabled(!isRecording);
+        }
+    });
 }
 
 void LiveGauge::open() {
     if (m_panel == nullptr) {
-        const auto& store = m_context.window.store;
-        std::vector<gauge::GaugeProfile> profiles;
-        for (auto& profile : gauge::profilesFromText(store.setting(gauge::kProfilesSetting).value_or(""))) {
-            if (profile.pattern.family == quantity::UnitFamily::Pressure) {
-                profiles.push_back(std::move(profile));
-            }
-        }
-        const auto folder = QString::fromStdString(store.path().string()) + QStringLiteral("-gauge");
-        m_panel = new gauge::LivePanel(std::move(profiles), folder, m_context.window.clock,
-                                       m_context.window.words, this);
-        for (auto* button : m_panel->findChildren<QPushButton*>()) {
-            passByEnter(button);
-        }
-        m_lines->addWidget(m_panel);
-        connect(m_panel, &gauge::LivePanel::traceTaken, this, &LiveGauge::taken);
+        makePanel();
     }
     m_open->hide();
     Q_EMIT stopsChanged();
     m_panel->takeFocus();
+}
+
+void LiveGauge::setUp() {
+    if (m_profiles == nullptr) {
+        m_profiles = new gauge::ProfilesPanel(pressureProfiles(m_context.window.store),
+                                              m_context.window.clock, m_context.window.words, this);
+        for (auto* button : m_profiles->findChildren<QPushButton*>()) {
+            passByEnter(button);
+        }
+        m_lines->addWidget(m_profiles);
+        connect(m_profiles, &gauge::ProfilesPanel::profilesChanged, this, &LiveGauge::keepProfiles);
+    }
+    m_setUp->hide();
+    Q_EMIT stopsChanged();
+    m_profiles->takeFocus();
+}
+
+void LiveGauge::keepProfiles(const std::vector<gauge::GaugeProfile>& profiles) {
+    auto& store = m_context.window.store;
+    auto all = keptProfiles(store);
+    std::erase_if(all, readsPressure);
+    all.insert(all.begin(), profiles.begin(), profiles.end());
+    const auto kept = store.saveSetting(gauge::kProfilesSetting, gauge::profilesText(all));
+    if (!kept) {
+        m_context.window.dialogs.tell(this, tr("The gauge was not kept"),
+                                      m_context.window.words.error(kept.error()));
+        return;
+    }
+    if (m_panel != nullptr) {
+        m_panel->deleteLater();
+        makePanel();
+        Q_EMIT stopsChanged();
+    }
 }
 
 bool LiveGauge::toggle() {
@@ -104,6 +164,7 @@ void LiveGauge::kept() {
 
 void LiveGauge::setReadOnly(bool readOnly) {
     m_open->setEnabled(!readOnly);
+    m_setUp->setEnabled(!readOnly);
     if (m_panel != nullptr) {
         m_panel->setEnabled(!readOnly);
     }

@@ -2,7 +2,7 @@
 #pragma once
 
 #include "core/register/gauge_trace.h"
-#include "ui/gauge/taken.h"
+#include "ui/gauge/profile.h"
 #include "ui/visit/sheet_field.h"
 
 #include <QWidget>
@@ -11,7 +11,8 @@ class QVBoxLayout;
 
 namespace hearth::ui::gauge {
 class LivePanel;
-}
+class ProfilesPanel;
+}  // namespace hearth::ui::gauge
 namespace hearth::ui::shell {
 class KeyButton;
 }
@@ -41,10 +42,15 @@ class LiveGauge : public QWidget {
 
   private:
     void open();
+    void makePanel();
+    void setUp();
+    void keepProfiles(const std::vector<gauge::GaugeProfile>& profiles);
     SheetContext m_context;
     QVBoxLayout* m_lines;
     shell::KeyButton* m_open;
+    shell::KeyButton* m_setUp;
     gauge::LivePanel* m_panel = nullptr;
+    gauge::ProfilesPanel* m_profiles = nullptr;
 };
 
 /// What the register is told of where a trace came from, and of what happened.

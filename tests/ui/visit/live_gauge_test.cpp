@@ -3,6 +3,7 @@
 
 #include "tests/ui/visit/trace_bench.h"
 #include "ui/gauge/live_panel.h"
+#include "ui/input/editor.h"
 
 #include <QTcpServer>
 #include <QTcpSocket>
@@ -90,6 +91,34 @@ TEST_F(LiveGaugeTest, FromTheWireToTheVisit) {
     EXPECT_TRUE(m_bench.area().seen());
     EXPECT_EQ(m_bench.outcome(rulebook::FindingKind::Tightness), rulebook::Outcome::NoVerdict)
         << "a trace is no reading";
+}
+
+// Set up beside the open panel: it offers the new one, and the gauge in the room is still there.
+TEST_F(LiveGaugeTest, AGaugeIsSetUpOnTheSheetAndThenWatched) {
+    m_bench.button("watchGaugeButton")->click();
+    m_bench.button("setUpGaugeButton")->click();
+    const auto type = [&](const char* name, const QString& text) {
+        auto* field = live().findChild<input::Editor*>(QLatin1String(name));
+        field->setText(text);
+        Q_EMIT field->committed(text);
+    };
+    type("profileName", QStringLiteral("Green gauge"));
+    type("profileKind", QStringLiteral("network"));
+    type("profileHost", QStringLiteral("127.0.0.1"));
+    type("profileNetworkPort", QString::number(m_server.serverPort()));
+    type("profilePattern", QStringLiteral("now {value} {unit}"));
+    m_bench.button("saveProfileButton")->click();
+    const auto kept =
+        gauge::profilesFromText(testing::need(m_bench.firm.store->setting(gauge::kProfilesSetting)));
+    ASSERT_EQ(kept.size(), 3U);
+    EXPECT_EQ(kept[1].name, "Green gauge");
+    EXPECT_EQ(kept[2].name, "Room");
+    auto* panel = live().panel();
+    ASSERT_EQ(panel->profiles()[1].name, "Green gauge");
+    panel->choose(1);
+    ASSERT_TRUE(QTest::qWaitFor([&] { return m_server.hasPendingConnections(); }, kLiveWait));
+    m_server.nextPendingConnection()->write("\nnow 19.84 mbar\n");
+    EXPECT_TRUE(QTest::qWaitFor([&] { return panel->watch().last().has_value(); }, kLiveWait));
 }
 
 TEST_F(LiveGaugeTest, PracticeIsKeptAsPractice) {
