@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/calendar/bank_holidays.h"
+#include "core/record/nation.h"
 #include "core/store/doings_repository.h"
 #include "core/store/due_list.h"
 #include "core/store/due_repository.h"
@@ -25,20 +26,6 @@ bool sharesTime(const Booking& a, const Booking& b) {
     };
     const bool sameStart = a.from == b.from;
     return sameStart || (a.from < end(b) && b.from < end(a));
-}
-
-calendar::Nation nationOf(reg::Country country) {
-    switch (country) {
-        case reg::Country::Wales:
-            return calendar::Nation::Wales;
-        case reg::Country::Scotland:
-            return calendar::Nation::Scotland;
-        case reg::Country::NorthernIreland:
-            return calendar::Nation::NorthernIreland;
-        case reg::Country::England:
-            break;
-    }
-    return calendar::Nation::England;
 }
 
 std::string whereOf(const Connection& db, const Booking& booking) {
@@ -67,7 +54,7 @@ void addOthers(const Connection& db, const Booking& booking, Date today, std::ve
 
 void addDayOf(const Connection& db, const Booking& booking, std::vector<Clash>& clashes) {
     const auto& holidays = calendar::shippedBankHolidays();
-    const auto nation = nationOf(valueWithId<reg::Premises>(db, booking.premises.bytes).country);
+    const auto nation = record::nationOf(valueWithId<reg::Premises>(db, booking.premises.bytes).country);
     const auto weekday = std::chrono::weekday(std::chrono::sys_days(booking.date));
     if (weekday == std::chrono::Saturday || weekday == std::chrono::Sunday) {
         clashes.push_back({ClashKind::Weekend, {}, {}});

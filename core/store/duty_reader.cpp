@@ -2,6 +2,7 @@
 #include "core/store/duty_reader.h"
 
 #include "core/calendar/due_state.h"
+#include "core/record/nation.h"
 #include "core/store/bin_repository.h"
 #include "core/store/doings_repository.h"
 #include "core/store/tables.h"
@@ -16,20 +17,6 @@ using calendar::Duty;
 using calendar::DutyKind;
 
 constexpr int kMonthsLookedBack = 12;
-
-calendar::Nation nationOfDuty(reg::Country country) {
-    switch (country) {
-        case reg::Country::Wales:
-            return calendar::Nation::Wales;
-        case reg::Country::Scotland:
-            return calendar::Nation::Scotland;
-        case reg::Country::NorthernIreland:
-            return calendar::Nation::NorthernIreland;
-        case reg::Country::England:
-            break;
-    }
-    return calendar::Nation::England;
-}
 
 class DutyReader {
   public:
@@ -148,7 +135,7 @@ class DutyReader {
                 line.visit = reg::VisitId{row.uuid(0)};
                 line.premises = reg::PremisesId{row.uuid(1)};
                 line.address = addressAt(row, 2);
-                const auto nation = nationOfDuty(countryAt(row, 6));
+                const auto nation = record::nationOf(countryAt(row, 6));
                 if (row.text(8).empty()) {
                     addDuty(line, calendar::noticeDue(*completed, nation));
                 }
@@ -184,7 +171,8 @@ class DutyReader {
                 if (!known) {
                     m_lines.push_back(std::move(line));  // the clock runs from a day that nobody entered
                 } else {
-                    addDuty(std::move(line), calendar::reportDue(*known, nationOfDuty(countryAt(row, 6))));
+                    addDuty(std::move(line),
+                            calendar::reportDue(*known, record::nationOf(countryAt(row, 6))));
                 }
             });
     }

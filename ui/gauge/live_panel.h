@@ -29,6 +29,7 @@ class LiveFigure;
 /// begins and ends a recording; a second gauge may be held against the first.
 class LivePanel : public QWidget {
     Q_OBJECT
+    Q_DISABLE_COPY_MOVE(LivePanel)
   public:
     /// `profiles` are the firm's; practice pipes stand behind them. Journals of recordings are kept in
     /// `folder`.

@@ -28,6 +28,7 @@ namespace hearth::ui::gauge {
 /// it, or why it finds none. Nothing of that is kept.
 class ProfilesPanel : public QWidget {
     Q_OBJECT
+    Q_DISABLE_COPY_MOVE(ProfilesPanel)
   public:
     ProfilesPanel(std::vector<GaugeProfile> profiles, const Clock& clock, const words::Words& words,
                   QWidget* parent);

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/calendar/notices.h"
+#include "core/record/nation.h"
 #include "ui/words/document_parts.h"
 
 #include <array>
@@ -11,20 +12,6 @@ namespace {
 
 using record::CaptionedValue;
 using reg::Item;
-
-calendar::Nation nationOf(reg::Country country) {
-    switch (country) {
-        case reg::Country::Wales:
-            return calendar::Nation::Wales;
-        case reg::Country::Scotland:
-            return calendar::Nation::Scotland;
-        case reg::Country::NorthernIreland:
-            return calendar::Nation::NorthernIreland;
-        case reg::Country::England:
-            break;
-    }
-    return calendar::Nation::England;
-}
 
 std::optional<calendar::Date> dateOf(const DocumentPage& page, const reg::SubjectRef& on, Item item) {
     const reg::Entry* entry = page.file().find(on, item);
@@ -58,7 +45,7 @@ constexpr const char* kInformationBy =
 
 /// The two last days of building work: notice, then information.
 std::array<CaptionedValue, 2> buildingDays(const DocumentPage& page) {
-    const auto nation = nationOf(page.file().premises.country);
+    const auto nation = record::nationOf(page.file().premises.country);
     const auto completed = dateOf(page, page.visit(), Item::WorkCompleted);
     const auto by = [&](auto rule) { return completed ? rule(*completed, nation) : std::nullopt; };
     return {lastDay(page, kCertificateBy, completed, by(calendar::buildingNoticeBy)),
@@ -91,8 +78,9 @@ record::Statements buildingClocks(const DocumentPage& page) {
 record::Statement reportClock(const DocumentPage& page, const reg::Situation& situation) {
     constexpr const char* kReportBy = QT_TRANSLATE_NOOP("Words", "Report to HSE by");
     const auto known = dateOf(page, reg::subject(situation.id), Item::SituationKnownOn);
-    const auto by = known ? calendar::dangerousFittingReportBy(*known, nationOf(page.file().premises.country))
-                          : std::nullopt;
+    const auto by =
+        known ? calendar::dangerousFittingReportBy(*known, record::nationOf(page.file().premises.country))
+              : std::nullopt;
     return dayStatement(page, kReportBy, lastDay(page, kReportBy, known, by),
                         QT_TRANSLATE_NOOP("Words", "14 days after it was known, %1."), known);
 }
