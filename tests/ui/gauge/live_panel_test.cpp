@@ -18,7 +18,7 @@
 namespace hearth::ui::gauge {
 namespace {
 
-constexpr int kPanelWait = 4000;
+constexpr int kPanelWait = 20000;
 
 GaugeProfile networkProfile(const char* name, quint16 port) {
     GaugeProfile profile;

@@ -15,7 +15,7 @@
 namespace hearth::ui::gauge {
 namespace {
 
-constexpr int kSetUpWait = 4000;
+constexpr int kSetUpWait = 20000;
 
 class ProfilesPanelTest : public ::testing::Test {
   protected:

@@ -14,7 +14,7 @@ using testing::Heard;
 using testing::PseudoTerminal;
 using Texts = std::vector<std::string>;
 
-constexpr int kSerialWait = 3000;
+constexpr int kSerialWait = 20000;
 
 TEST(SerialSource, ReadsLinesHoweverTheyCome) {
     const SystemClock clock;

@@ -88,7 +88,7 @@ TEST(SimulatedSource, SendsWhatAGaugeWouldAndIsMarked) {
     testing::Heard heard(source);
     source.start();
     EXPECT_TRUE(source.isSimulated());
-    ASSERT_TRUE(QTest::qWaitFor([&] { return heard.values.size() >= 5; }, 3000));
+    ASSERT_TRUE(QTest::qWaitFor([&] { return heard.values.size() >= 5; }, 20000));
     EXPECT_EQ(heard.values.front(), "0.00");
     EXPECT_EQ(source.refusals(), 0U);
     source.stop();

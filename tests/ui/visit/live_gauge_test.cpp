@@ -15,7 +15,7 @@ namespace {
 
 using namespace std::chrono_literals;
 
-constexpr int kLiveWait = 4000;
+constexpr int kLiveWait = 20000;
 
 TEST(LiveGauge, BothSetsOfCodesAreTheSame) {
     std::vector<gauge::GaugeMark> all;
