@@ -57,7 +57,7 @@ TEST_F(NoticesTest, theDesktopIsToldByTheSpecification) {
     ASSERT_TRUE(theirs.registerService(QStringLiteral("org.freedesktop.Notifications")));
     DesktopNotices notices(QDBusConnection::connectToBus(address, QStringLiteral("program")));
     notices.notify(QStringLiteral("Gas safety checks"), QStringLiteral("3 checks turned overdue."));
-    ASSERT_TRUE(QTest::qWaitFor([&] { return !desktop.calls.isEmpty(); }));
+    ASSERT_TRUE(QTest::qWaitFor([&] { return !desktop.calls.isEmpty(); }, 20000));
     const auto& call = desktop.calls.first();
     EXPECT_EQ(call.member(), QStringLiteral("Notify"));
     EXPECT_EQ(call.signature(), QStringLiteral("susssasa{sv}i")) << "as the specification has it";

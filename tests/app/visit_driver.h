@@ -42,7 +42,7 @@ class VisitDriver {
         m_window->resize(1024, 600);
         m_window->show();
         m_window->activateWindow();
-        EXPECT_TRUE(QTest::qWaitForWindowActive(m_window.get()));
+        EXPECT_TRUE(QTest::qWaitForWindowActive(m_window.get(), 20000));
         m_window->openVisit(visit);
         QApplication::processEvents();
     }

@@ -3,13 +3,13 @@
 
 #include "ui/shell/backup_runner.h"
 #include "ui/shell/importing.h"
+#include "ui/shell/progress.h"
 
 #include <QDragEnterEvent>
 #include <QFile>
 #include <QFileInfo>
 #include <QKeyEvent>
 #include <QMimeData>
-#include <QProgressDialog>
 #include <QSaveFile>
 #include <QUrl>
 
@@ -293,17 +293,13 @@ void ImportAssistant::takeOver() {
                                tr("No row of the file can be taken as it is. Nothing was written."));
         return;
     }
-    QProgressDialog progress(tr("Taking over %1").arg(m_work.name), tr("Stop, and keep nothing"), 0,
-                             m_work.plan.writes(), this);
-    progress.setWindowModality(Qt::WindowModal);
-    constexpr int kStep = 20;  // asking at each write would cost more than the write
-    const auto taken = shell::takeOver(m_work.plan, m_context.store, [&](int done, int) {
-        if (done % kStep == 0) {
-            progress.setValue(done);
-        }
-        return !progress.wasCanceled();
-    });
-    progress.reset();
+    const auto taken = [this] {
+        shell::Progress progress(this, "importProgress", tr("Taking over %1").arg(m_work.name),
+                                 tr("Stop, and keep nothing"));
+        constexpr int kStep = 20;  // asking at each write would cost more than the write
+        return shell::takeOver(m_work.plan, m_context.store,
+                               [&](int done, int all) { return done % kStep != 0 || progress(done, all); });
+    }();
     if (!taken) {
         m_context.dialogs.tell(this, tr("Nothing was taken over"), m_context.words.error(taken.error()));
         return;

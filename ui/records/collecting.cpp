@@ -2,10 +2,10 @@
 #include "ui/records/collecting.h"
 
 #include "ui/shell/kit.h"
+#include "ui/shell/progress.h"
 #include "ui/shell/record_writing.h"
 
 #include <QCoreApplication>
-#include <QProgressDialog>
 
 namespace hearth::ui::records {
 namespace {
@@ -102,24 +102,11 @@ Chosen askChoice(const shell::Context& context, const QString& search, QWidget* 
     }
 }
 
-/// Shown once it takes longer than a moment; its button or Escape stops.
-class Progress {
+/// Its button or Escape stops.
+class CollectingProgress : public shell::Progress {
   public:
-    Progress(QWidget* over, const QString& doing) : m_dialog(doing, Collecting::tr("Stop"), 0, 0, over) {
-        m_dialog.setObjectName(QStringLiteral("collectingProgress"));
-        m_dialog.setWindowModality(Qt::WindowModal);
-        m_dialog.setAccessibleName(doing);
-        // By itself Escape may only hide it.
-        QObject::connect(&m_dialog, &QDialog::rejected, &m_dialog, &QProgressDialog::cancel);
-    }
-    bool operator()(int done, int all) {
-        m_dialog.setMaximum(all);
-        m_dialog.setValue(done);  // lets the window live, since it is modal
-        return !m_dialog.wasCanceled();
-    }
-
-  private:
-    QProgressDialog m_dialog;
+    CollectingProgress(QWidget* over, const QString& doing)
+        : shell::Progress(over, "collectingProgress", doing, Collecting::tr("Stop")) {}
 };
 
 using MaybeWritten = std::optional<Result<shell::RecordsWritten>>;
@@ -133,7 +120,7 @@ MaybeWritten writeInto(const shell::Context& context, const std::vector<store::R
     if (!target) {
         return std::nullopt;
     }
-    Progress progress(over, Collecting::tr("Writing the records…"));
+    CollectingProgress progress(over, Collecting::tr("Writing the records…"));
     const auto step = [&](int done, int all) { return progress(done, all); };
     return asOne ? shell::writeAsOne(context.store, lines, *target, context.words, step)
                  : shell::writeAsFiles(context.store, lines, *target, step);
@@ -142,7 +129,7 @@ MaybeWritten writeInto(const shell::Context& context, const std::vector<store::R
 MaybeWritten printThem(const shell::Context& context, const std::vector<store::RecordLine>& lines,
                        QWidget* over) {
     // Made with the first record, after the printer's own dialog.
-    std::optional<Progress> progress;
+    std::optional<CollectingProgress> progress;
     return shell::printAsOneJob(context.store, lines, context.printing, [&](int done, int all) {
         if (!progress) {
             progress.emplace(over, Collecting::tr("Printing the records…"));

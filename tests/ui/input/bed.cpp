@@ -25,7 +25,7 @@ void Bed::show() {
     m_window.resize(480, 300);
     m_window.show();
     m_window.activateWindow();
-    EXPECT_TRUE(QTest::qWaitForWindowActive(&m_window));
+    EXPECT_TRUE(QTest::qWaitForWindowActive(&m_window, 20000));
 }
 
 void Bed::focus(ui::input::Editor* editor) {

@@ -112,7 +112,7 @@ TEST(FieldEditor, theWheelChangesNothingAndScrollsThePage) {
     area.setWidget(page);
     area.show();
     area.activateWindow();
-    ASSERT_TRUE(QTest::qWaitForWindowActive(&area));
+    ASSERT_TRUE(QTest::qWaitForWindowActive(&area, 20000));
     for (qsizetype i = 0; i < values.size(); ++i) {
         for (const bool isFocused : {false, true}) {
             if (isFocused) {
@@ -200,7 +200,7 @@ TEST(FieldEditor, losingTheWindowCommitsToo) {
     QWidget other;
     other.show();
     other.activateWindow();
-    ASSERT_TRUE(QTest::qWaitForWindowActive(&other));
+    ASSERT_TRUE(QTest::qWaitForWindowActive(&other, 20000));
     EXPECT_EQ(every.bed.committed, QStringList{QStringLiteral("A-9")});
 }
 

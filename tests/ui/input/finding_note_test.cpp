@@ -32,7 +32,7 @@ struct Margin {
         window.resize(330, 500);
         window.show();
         window.activateWindow();
-        EXPECT_TRUE(QTest::qWaitForWindowActive(&window));
+        EXPECT_TRUE(QTest::qWaitForWindowActive(&window, 20000));
         note->setFocus(Qt::TabFocusReason);
     }
 };
@@ -52,10 +52,10 @@ TEST(FindingNote, f1OpensAndClosesTheSourceInPlace) {
     const int closed = margin.note->height();
     QTest::keyClick(margin.note, Qt::Key_F1);
     EXPECT_TRUE(margin.note->isSourceOpen());
-    EXPECT_TRUE(QTest::qWaitFor([&] { return margin.note->height() > closed + 40; }));
+    EXPECT_TRUE(QTest::qWaitFor([&] { return margin.note->height() > closed + 40; }, 20000));
     QTest::keyClick(margin.note, Qt::Key_Escape);
     EXPECT_FALSE(margin.note->isSourceOpen());
-    EXPECT_TRUE(QTest::qWaitFor([&] { return margin.note->height() == closed; }));
+    EXPECT_TRUE(QTest::qWaitFor([&] { return margin.note->height() == closed; }, 20000));
     EXPECT_EQ(margin.chosen, 0);
 }
 
@@ -93,7 +93,7 @@ TEST(FindingNote, shiftF1AndAClickOnTheLimitAskForItsPageInTheRuleBook) {
     EXPECT_EQ(wanted, std::vector{key});
     const int closed = margin.note->height();
     QTest::keyClick(margin.note, Qt::Key_F1);
-    ASSERT_TRUE(QTest::qWaitFor([&] { return margin.note->height() > closed; }));
+    ASSERT_TRUE(QTest::qWaitFor([&] { return margin.note->height() > closed; }, 20000));
     QTest::mouseClick(margin.note, Qt::LeftButton, Qt::NoModifier, QPoint(40, margin.note->height() - 14));
     EXPECT_EQ(wanted.size(), 2U);
     EXPECT_EQ(margin.chosen, 0);

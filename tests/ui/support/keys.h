@@ -14,8 +14,14 @@
 /// Typing as a person does: into whatever has the focus.
 namespace hearth::testing {
 
+/// Waits for it: what closed may have had it, and a busy machine gives it back late.
 inline QWidget* focus() {
+    constexpr int kFocusWait = 20000;  // milliseconds
     QWidget* widget = QApplication::focusWidget();
+    if (widget == nullptr &&
+        QTest::qWaitFor([] { return QApplication::focusWidget() != nullptr; }, kFocusWait)) {
+        widget = QApplication::focusWidget();
+    }
     if (widget == nullptr) {
         throw std::runtime_error("nothing has the focus");
     }
@@ -62,7 +68,7 @@ inline ui::input::Editor* editor(QWidget* parent, const char* name) {
 inline void enterField(ui::input::Editor* field) {
     if (!field->isActiveWindow()) {  // a list that has closed does not give it back on the offscreen platform
         field->activateWindow();
-        EXPECT_TRUE(QTest::qWaitForWindowActive(field->window()));
+        EXPECT_TRUE(QTest::qWaitForWindowActive(field->window(), 20000));
     }
     field->focusTarget()->setFocus(Qt::TabFocusReason);
     EXPECT_TRUE(field->focusTarget()->hasFocus()) << field->objectName().toStdString();

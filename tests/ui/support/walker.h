@@ -53,7 +53,7 @@ inline std::vector<QWidget*> tabStops(QWidget* window) {
 inline void activate(QWidget* window) {
     window->show();
     window->activateWindow();
-    ASSERT_TRUE(QTest::qWaitForWindowActive(window));
+    ASSERT_TRUE(QTest::qWaitForWindowActive(window, 20000));
 }
 
 /// The stops in the order in which Tab (or Shift+Tab) comes to them, once round from `from`.

@@ -57,7 +57,7 @@ class SheetBench {
         place->resize(1280, 800);
         place->show();
         place->activateWindow();
-        EXPECT_TRUE(QTest::qWaitForWindowActive(place.get()));
+        EXPECT_TRUE(QTest::qWaitForWindowActive(place.get(), 20000));
         place->refresh();
         place->openVisit(visit);
         settle();

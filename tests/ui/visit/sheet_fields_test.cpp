@@ -213,7 +213,7 @@ TEST(SheetFields, IssuingWithSomethingMissingSaysSoAndIssuesNothing) {
     bench.at(Item::VisitReference);
     SheetBench::press(Qt::Key_I, Qt::ControlModifier);
     auto* list = bench.sheet().recordsPart()->missingList();
-    EXPECT_TRUE(QTest::qWaitFor([&] { return QApplication::focusWidget() == list; }));
+    EXPECT_TRUE(QTest::qWaitFor([&] { return QApplication::focusWidget() == list; }, 20000));
     EXPECT_TRUE(need(bench.firm.store->records("")).empty());
 }
 

@@ -141,7 +141,7 @@ TEST_P(CommonPractice, TypedEndToEndByKeyboardAlonePassesAndIsIssued) {
 
     EXPECT_EQ(judging::overall(bench.model().findings()), Outcome::Pass);
     SheetBench::press(Qt::Key_I, Qt::ControlModifier);
-    ASSERT_TRUE(QTest::qWaitFor([&] { return bench.model().records().size() == 1; }));
+    ASSERT_TRUE(QTest::qWaitFor([&] { return bench.model().records().size() == 1; }, 20000));
     SheetBench::settle();
     EXPECT_EQ(bench.firm.navigator.said.size(), 1);
     SheetBench::press(Qt::Key_Return);
