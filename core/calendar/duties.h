@@ -54,8 +54,8 @@ inline constexpr std::array kDutyKinds{DutyKind::SafetyCheck,
 
 /// A day by which something is to be done or runs out, with why.
 struct Duty {
-    DutyKind kind;
-    Date by;
+    DutyKind kind{};
+    Date by{};
     /// What it counts from: the check, the completion, the assessment. Nothing where the date itself was
     /// typed (an insurance's last day).
     std::optional<Date> from = {};

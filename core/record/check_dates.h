@@ -49,7 +49,7 @@ struct CheckHistory {
 /// A check of one appliance that a record states.
 struct MadeCheck {
     reg::ApplianceId appliance;
-    calendar::Date date;
+    calendar::Date date{};
     /// The last check before it, or the deadline that it counted for, as it was known at the visit.
     std::optional<calendar::Date> countedFrom;
     bool operator==(const MadeCheck&) const = default;

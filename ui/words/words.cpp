@@ -114,6 +114,7 @@ Words Words::beside(const QString& language) {
 }
 
 Words::Words(Words&&) noexcept = default;
+Words& Words::operator=(Words&&) noexcept = default;
 Words::~Words() = default;
 
 QString Words::language() const {

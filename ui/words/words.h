@@ -34,6 +34,7 @@ class Words {
     /// A language that stands beside English: numbers are written as there, so that a value stands once.
     [[nodiscard]] static Words beside(const QString& language);
     Words(Words&&) noexcept;
+    Words& operator=(Words&&) noexcept;
     ~Words();
     Words(const Words&) = delete;
     Words& operator=(const Words&) = delete;
