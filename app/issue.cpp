@@ -76,6 +76,7 @@ struct RecordShown {
     std::optional<record::Logo> logo;
     std::vector<record::PictureOf> pictures;
     std::vector<judging::TraceSeen> traces;
+    judging::LeakHunt hunt;
     std::vector<record::CheckHistory> checks;
 };
 Result<RecordShown> shownIn(const store::Store& store, const reg::VisitFile& file) {
@@ -95,7 +96,13 @@ Result<RecordShown> shownIn(const store::Store& store, const reg::VisitFile& fil
     if (!checks) {
         return tl::unexpected(checks.error());
     }
-    return RecordShown{std::move(*logo), std::move(*pictures), std::move(*traces), std::move(*checks)};
+    const auto book = store.ruleBook();
+    if (!book) {
+        return tl::unexpected(book.error());
+    }
+    auto hunt = judging::huntLeak(file, *book, *traces);
+    return RecordShown{std::move(*logo), std::move(*pictures), std::move(*traces), std::move(hunt),
+                       std::move(*checks)};
 }
 
 /// What keeps the text from being written, in either language.
@@ -164,6 +171,7 @@ Result<store::RecordId> issueRecord(store::Store& store, const Clock& clock, rec
                                          &judged->pipes,
                                          {},
                                          std::move(shown->traces),
+                                         std::move(shown->hunt),
                                          std::move(shown->checks)};
     const QString spoken = languageOf(language, *old, kind, judged->file);
     if (const auto fault = letterFault(input, spoken); !fault) {

@@ -7423,5 +7423,117 @@ Cadwch ef, os gwelwch yn dda.</translation>
         <source>Decommissioned and capped: it cannot be used, and nothing was measured of it.</source>
         <translation>Wedi’i ddatgomisiynu a’i gapio: ni ellir ei ddefnyddio, ac ni fesurwyd dim arno.</translation>
     </message>
+    <message>
+        <source>Pipes shut off</source>
+        <translation>Pibellau wedi’u cau</translation>
+    </message>
+    <message>
+        <source>the meter and its joints</source>
+        <translation>y mesurydd a’i uniadau</translation>
+    </message>
+    <message>
+        <source>pipe %1</source>
+        <translation>pibell %1</translation>
+    </message>
+    <message>
+        <source>what is connected at pipe %1</source>
+        <translation>yr hyn sydd wedi’i gysylltu wrth bibell %1</translation>
+    </message>
+    <message>
+        <source>the appliances</source>
+        <translation>y cyfarpar</translation>
+    </message>
+    <message>
+        <source>%1, repeated with appliances isolated</source>
+        <translation>%1, wedi’i ailadrodd gyda’r cyfarpar wedi’u hynysu</translation>
+    </message>
+    <message>
+        <source>appliances</source>
+        <translation>cyfarpar</translation>
+    </message>
+    <message>
+        <source>%1 (%2 to %3)</source>
+        <translation>%1 (%2 i %3)</translation>
+    </message>
+    <message>
+        <source>not compared: say whether appliances were connected</source>
+        <translation>heb ei gymharu: nodwch a oedd y cyfarpar wedi’u cysylltu</translation>
+    </message>
+    <message>
+        <source>not compared: the list has no pipe “%1”</source>
+        <translation>heb ei gymharu: nid oes pibell “%1” yn y rhestr</translation>
+    </message>
+    <message>
+        <source>not compared: say in the pipe list what each pipe follows</source>
+        <translation>heb ei gymharu: nodwch yn y rhestr pibellau beth mae pob pibell yn ei ddilyn</translation>
+    </message>
+    <message>
+        <source>not compared: the volume is not known</source>
+        <translation>heb ei gymharu: nid yw’r cyfaint yn hysbys</translation>
+    </message>
+    <message>
+        <source>not compared: readings or times are missing</source>
+        <translation>heb ei gymharu: mae darlleniadau neu amseroedd ar goll</translation>
+    </message>
+    <message>
+        <source>not compared: no gauge is chosen</source>
+        <translation>heb ei gymharu: nid oes mesurydd pwysedd wedi’i ddewis</translation>
+    </message>
+    <message>
+        <source>Looking for the leak: the tests compared</source>
+        <translation>Chwilio am y gollyngiad: cymharu’r profion</translation>
+    </message>
+    <message>
+        <source>Shut off</source>
+        <translation>Wedi’i gau</translation>
+    </message>
+    <message>
+        <source>Volume reached</source>
+        <translation>Cyfaint a gyrhaeddwyd</translation>
+    </message>
+    <message>
+        <source>Leak, and what it is between</source>
+        <translation>Gollyngiad, a rhwng beth y mae</translation>
+    </message>
+    <message>
+        <source>%1, by its trace</source>
+        <translation>%1, yn ôl ei olrhain</translation>
+    </message>
+    <message>
+        <source>Nothing to compare yet: test again with one branch shut off, and say which.</source>
+        <translation>Dim i’w gymharu eto: profwch eto gydag un gangen wedi’i chau, a nodwch pa un.</translation>
+    </message>
+    <message>
+        <source>The tests do not agree: no leaks together make such readings. The gas warmed or cooled, a valve let by, or something else was changed between them. Test again.</source>
+        <translation>Nid yw’r profion yn cytuno: nid oes gollyngiadau a roddai ddarlleniadau o’r fath gyda’i gilydd. Cynhesodd neu oerodd y nwy, gollyngodd falf heibio, neu newidiwyd rhywbeth arall rhyngddynt. Profwch eto.</translation>
+    </message>
+    <message>
+        <source>The leak must be here: %1.</source>
+        <translation>Rhaid bod y gollyngiad yma: %1.</translation>
+    </message>
+    <message>
+        <source>More than one place leaks: %1.</source>
+        <translation>Mae mwy nag un lle yn gollwng: %1.</translation>
+    </message>
+    <message>
+        <source>Something leaks, and these tests do not tell where. Shut off one branch more and test again, longer or with a finer gauge.</source>
+        <translation>Mae rhywbeth yn gollwng, ac nid yw’r profion hyn yn dweud ble. Caewch un gangen arall a phrofwch eto, am fwy o amser neu â mesurydd manylach.</translation>
+    </message>
+    <message>
+        <source>None of these tests shows a leak. That is not to say that there is none.</source>
+        <translation>Nid oes yr un o’r profion hyn yn dangos gollyngiad. Nid yw hynny’n dweud nad oes un.</translation>
+    </message>
+    <message>
+        <source>%1: %2 to %3</source>
+        <translation>%1: %2 i %3</translation>
+    </message>
+    <message>
+        <source>%1: no leak shown, %2 at most</source>
+        <translation>%1: dim gollyngiad wedi’i ddangos, %2 ar y mwyaf</translation>
+    </message>
+    <message>
+        <source>This helps the search. The verdict is by the standard&apos;s rule of each test&apos;s readings, and what no test shows to leak is not thereby tight.</source>
+        <translation>Cymorth i’r chwilio yw hyn. Yn ôl rheol y safon ar ddarlleniadau pob prawf y mae’r dyfarniad, ac nid yw’r hyn nad oes prawf yn dangos ei fod yn gollwng yn dynn o’r herwydd.</translation>
+    </message>
 </context>
 </TS>

@@ -7421,5 +7421,117 @@ Prosimy go zachować.</translation>
         <source>Decommissioned and capped: it cannot be used, and nothing was measured of it.</source>
         <translation>Wycofane z użytku i zaślepione: nie można go używać i niczego w nim nie zmierzono.</translation>
     </message>
+    <message>
+        <source>Pipes shut off</source>
+        <translation>Rury odcięte</translation>
+    </message>
+    <message>
+        <source>the meter and its joints</source>
+        <translation>gazomierz i jego połączenia</translation>
+    </message>
+    <message>
+        <source>pipe %1</source>
+        <translation>rura %1</translation>
+    </message>
+    <message>
+        <source>what is connected at pipe %1</source>
+        <translation>to, co przyłączone do rury %1</translation>
+    </message>
+    <message>
+        <source>the appliances</source>
+        <translation>urządzenia</translation>
+    </message>
+    <message>
+        <source>%1, repeated with appliances isolated</source>
+        <translation>%1, powtórzone przy odciętych urządzeniach</translation>
+    </message>
+    <message>
+        <source>appliances</source>
+        <translation>urządzenia</translation>
+    </message>
+    <message>
+        <source>%1 (%2 to %3)</source>
+        <translation>%1 (od %2 do %3)</translation>
+    </message>
+    <message>
+        <source>not compared: say whether appliances were connected</source>
+        <translation>nie porównano: podać, czy urządzenia były przyłączone</translation>
+    </message>
+    <message>
+        <source>not compared: the list has no pipe “%1”</source>
+        <translation>nie porównano: na liście nie ma rury „%1”</translation>
+    </message>
+    <message>
+        <source>not compared: say in the pipe list what each pipe follows</source>
+        <translation>nie porównano: podać na liście rur, za czym jest każda rura</translation>
+    </message>
+    <message>
+        <source>not compared: the volume is not known</source>
+        <translation>nie porównano: objętość nie jest znana</translation>
+    </message>
+    <message>
+        <source>not compared: readings or times are missing</source>
+        <translation>nie porównano: brak odczytów lub czasów</translation>
+    </message>
+    <message>
+        <source>not compared: no gauge is chosen</source>
+        <translation>nie porównano: nie wybrano manometru</translation>
+    </message>
+    <message>
+        <source>Looking for the leak: the tests compared</source>
+        <translation>Szukanie nieszczelności: porównanie prób</translation>
+    </message>
+    <message>
+        <source>Shut off</source>
+        <translation>Odcięte</translation>
+    </message>
+    <message>
+        <source>Volume reached</source>
+        <translation>Objętość objęta próbą</translation>
+    </message>
+    <message>
+        <source>Leak, and what it is between</source>
+        <translation>Wyciek i jego granice</translation>
+    </message>
+    <message>
+        <source>%1, by its trace</source>
+        <translation>%1, według zapisu</translation>
+    </message>
+    <message>
+        <source>Nothing to compare yet: test again with one branch shut off, and say which.</source>
+        <translation>Jeszcze nic do porównania: powtórzyć próbę przy jednej odciętej gałęzi i podać, której.</translation>
+    </message>
+    <message>
+        <source>The tests do not agree: no leaks together make such readings. The gas warmed or cooled, a valve let by, or something else was changed between them. Test again.</source>
+        <translation>Próby są sprzeczne: żadne wycieki razem nie dają takich odczytów. Gaz się ogrzał lub ochłodził, zawór przepuszczał albo zmieniono między nimi coś innego. Powtórzyć próbę.</translation>
+    </message>
+    <message>
+        <source>The leak must be here: %1.</source>
+        <translation>Wyciek musi być tutaj: %1.</translation>
+    </message>
+    <message>
+        <source>More than one place leaks: %1.</source>
+        <translation>Nieszczelne jest więcej niż jedno miejsce: %1.</translation>
+    </message>
+    <message>
+        <source>Something leaks, and these tests do not tell where. Shut off one branch more and test again, longer or with a finer gauge.</source>
+        <translation>Coś jest nieszczelne, a te próby nie mówią gdzie. Odciąć jeszcze jedną gałąź i powtórzyć próbę, dłużej lub dokładniejszym manometrem.</translation>
+    </message>
+    <message>
+        <source>None of these tests shows a leak. That is not to say that there is none.</source>
+        <translation>Żadna z tych prób nie wykazuje wycieku. Nie znaczy to, że go nie ma.</translation>
+    </message>
+    <message>
+        <source>%1: %2 to %3</source>
+        <translation>%1: od %2 do %3</translation>
+    </message>
+    <message>
+        <source>%1: no leak shown, %2 at most</source>
+        <translation>%1: nie wykazano wycieku, najwyżej %2</translation>
+    </message>
+    <message>
+        <source>This helps the search. The verdict is by the standard&apos;s rule of each test&apos;s readings, and what no test shows to leak is not thereby tight.</source>
+        <translation>To pomoc w szukaniu. Werdykt zapada według reguły normy dla odczytów każdej próby, a to, czego żadna próba nie wykazuje jako nieszczelne, nie jest przez to szczelne.</translation>
+    </message>
 </context>
 </TS>

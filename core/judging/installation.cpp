@@ -3,6 +3,8 @@
 
 #include "core/rulebook/values.h"
 
+#include <algorithm>
+
 namespace hearth::judging {
 
 using pipework::SectionInput;
@@ -82,6 +84,34 @@ Volumes volumesOf(const reg::VisitFile& file, const Readings& test, const rulebo
         }
     }
     return volumes;
+}
+
+std::optional<quantity::Volume> volumeReached(const reg::VisitFile& file, const Readings& test,
+                                              const rulebook::RuleBook& book,
+                                              const std::vector<bool>& sections) {
+    const auto typed = test.volume(Item::TestVolumeTyped);
+    if (typed.unreadable) {
+        return std::nullopt;
+    }
+    auto input = volumeInput(file, Sections::All, book);
+    input.typedTotal = typed.value;
+    for (std::size_t at = 0; at < input.sections.size(); ++at) {
+        input.sections[at].underTest = at < sections.size() && sections[at];
+    }
+    const auto report = pipework::volume(input);
+    const bool isMeterAlone =
+        !report.typedTotal && !input.sections.empty() &&
+        std::none_of(sections.begin(), sections.end(), [](bool isReached) { return isReached; });
+    return isMeterAlone ? report.meter : report.total;
+}
+
+quantity::TemperatureChange assumedChange(const Readings& test, const rulebook::RuleBook& book) {
+    if (const auto said = test.temperatureChange(Item::AssumedTemperatureChange)) {
+        return *said < quantity::TemperatureChange{} ? -*said : *said;
+    }
+    const auto* entry = book.find({rulebook::Rule::AssumedTemperatureChange});
+    return entry == nullptr ? quantity::TemperatureChange{}
+                            : rulebook::temperatureChangeOf(*entry).value_or(quantity::TemperatureChange{});
 }
 
 tightness::TestedPart testedPart(const reg::VisitFile& file, const pipework::VolumeReport& report) {

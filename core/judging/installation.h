@@ -9,6 +9,7 @@
 #include "core/tightness/verdict.h"
 
 #include <optional>
+#include <vector>
 
 /// The installation and the gauge of a visit as the computing functions take them.
 namespace hearth::judging {
@@ -22,6 +23,15 @@ struct Volumes {
 };
 [[nodiscard]] Volumes volumesOf(const reg::VisitFile& file, const Readings& test,
                                 const rulebook::RuleBook& book);
+
+/// Of what one test reached: the meter and those sections of the list. The volume typed for the test goes
+/// before; nothing where that can't be read.
+[[nodiscard]] std::optional<quantity::Volume> volumeReached(const reg::VisitFile& file, const Readings& test,
+                                                            const rulebook::RuleBook& book,
+                                                            const std::vector<bool>& sections);
+/// The change of temperature that may have happened in the timed minutes, either way: as typed, else the rule
+/// book's.
+[[nodiscard]] quantity::TemperatureChange assumedChange(const Readings& test, const rulebook::RuleBook& book);
 
 [[nodiscard]] tightness::TestedPart testedPart(const reg::VisitFile& file,
                                                const pipework::VolumeReport& report);

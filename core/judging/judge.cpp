@@ -28,11 +28,6 @@ using rulebook::Say;
 
 namespace {
 
-constexpr StageItems kLetBy{Item::LetByStart, Item::LetByEnd, Item::LetByStartedAt, Item::LetByEndedAt};
-constexpr StageItems kSettle{Item::SettleStart, Item::SettleEnd, Item::SettleStartedAt, Item::SettleEndedAt};
-constexpr StageItems kTight{Item::TightStart, Item::TightEnd, Item::TightStartedAt, Item::TightEndedAt};
-constexpr StageItems kRetest{Item::RetestStart, Item::RetestEnd, Item::RetestStartedAt, Item::RetestEndedAt};
-
 /// The findings of one test, made in the order of the sheet.
 class TestJudge {
   public:
@@ -82,7 +77,6 @@ class TestJudge {
     void judgeTightness(const tightness::Preceding& before, const tightness::Stage& settled);
     void judgeDisplays(const tightness::Stage& test);
     void judgeRestoring();
-    [[nodiscard]] quantity::TemperatureChange assumedChange() const;
 
     const reg::VisitFile& m_file;
     const rulebook::RuleBook& m_book;
@@ -147,15 +141,6 @@ void TestJudge::judgeStages() {
     judgeDisplays(test);
 }
 
-quantity::TemperatureChange TestJudge::assumedChange() const {
-    if (const auto said = m_readings.temperatureChange(Item::AssumedTemperatureChange)) {
-        return *said < quantity::TemperatureChange{} ? -*said : *said;
-    }
-    const auto* entry = m_book.find({rulebook::Rule::AssumedTemperatureChange});
-    return entry == nullptr ? quantity::TemperatureChange{}
-                            : rulebook::temperatureChangeOf(*entry).value_or(quantity::TemperatureChange{});
-}
-
 void TestJudge::judgeTightness(const tightness::Preceding& before, const tightness::Stage& settled) {
     tightness::TightnessInput input;
     input.conduct = m_conduct;
@@ -164,7 +149,7 @@ void TestJudge::judgeTightness(const tightness::Preceding& before, const tightne
     input.test = stageOf(m_readings, kTight);
     input.retest = stageOf(m_readings, kRetest);
     input.lowPressureExplained = m_readings.hasText(Item::LowPressureReason);
-    input.assumed = assumedChange();
+    input.assumed = assumedChange(m_readings, m_book);
     if (m_gauge && settled.start && settled.end) {
         input.settled = changeBetween(*m_gauge, *settled.start, *settled.end);
     }

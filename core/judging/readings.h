@@ -112,6 +112,14 @@ struct StageItems {
     reg::Item startedAt;
     reg::Item endedAt;
 };
+inline constexpr StageItems kLetBy{reg::Item::LetByStart, reg::Item::LetByEnd, reg::Item::LetByStartedAt,
+                                   reg::Item::LetByEndedAt};
+inline constexpr StageItems kSettle{reg::Item::SettleStart, reg::Item::SettleEnd, reg::Item::SettleStartedAt,
+                                    reg::Item::SettleEndedAt};
+inline constexpr StageItems kTight{reg::Item::TightStart, reg::Item::TightEnd, reg::Item::TightStartedAt,
+                                   reg::Item::TightEndedAt};
+inline constexpr StageItems kRetest{reg::Item::RetestStart, reg::Item::RetestEnd, reg::Item::RetestStartedAt,
+                                    reg::Item::RetestEndedAt};
 [[nodiscard]] tightness::Stage stageOf(const Readings& readings, const StageItems& items);
 
 /// Register fields.

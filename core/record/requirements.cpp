@@ -58,6 +58,7 @@ constexpr std::array kTightnessAndPurge{
     wantedItem(Item::TestGaugeZeroed, kNotes),
     wantedItem(Item::TestSmell, kGuide),
     wantedItem(Item::TestVolumeTyped, kBulletin, When::WhenTyped),
+    wantedItem(Item::TestPipesShut, kCommon, When::WhenTyped),
     // let-by
     wantedItem(Item::LetByStart, kArticle),
     wantedItem(Item::LetByEnd, kArticle),

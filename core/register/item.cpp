@@ -72,6 +72,7 @@ constexpr std::array kCatalogue{
     yesNo(Item::TestGaugeZeroed, "test.gauge_zeroed"),
     yesNo(Item::TestSmell, "test.smell"),
     reading(Item::TestVolumeTyped, "test.volume_typed", UnitFamily::Volume),
+    testItem(Item::TestPipesShut, "test.pipes_shut", ItemKind::Text),
 
     reading(Item::LetByStart, "test.let_by_start"),
     reading(Item::LetByEnd, "test.let_by_end"),

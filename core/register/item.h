@@ -40,6 +40,7 @@ enum class Item {
     TestGaugeZeroed,   // yes / no
     TestSmell,         // yes / no: smell of gas during the test
     TestVolumeTyped,   // m3: the volume from elsewhere (instead of the pipe list)
+    TestPipesShut,     // sections of the pipe list whose valves were shut: "3, 5"
     // test: let-by
     LetByStart,
     LetByEnd,

@@ -3,6 +3,7 @@
 
 #include "ui/shell/kit.h"
 #include "ui/shell/plot_view.h"
+#include "ui/visit/leak_hunt_area.h"
 #include "ui/visit/live_gauge.h"
 #include "ui/visit/readings_table.h"
 #include "ui/visit/subject_name.h"
@@ -36,6 +37,8 @@ TightnessPart::TightnessPart(const SheetContext& context, const PartRef& ref, QW
     addWidget(m_whatFirst);
     addRest();
     addTrace();
+    m_hunt = new LeakHuntArea(context, this);
+    addWidget(m_hunt);
     connect(m_clock, &TestClock::readingWanted, this, &TightnessPart::goToReading);
     connect(m_clock, &TestClock::said, this,
             [this](const QString& sentence) { this->context().window.navigator.say(sentence); });
@@ -51,6 +54,7 @@ void TightnessPart::addWhatIsTested() {
     addItem(fields, Item::TestPartDescription, 6);
     addItem(fields, Item::TestAppliances, 6);
     addItem(fields, Item::TestIsolatedWhat, 6);
+    addItem(fields, Item::TestPipesShut, 6);
     addItem(fields, Item::TestPilots, 6);
     addItem(fields, Item::TestGauge, 3);
     addItem(fields, Item::TestGaugeZeroed, 3);
@@ -219,6 +223,7 @@ void TightnessPart::refresh() {
     m_clock->refresh();
     m_plots->show(words::testPlots({model().file(), model().findings(), words()}, {subject().id}));
     m_trace->refresh();
+    m_hunt->refresh();
     showWhatFirst();
 }
 

@@ -17,6 +17,7 @@ namespace hearth::ui::visit {
 class LiveGauge;
 class ReadingsTable;
 class TestClock;
+class LeakHuntArea;
 class TraceArea;
 class TraceTaker;
 class WhatFirst;
@@ -59,6 +60,7 @@ class TightnessPart : public PartView {
     TraceTaker* m_taker = nullptr;
     LiveGauge* m_live = nullptr;
     TraceArea* m_trace = nullptr;
+    LeakHuntArea* m_hunt = nullptr;
     shell::KeyButton* m_takeFile = nullptr;
     shell::PlotView* m_plots = nullptr;
 };

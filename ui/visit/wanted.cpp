@@ -240,6 +240,8 @@ bool isWanted(Item item, const reg::SubjectRef& subject, const reg::VisitFile& f
             return file.choiceOf(subject, Item::VisualInspection) == reg::choice::kDefects;
         case Item::TestPartDescription:
             return file.choiceOf(subject, Item::TestExtent) == reg::choice::kPart;
+        case Item::TestPipesShut:
+            return file.tests.size() > 1;  // a leak is looked for by comparing tests
         case Item::LowPressureReason:
             return saysOf(
                 subject, findings,

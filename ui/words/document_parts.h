@@ -81,6 +81,8 @@ void addTestPlots(const DocumentPage& page, const reg::Test& test, Blocks& block
 /// What gauges saw of the test: plots, and what they mean; always with the sentence that the verdict is by the
 /// standard's rule.
 void addTraces(const DocumentPage& page, const reg::Test& test, Blocks& blocks);
+/// The tests compared, where pipes were shut for it.
+void addLeakHunt(const DocumentPage& page, Blocks& blocks);
 void addRoomPlots(const DocumentPage& page, Blocks& blocks);
 void addCombustionPlots(const DocumentPage& page, const reg::Appliance& appliance, Blocks& blocks);
 // document_pipes.cpp

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/words/document_parts.h"
+#include "ui/words/leak_hunt_words.h"
 #include "ui/words/plot_words.h"
 #include "ui/words/trace_words.h"
 
@@ -35,6 +36,17 @@ void addTraces(const DocumentPage& page, const reg::Test& test, Blocks& blocks) 
         blocks.emplace_back(
             record::Paragraph{utf8(traceSource(seen, page.words())), utf8(told.join(u' ')), false});
     }
+}
+
+void addLeakHunt(const DocumentPage& page, Blocks& blocks) {
+    const auto& hunt = page.input().hunt;
+    if (!wasLeakHunted(hunt)) {
+        return;
+    }
+    blocks.emplace_back(leakHuntTable(hunt, page.file(), page.words()));
+    QStringList told = leakHuntPlaces(hunt, page.file(), page.words());
+    blocks.emplace_back(record::Paragraph{utf8(leakHuntMeaning(hunt, page.file(), page.words())),
+                                          utf8(told.join(u'\n')), false});
 }
 
 void addRoomPlots(const DocumentPage& page, Blocks& blocks) {

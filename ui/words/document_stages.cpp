@@ -116,6 +116,7 @@ FieldGrid testedGrid(const DocumentPage& page, const reg::Test& test) {
     page.addIfGiven(grid, on, Item::TestPartDescription);
     grid.fields.push_back(page.captioned(on, Item::TestAppliances));
     page.addIfGiven(grid, on, Item::TestIsolatedWhat);
+    page.addIfGiven(grid, on, Item::TestPipesShut);
     for (const Item item : {Item::TestPilots, Item::TestGauge, Item::TestGaugeZeroed}) {
         grid.fields.push_back(page.captioned(on, item));
     }

@@ -105,6 +105,7 @@ void addTightnessRecord(const DocumentPage& page, Blocks& blocks) {
         addTestPlots(page, test, blocks);
         addTraces(page, test, blocks);
     }
+    addLeakHunt(page, blocks);
     blocks.emplace_back(beforeGrid(page));
     blocks.emplace_back(findingList(page));
     for (const auto& test : page.tests()) {

@@ -5,6 +5,7 @@
 #include "core/calendar/civil_date.h"
 #include "core/judging/judge.h"
 #include "core/judging/pipes.h"
+#include "core/judging/leak_hunt.h"
 #include "core/judging/trace_seen.h"
 #include "core/record/check_dates.h"
 #include "core/record/document.h"
@@ -31,6 +32,7 @@ struct DocumentInput {
     /// Of a letter: when the check is due, where no visit says so.
     std::optional<calendar::Date> checkDue = {};
     std::vector<judging::TraceSeen> traces = {};  // of the tests
+    judging::LeakHunt hunt = {};                  // the tests compared
     /// What is kept of earlier checks of the visit's appliances; see store::Due::checksBefore().
     std::vector<record::CheckHistory> checks = {};
 };

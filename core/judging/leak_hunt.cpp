@@ -1,0 +1,269 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/judging/leak_hunt.h"
+
+#include "core/judging/installation.h"
+#include "core/judging/readings.h"
+#include "core/tightness/leak_rate.h"
+
+#include <algorithm>
+#include <charconv>
+#include <string_view>
+
+namespace hearth::judging {
+
+using quantity::Flow;
+using quantity::GaugePressure;
+using quantity::kPascal;
+using reg::Item;
+using tightness::Within95;
+
+namespace {
+
+bool isSame(std::string_view one, std::string_view other) {
+    return std::equal(one.begin(), one.end(), other.begin(), other.end(), [](char a, char b) {
+        const auto lower = [](char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c; };
+        return lower(a) == lower(b);
+    });
+}
+
+std::string_view huntTrimmed(std::string_view text) {
+    const auto from = text.find_first_not_of(" \t");
+    return from == std::string_view::npos ? std::string_view()
+                                          : text.substr(from, text.find_last_not_of(" \t") - from + 1);
+}
+
+/// By its number in the list, or by what it leads to.
+std::optional<std::size_t> sectionNamed(const std::vector<reg::PipeSection>& pipes, std::string_view word) {
+    std::size_t number = 0;
+    const auto [end, error] = std::from_chars(word.data(), word.data() + word.size(), number);
+    if (error == std::errc() && end == word.data() + word.size()) {
+        return number >= 1 && number <= pipes.size() ? std::optional(number - 1) : std::nullopt;
+    }
+    std::optional<std::size_t> found;
+    for (std::size_t at = 0; at < pipes.size(); ++at) {
+        if (isSame(huntTrimmed(pipes[at].leadsTo), word)) {
+            if (found) {
+                return std::nullopt;  // two lead there
+            }
+            found = at;
+        }
+    }
+    return found;
+}
+
+void readShut(const reg::VisitFile& file, std::string_view text, HuntedTest& hunted) {
+    while (!text.empty()) {
+        const auto end = text.find_first_of(",;");
+        const auto word = huntTrimmed(text.substr(0, end));
+        text = end == std::string_view::npos ? std::string_view() : text.substr(end + 1);
+        if (word.empty()) {
+            continue;
+        }
+        if (const auto section = sectionNamed(file.pipes, word)) {
+            hunted.shut.push_back(*section);
+        } else if (hunted.lacks == HuntLacks::Nothing) {
+            hunted.lacks = HuntLacks::PipesShut;
+            hunted.unread = word;
+        }
+    }
+}
+
+std::optional<std::size_t> placeOfFeeder(const std::vector<reg::PipeSection>& pipes, std::size_t at) {
+    const auto found = std::find_if(pipes.begin(), pipes.end(), [&](const reg::PipeSection& pipe) {
+        return pipes[at].after && pipe.id == *pipes[at].after;
+    });
+    return found == pipes.end() ? std::nullopt
+                                : std::optional(static_cast<std::size_t>(found - pipes.begin()));
+}
+
+/// Whether gas came to it past the valves that were shut.
+bool isReached(const std::vector<reg::PipeSection>& pipes, const std::vector<std::size_t>& shut,
+               std::size_t section) {
+    std::optional<std::size_t> at = section;
+    for (std::size_t steps = 0; at && steps <= pipes.size(); ++steps) {
+        if (std::find(shut.begin(), shut.end(), *at) != shut.end()) {
+            return false;
+        }
+        at = placeOfFeeder(pipes, *at);
+    }
+    return true;
+}
+
+bool isTree(const std::vector<reg::PipeSection>& pipes) {
+    for (std::size_t section = 0; section < pipes.size(); ++section) {
+        std::optional<std::size_t> at = section;
+        std::size_t steps = 0;
+        for (; at && steps <= pipes.size(); ++steps) {
+            if (!pipes[*at].afterText.empty()) {
+                return false;
+            }
+            at = placeOfFeeder(pipes, *at);
+        }
+        if (at) {
+            return false;  // it feeds itself
+        }
+    }
+    return true;
+}
+
+/// An appliance can be at the end of the pipes, or where the list says so; none behind a cap.
+bool hasAppliance(const std::vector<reg::PipeSection>& pipes, std::size_t section) {
+    const auto& pipe = pipes[section];
+    const bool goesOn = std::any_of(pipes.begin(), pipes.end(),
+                                    [&](const reg::PipeSection& other) { return other.after == pipe.id; });
+    return !pipe.capped && (pipe.appliance || !goesOn);
+}
+
+std::vector<HuntPlace> placesOf(const std::vector<reg::PipeSection>& pipes) {
+    using Kind = HuntPlace::Kind;
+    std::vector<HuntPlace> places{{Kind::Meter, std::nullopt}};
+    for (std::size_t section = 0; section < pipes.size(); ++section) {
+        places.push_back({Kind::Pipe, section});
+    }
+    for (std::size_t section = 0; section < pipes.size(); ++section) {
+        if (hasAppliance(pipes, section)) {
+            places.push_back({Kind::Appliance, section});
+        }
+    }
+    if (pipes.empty()) {
+        places.push_back({Kind::Appliance, std::nullopt});
+    }
+    return places;
+}
+
+/// A leak, and the pressure that it is told at.
+struct LeakAt {
+    Within95<Flow> leak;
+    GaugePressure at;
+};
+
+Within95<Flow> timesOf(const Within95<Flow>& leak, double by) {
+    return {leak.best * by, leak.least * by, leak.most * by};
+}
+
+/// What the two readings say; why not where they say nothing.
+std::optional<LeakAt> byReadings(const reg::VisitFile& file, const rulebook::RuleBook& book,
+                                 const Readings& readings, const StageItems& items, HuntedTest& hunted) {
+    const auto stage = stageOf(readings, items);
+    const auto* instrument = file.gaugeOf(hunted.test);
+    const auto gauge = instrument == nullptr ? std::nullopt : gaugeFrom(*instrument);
+    if (!stage.start || !stage.end || !stage.took || !(*stage.took > quantity::Duration{})) {
+        hunted.lacks = HuntLacks::Readings;
+        return std::nullopt;
+    }
+    if (!gauge) {
+        hunted.lacks = HuntLacks::Gauge;
+        return std::nullopt;
+    }
+    const auto start = stage.start->pressure;
+    const auto rate =
+        tightness::leakRate({*hunted.volume, tightness::changeBetween(*gauge, *stage.start, *stage.end),
+                             start, *stage.took, gauge->accuracy, assumedChange(readings, book)});
+    return LeakAt{{rate.rate, rate.rate - rate.uncertainty, rate.rate + rate.uncertainty}, start};
+}
+
+/// What the test's trace says, for the volume that the test reached.
+std::optional<LeakAt> byTrace(std::span<const TraceSeen> traces, const HuntedTest& hunted) {
+    for (const auto& seen : traces) {
+        const auto& fit = seen.told.test;
+        const bool isTold = fit && fit->isIdentified && seen.told.says != tightness::TraceSays::StuckGauge;
+        if (seen.test == hunted.test && isTold && seen.asked.volume) {
+            const double larger = *hunted.volume / *seen.asked.volume;
+            return LeakAt{timesOf(fit->leak, larger), fit->pressureAt(fit->begin).best};
+        }
+    }
+    return std::nullopt;
+}
+
+class Hunt {
+  public:
+    Hunt(const reg::VisitFile& file, const rulebook::RuleBook& book, std::span<const TraceSeen> traces)
+        : m_file(file), m_book(book), m_traces(traces), m_isTree(isTree(file.pipes)) {
+        m_hunt.places = placesOf(file.pipes);
+    }
+    [[nodiscard]] LeakHunt go() && {
+        for (const auto& test : m_file.tests) {
+            take(test.id, kTight, false);
+            const Readings readings(m_file, reg::subject(test.id));
+            if (readings.isEntered(Item::RetestEnd)) {
+                take(test.id, kRetest, true);
+            }
+        }
+        m_hunt.told = tightness::leakPlaces(m_reached, m_hunt.places.size());
+        return std::move(m_hunt);
+    }
+
+  private:
+    void take(reg::TestId id, const StageItems& items, bool isRetest) {
+        HuntedTest hunted;
+        hunted.test = id;
+        hunted.isRetest = isRetest;
+        const Readings readings(m_file, reg::subject(id));
+        const auto conduct = conductOf(readings);
+        hunted.reachedAppliances = !isRetest && conduct.appliances == tightness::Appliances::Connected;
+        readShut(m_file, readings.text(Item::TestPipesShut), hunted);
+        if (hunted.lacks == HuntLacks::Nothing && !isRetest && !conduct.appliances) {
+            hunted.lacks = HuntLacks::Appliances;
+        }
+        if (hunted.lacks == HuntLacks::Nothing && !hunted.shut.empty() && !m_isTree) {
+            hunted.lacks = HuntLacks::PipeOrder;
+        }
+        if (hunted.lacks == HuntLacks::Nothing) {
+            compare(readings, items, conduct.extent == tightness::Extent::Part, hunted);
+        }
+        m_hunt.tests.push_back(std::move(hunted));
+    }
+
+    void compare(const Readings& readings, const StageItems& items, bool isPart, HuntedTest& hunted) {
+        std::vector<bool> reaches(m_file.pipes.size());
+        for (std::size_t section = 0; section < reaches.size(); ++section) {
+            reaches[section] =
+                isReached(m_file.pipes, hunted.shut, section) && (!isPart || m_file.pipes[section].underTest);
+        }
+        hunted.volume = volumeReached(m_file, readings, m_book, reaches);
+        if (!hunted.volume || !(*hunted.volume > quantity::Volume{})) {
+            hunted.lacks = HuntLacks::Volume;
+            return;
+        }
+        auto found = hunted.isRetest ? std::nullopt : byTrace(m_traces, hunted);
+        hunted.isByTrace = found.has_value();
+        if (!found) {
+            found = byReadings(m_file, m_book, readings, items, hunted);
+        }
+        if (!found || found->at.in(kPascal) <= 0.0) {
+            hunted.lacks = hunted.lacks == HuntLacks::Nothing ? HuntLacks::Readings : hunted.lacks;
+            return;
+        }
+        if (!m_at) {
+            m_at = found->at;
+        }
+        hunted.leak = timesOf(found->leak, m_at->in(kPascal) / found->at.in(kPascal));
+        m_reached.push_back({placesReached(reaches, hunted.reachedAppliances), *hunted.leak});
+    }
+
+    [[nodiscard]] std::vector<bool> placesReached(const std::vector<bool>& sections, bool appliances) const {
+        std::vector<bool> reached;
+        for (const auto& place : m_hunt.places) {
+            const bool isOpen = !place.section || sections[*place.section];
+            reached.push_back(isOpen && (place.kind != HuntPlace::Kind::Appliance || appliances));
+        }
+        return reached;
+    }
+
+    const reg::VisitFile& m_file;
+    const rulebook::RuleBook& m_book;
+    std::span<const TraceSeen> m_traces;
+    bool m_isTree;
+    std::optional<GaugePressure> m_at;
+    std::vector<tightness::ReachedLeak> m_reached;
+    LeakHunt m_hunt;
+};
+
+}  // namespace
+
+LeakHunt huntLeak(const reg::VisitFile& file, const rulebook::RuleBook& book,
+                  std::span<const TraceSeen> traces) {
+    return Hunt(file, book, traces).go();
+}
+
+}  // namespace hearth::judging

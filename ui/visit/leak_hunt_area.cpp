@@ -1,0 +1,95 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/visit/leak_hunt_area.h"
+
+#include "core/store/record_traces.h"
+#include "ui/shell/kit.h"
+#include "ui/words/leak_hunt_words.h"
+
+#include <QVBoxLayout>
+
+#include <algorithm>
+
+namespace hearth::ui::visit {
+
+namespace {
+
+shell::Text* huntText(QWidget* parent, QVBoxLayout* lines, look::TypeRole type, look::Role ink,
+                      const char* name) {
+    auto* text = new shell::Text({}, type, ink, parent);
+    text->setObjectName(QLatin1String(name));
+    text->setWordWrap(true);
+    lines->addWidget(text);
+    return text;
+}
+
+}  // namespace
+
+LeakHuntArea::LeakHuntArea(const SheetContext& context, QWidget* parent)
+    : QWidget(parent), m_context(context) {
+    auto* lines = new QVBoxLayout(this);
+    lines->setContentsMargins(0, 0, 0, 0);
+    lines->setSpacing(look::kGap);
+    lines->addWidget(shell::headingText(tr("Looking for the leak: the tests compared"), this));
+    setObjectName(QStringLiteral("leakHunt"));
+    m_meaning = huntText(this, lines, look::TypeRole::Title, look::Role::Ink, "leakHuntMeaning");
+    m_places = huntText(this, lines, look::TypeRole::Body, look::Role::Ink, "leakHuntPlaces");
+    m_tests = huntText(this, lines, look::TypeRole::Body, look::Role::SoftInk, "leakHuntTests");
+    m_beside = huntText(this, lines, look::TypeRole::Small, look::Role::SoftInk, "leakHuntBeside");
+    m_beside->setText(words::leakHuntBesideVerdict(m_context.window.words));
+    hide();
+}
+
+/// One test without a repeat has nothing to be compared with.
+bool LeakHuntArea::isWanted() const {
+    const auto& file = m_context.model.file();
+    return file.tests.size() > 1 || (file.tests.size() == 1 && file.find(reg::subject(file.tests.front().id),
+                                                                         reg::Item::RetestEnd) != nullptr);
+}
+
+void LeakHuntArea::readTraces() {
+    const auto& model = m_context.model;
+    if (model.file().traces == m_read) {
+        return;
+    }
+    m_read = model.file().traces;
+    // A trace that can't be read is told where it is shown; the readings are compared then.
+    m_traces = store::tracesOf(model.store(), model.file(), model.book())
+                   .value_or(std::vector<judging::TraceSeen>());
+}
+
+void LeakHuntArea::refresh() {
+    if (!isWanted()) {
+        hide();
+        return;
+    }
+    readTraces();
+    const auto& file = m_context.model.file();
+    const auto& words = m_context.window.words;
+    const auto hunt = judging::huntLeak(file, m_context.model.book(), m_traces);
+    // Something was typed as shut, and could not be used: said, not left out.
+    const bool isTold =
+        hunt.isOne() || std::any_of(hunt.tests.begin(), hunt.tests.end(), [](const auto& test) {
+            return test.lacks == judging::HuntLacks::PipesShut || !test.shut.empty();
+        });
+    setVisible(isTold);
+    if (!isTold) {
+        return;
+    }
+    m_meaning->setText(words::leakHuntMeaning(hunt, file, words));
+    const auto places = words::leakHuntPlaces(hunt, file, words);
+    m_places->setText(places.join(u'\n'));
+    m_places->setVisible(!places.isEmpty());
+    QStringList tests;
+    for (const auto& row : words::leakHuntTable(hunt, file, words).rows) {
+        tests << tr("%1: shut off %2; volume %3; leak %4")
+                     .arg(QString::fromStdString(row[0]), QString::fromStdString(row[1]),
+                          QString::fromStdString(row[2]), QString::fromStdString(row[3]));
+    }
+    m_tests->setText(tests.join(u'\n'));
+}
+
+QString LeakHuntArea::meaning() const {
+    return isHidden() ? QString() : m_meaning->text();
+}
+
+}  // namespace hearth::ui::visit
