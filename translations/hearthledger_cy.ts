@@ -6940,6 +6940,14 @@ Cadwch ef, os gwelwch yn dda.</translation>
         <translation>Nid yw’n hysbys yma pa gategori sy’n cwmpasu’r math hwn o gyfarpar. Edrychwch ar gefn y cerdyn cyn gweithio.</translation>
     </message>
     <message>
+        <source>The card of %1 will have run out on %2, before that day. Whose registration has run out may not work on gas: enter the new card under Firm once it is there, or send somebody else.</source>
+        <translation>Bydd cerdyn %1 wedi dod i ben ar %2, cyn y diwrnod hwnnw. Ni chaiff neb y mae ei gofrestriad wedi dod i ben weithio ar nwy: nodwch y cerdyn newydd o dan Cwmni pan fydd ar gael, neu anfonwch rywun arall.</translation>
+    </message>
+    <message>
+        <source>The category %1 will have run out on %2, before that day. It has to be renewed before this is worked on.</source>
+        <translation>Bydd categori %1 wedi dod i ben ar %2, cyn y diwrnod hwnnw. Rhaid ei adnewyddu cyn gweithio ar hyn.</translation>
+    </message>
+    <message>
         <source>not said yet</source>
         <translation>heb ei nodi eto</translation>
     </message>

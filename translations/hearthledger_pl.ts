@@ -6938,6 +6938,14 @@ Prosimy go zachować.</translation>
         <translation>Nie wiadomo tu, która kategoria obejmuje ten rodzaj urządzenia. Przed pracą sprawdzić odwrót karty.</translation>
     </message>
     <message>
+        <source>The card of %1 will have run out on %2, before that day. Whose registration has run out may not work on gas: enter the new card under Firm once it is there, or send somebody else.</source>
+        <translation>Karta (%1) straci ważność %2, przed tym dniem. Kto ma nieważną rejestrację, nie może pracować przy gazie: wpisać nową kartę w części Firma, gdy już będzie, albo wysłać kogoś innego.</translation>
+    </message>
+    <message>
+        <source>The category %1 will have run out on %2, before that day. It has to be renewed before this is worked on.</source>
+        <translation>Kategoria %1 straci ważność %2, przed tym dniem. Trzeba ją odnowić przed pracą przy tym.</translation>
+    </message>
+    <message>
         <source>not said yet</source>
         <translation>jeszcze nie podano</translation>
     </message>

@@ -70,11 +70,14 @@ class CompetenceJudge {
     /// Of which appliances: those that something is said of, or every one that stands there.
     enum class Reach { WorkedOn, Standing };
 
-    CompetenceJudge(const reg::VisitFile& file, const std::vector<Competence>& held, Reach reach)
+    /// `seenFrom` is the day on which it is told: a card may still run then and not on the visit's.
+    CompetenceJudge(const reg::VisitFile& file, const std::vector<Competence>& held, Reach reach,
+                    calendar::Date seenFrom)
         : m_file(file),
           m_held(held),
           m_reach(reach),
           m_on(file.visit.date),
+          m_seenFrom(seenFrom),
           m_visit(reg::subject(file.visit.id)) {}
 
     [[nodiscard]] std::vector<Judged> judge() && {
@@ -101,6 +104,7 @@ class CompetenceJudge {
         m_doubts.push_back({std::move(finding), on, std::move(about)});
     }
 
+    [[nodiscard]] bool isStillToCome(calendar::Date lastDay) const { return m_seenFrom <= lastDay; }
     void judgeCard();
     void judgeWork();
     void judgeAppliance(const reg::Appliance& appliance);
@@ -111,6 +115,7 @@ class CompetenceJudge {
     const std::vector<Competence>& m_held;
     Reach m_reach;
     calendar::Date m_on;
+    calendar::Date m_seenFrom;
     reg::SubjectRef m_visit;
     std::vector<Judged> m_doubts;
 };
@@ -122,7 +127,8 @@ void CompetenceJudge::judgeCard() {
               {Say::CardDateUnknown, {engineer.name}});
     } else if (*engineer.cardExpires < m_on) {
         doubt(FindingKind::EngineerCard, m_visit, Outcome::Fail,
-              {Say::CardRunOut, {engineer.name, *engineer.cardExpires}});
+              {isStillToCome(*engineer.cardExpires) ? Say::CardWillRunOut : Say::CardRunOut,
+               {engineer.name, *engineer.cardExpires}});
     }
     if (m_held.empty()) {
         doubt(FindingKind::EngineerCategories, m_visit, Outcome::NoVerdict,
@@ -152,7 +158,8 @@ void CompetenceJudge::require(std::initializer_list<std::string_view> anyOf, con
               {Say::CategoryDateUnknown, {best->category}});
     } else if (*best->expires < m_on) {
         doubt(FindingKind::EngineerCategories, on, Outcome::Fail,
-              {Say::CategoryRunOut, {best->category, *best->expires}});
+              {isStillToCome(*best->expires) ? Say::CategoryWillRunOut : Say::CategoryRunOut,
+               {best->category, *best->expires}});
     }
 }
 
@@ -243,11 +250,12 @@ std::vector<std::string_view> categoriesFor(std::string_view kind) {
 }
 
 std::vector<Judged> judgeCompetence(const reg::VisitFile& file, const std::vector<Competence>& held) {
-    return CompetenceJudge(file, held, CompetenceJudge::Reach::WorkedOn).judge();
+    return CompetenceJudge(file, held, CompetenceJudge::Reach::WorkedOn, file.visit.date).judge();
 }
 
-std::vector<Judged> judgeBooked(const reg::VisitFile& booked, const std::vector<Competence>& held) {
-    return CompetenceJudge(booked, held, CompetenceJudge::Reach::Standing).judge();
+std::vector<Judged> judgeBooked(const reg::VisitFile& booked, const std::vector<Competence>& held,
+                                calendar::Date today) {
+    return CompetenceJudge(booked, held, CompetenceJudge::Reach::Standing, today).judge();
 }
 
 }  // namespace hearth::judging

@@ -17,8 +17,9 @@ namespace hearth::judging {
                                                   const std::vector<reg::Competence>& held);
 
 /// The same of a visit that is only booked: by the booked day, and for every appliance that stands there.
+/// What still runs today is said to run out by then.
 [[nodiscard]] std::vector<Judged> judgeBooked(const reg::VisitFile& booked,
-                                              const std::vector<reg::Competence>& held);
+                                              const std::vector<reg::Competence>& held, calendar::Date today);
 
 /// The trade's term for the category that covers a kind of appliance; empty: none is known.
 /// Source: facts of the trade. HTR1 and CENWAT are named by the GB gas register and by HSE's pages; CKR1,

@@ -477,6 +477,8 @@ constexpr auto kSays = std::to_array<Code<Say>>({
     {Say::AnalyserDateUnknown, "analyser_date_unknown"},
     {Say::AnalyserRunOut, "analyser_run_out"},
     {Say::CategoryUnknown, "category_unknown"},
+    {Say::CardWillRunOut, "card_will_run_out"},
+    {Say::CategoryWillRunOut, "category_will_run_out"},
     // --- end of competence
 });
 static_assert(inOrder(kSays));

@@ -486,6 +486,8 @@ enum class Say {
     AnalyserDateUnknown,  // -
     AnalyserRunOut,       // date
     CategoryUnknown,      // - : no term is known for this kind of appliance
+    CardWillRunOut,       // engineer, date
+    CategoryWillRunOut,   // category, date
     // --- end of competence
 };
 

@@ -263,7 +263,7 @@ void BookPage::look() {
 
 /// They are told and keep nobody from booking: a card is renewed, or somebody else goes.
 void BookPage::showDoubts(const std::vector<reg::Booking>& bookings) {
-    auto doubts = bookingDoubts(context().shell.store, context().shell.words, bookings);
+    auto doubts = bookingDoubts(context().shell.store, context().shell.words, bookings, context().today());
     std::vector<shell::Line> said;
     if (doubts) {
         said = *std::move(doubts);

@@ -70,7 +70,8 @@ Result<std::vector<BookedWork>> worksOf(const store::Store& store, const reg::Bo
 }  // namespace
 
 Result<std::vector<shell::Line>> bookingDoubts(const store::Store& store, const words::Words& words,
-                                               const std::vector<reg::Booking>& bookings) {
+                                               const std::vector<reg::Booking>& bookings,
+                                               calendar::Date today) {
     std::vector<shell::Line> lines;
     for (const auto& booking : bookings) {
         if (!booking.engineer) {
@@ -81,7 +82,7 @@ Result<std::vector<shell::Line>> bookingDoubts(const store::Store& store, const 
             return tl::unexpected(works.error());
         }
         for (const auto& work : *works) {
-            for (const auto& judged : judging::judgeBooked(work.file, work.held)) {
+            for (const auto& judged : judging::judgeBooked(work.file, work.held, today)) {
                 const QString of = applianceText(work.file, judged.subject, words);
                 const QString sentence = words.sentence(judged.finding.why);
                 put(lines, {{},

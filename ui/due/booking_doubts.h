@@ -14,6 +14,7 @@ namespace hearth::ui::due {
 /// the same rules (core/judging/competence.h); the booking stays possible. Errors: of reading the store.
 [[nodiscard]] Result<std::vector<shell::Line>> bookingDoubts(const store::Store& store,
                                                              const words::Words& words,
-                                                             const std::vector<reg::Booking>& bookings);
+                                                             const std::vector<reg::Booking>& bookings,
+                                                             calendar::Date today);
 
 }  // namespace hearth::ui::due

@@ -45,6 +45,17 @@ constexpr std::array kCompetence{
             QT_TRANSLATE_NOOP("Words",
                               "Which category covers this kind of appliance is not known here. Look at the "
                               "back of the card before you work.")},
+    SayText{
+        Say::CardWillRunOut,
+        QT_TRANSLATE_NOOP("Words",
+                          "The card of %1 will have run out on %2, before that day. Whose registration has "
+                          "run out may not work on gas: enter the new card under Firm once it is there, or "
+                          "send somebody else.")},
+    SayText{
+        Say::CategoryWillRunOut,
+        QT_TRANSLATE_NOOP("Words",
+                          "The category %1 will have run out on %2, before that day. It has to be renewed "
+                          "before this is worked on.")},
 };
 
 }  // namespace

@@ -101,8 +101,9 @@ TEST_F(CompetenceOfAVisit, ABookingIsJudgedByItsDayAndByWhateverStandsThere) {
     const auto fire = workOn(reg::choice::kGasFire);
     file.entries.clear();
     EXPECT_EQ(doubt(fire), std::nullopt) << "nothing was worked on";
+    auto today = on("2026-11-10");
     const auto saysOf = [&](const reg::SubjectRef& subject) {
-        for (const auto& judged : judgeBooked(file, held)) {
+        for (const auto& judged : judgeBooked(file, held, today)) {
             if (judged.subject == subject) {
                 return Doubt({judged.finding.why.say, judged.finding.outcome});
             }
@@ -113,9 +114,15 @@ TEST_F(CompetenceOfAVisit, ABookingIsJudgedByItsDayAndByWhateverStandsThere) {
     hold("HTR1", "2026-12-01");
     EXPECT_EQ(saysOf(fire), std::nullopt);
     file.visit.date = on("2026-12-02");
+    EXPECT_EQ(saysOf(fire), Doubt({Say::CategoryWillRunOut, Outcome::Fail}));
+    today = on("2026-12-01");
+    EXPECT_EQ(saysOf(fire), Doubt({Say::CategoryWillRunOut, Outcome::Fail})) << "it runs on its last day";
+    today = on("2026-12-02");
     EXPECT_EQ(saysOf(fire), Doubt({Say::CategoryRunOut, Outcome::Fail}));
     EXPECT_EQ(saysOf(reg::subject(file.visit.id)), std::nullopt);
     file.visit.date = on("2027-04-01");
+    EXPECT_EQ(saysOf(reg::subject(file.visit.id)), Doubt({Say::CardWillRunOut, Outcome::Fail}));
+    today = on("2027-04-01");
     EXPECT_EQ(saysOf(reg::subject(file.visit.id)), Doubt({Say::CardRunOut, Outcome::Fail}));
 }
 

@@ -37,7 +37,8 @@ class BookingDoubtsTest : public DueWindowTest {
         return booking;
     }
     std::vector<shell::Line> doubtsOf(const std::vector<reg::Booking>& bookings) const {
-        return need(bookingDoubts(*bench.store, window->context().words, bookings));
+        return need(bookingDoubts(*bench.store, window->context().words, bookings,
+                                  bench.clock.today("Europe/London")));
     }
     void hold(const char* category, const char* until) {
         reg::Competence held;
@@ -65,6 +66,7 @@ TEST_F(BookingDoubtsTest, aCardThatWillHaveRunOutComesFirstAndIsSaidOnce) {
     const auto doubts = doubtsOf({bookedOn("2029-01-03"), bookedOn("2029-01-03")});
     ASSERT_GE(doubts.size(), 2U);
     EXPECT_TRUE(doubts[0].title.startsWith(QStringLiteral("The card of ")));
+    EXPECT_TRUE(doubts[0].title.contains(QStringLiteral("will have run out on"))) << "it still runs";
     EXPECT_EQ(doubts[0].outcome, rulebook::Outcome::Fail);
     for (std::size_t at = 1; at < doubts.size(); ++at) {
         EXPECT_NE(doubts[at].title, doubts[0].title);
