@@ -1,11 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/words/blank_words.h"
 
+#include "core/register/appliance_kinds.h"
 #include "ui/words/document_parts.h"
 #include "ui/words/kept_words.h"
 
 #include <algorithm>
 #include <array>
+#include <iterator>
 
 namespace hearth::ui::words {
 
@@ -251,6 +253,51 @@ std::vector<SubjectPart> placesFor(const DocumentPage& page) {
     return parts;
 }
 
+/// What only some kinds are asked for, once each: whoever finds one writes down which it is.
+std::vector<SubjectPart> placesOfSomeKinds(const DocumentPage& page) {
+    struct Kinds {
+        std::vector<std::string_view> kinds;
+        bool capped = false;
+    };
+    namespace choice = reg::choice;
+    const std::array<Kinds, 4> all{{{{choice::kLeisureVehicle, choice::kBoat}},
+                                    {{choice::kCatering}},
+                                    {{choice::kUnventedCylinder}},
+                                    {{std::string_view()}, true}}};
+    std::vector<SubjectPart> parts;
+    for (const Kinds& one : all) {
+        WriteIn section;
+        section.title = page.text(titleOfKind(one.kinds.front(), one.capped));
+        for (const auto& wanted : record::requirementsOfSomeKinds(page.input().kind)) {
+            const bool isMeant = reg::isOfSomeKinds(*wanted.item) &&
+                                 std::any_of(one.kinds.begin(), one.kinds.end(), [&](std::string_view kind) {
+                                     return reg::canBeAsked(*wanted.item, kind, one.capped);
+                                 });
+            if (isMeant) {
+                section.fields.push_back(itemPlace(page, *wanted.item));
+            }
+        }
+        if (!section.fields.empty()) {
+            section.fields.insert(section.fields.begin(), {fieldPlace(page, Field::ApplianceKind),
+                                                           fieldPlace(page, Field::AppliancePlace)});
+            parts.push_back({SubjectKind::Visit, {}});
+            parts.back().blocks.emplace_back(std::move(section));
+        }
+    }
+    return parts;
+}
+
+/// Behind the appliances.
+std::vector<SubjectPart> withSomeKinds(const DocumentPage& page, std::vector<SubjectPart> parts) {
+    const auto last = std::find_if(parts.rbegin(), parts.rend(), [](const SubjectPart& part) {
+        return part.subject == SubjectKind::Appliance;
+    });
+    auto more = placesOfSomeKinds(page);
+    parts.insert(last == parts.rend() ? parts.end() : last.base(), std::make_move_iterator(more.begin()),
+                 std::make_move_iterator(more.end()));
+    return parts;
+}
+
 void addOutcome(const DocumentPage& page, Blocks& blocks) {
     using rulebook::Outcome;
     if (page.input().kind == RecordKind::WarningNotice) {
@@ -316,7 +363,7 @@ record::Document blankFor(const BlankInput& input, const Words& words) {
     document.revisionWord.clear();
     addOutcome(page, document.blocks);
     const auto before = static_cast<std::ptrdiff_t>(document.blocks.size());
-    addRepeated(page, input, placesFor(page), document.blocks);
+    addRepeated(page, input, withSomeKinds(page, placesFor(page)), document.blocks);
     if (input.kind == RecordKind::WarningNotice) {
         // What is wrong comes before who and where, as on the notice itself.
         std::rotate(document.blocks.begin() + before, document.blocks.begin() + before + 1,

@@ -4,24 +4,18 @@
 
 namespace hearth::ui::words {
 
-namespace {
-
-namespace choice = reg::choice;
-
-const char* ownTitle(const DocumentPage& page, const reg::Appliance& appliance) {
-    if (reg::isCapped(page.file(), reg::subject(appliance.id))) {
+const char* titleOfKind(std::string_view kind, bool capped) {
+    if (capped) {
         return QT_TRANSLATE_NOOP("Words", "Decommissioned and capped");
     }
-    if (reg::isLpgSystem(appliance.kind)) {
+    if (reg::isLpgSystem(kind)) {
         return QT_TRANSLATE_NOOP("Words", "The LPG system");
     }
-    return appliance.kind == choice::kCatering ? QT_TRANSLATE_NOOP("Words", "The kitchen")
-           : reg::isGasAppliance(appliance.kind)
+    return kind == reg::choice::kCatering ? QT_TRANSLATE_NOOP("Words", "The kitchen")
+           : reg::isGasAppliance(kind)
                ? QT_TRANSLATE_NOOP("Words", "Further")
                : QT_TRANSLATE_NOOP("Words", "Unvented cylinder: noted only, no judgement of the gas work");
 }
-
-}  // namespace
 
 bool isBurning(const DocumentPage& page, const reg::Appliance& appliance) {
     return reg::burnsGas(appliance.kind) && !reg::isCapped(page.file(), reg::subject(appliance.id));
@@ -49,7 +43,7 @@ void addOfItsKind(const DocumentPage& page, const reg::Appliance& appliance, Blo
         }
     }
     if (!grid.fields.empty()) {
-        grid.title = page.text(ownTitle(page, appliance));
+        grid.title = page.text(titleOfKind(appliance.kind, reg::isCapped(page.file(), on)));
         blocks.emplace_back(std::move(grid));
     }
 }

@@ -5,6 +5,7 @@
 
 #include <initializer_list>
 #include <span>
+#include <string_view>
 
 /// The parts of every other kind of record. Only documentFor() is for others.
 namespace hearth::ui::words {
@@ -44,6 +45,8 @@ enum class Telling { BesideTable, InFull };
 /// Of these items those that the appliance's kind can be asked, and what was entered all the same.
 [[nodiscard]] std::vector<reg::Item> thoseOfKind(const DocumentPage& page, const reg::SubjectRef& on,
                                                  std::span<const reg::Item> items);
+/// The heading of what only such a kind is asked, or of how something is capped.
+[[nodiscard]] const char* titleOfKind(std::string_view kind, bool capped);
 /// What only its kind is asked (a vehicle's cylinders, a kitchen's interlock), or how it is capped; no block
 /// where there is nothing of it.
 void addOfItsKind(const DocumentPage& page, const reg::Appliance& appliance, Blocks& blocks);
@@ -78,8 +81,8 @@ void addPictures(const DocumentPage& page, Blocks& blocks);
 // document_plots.cpp
 /// Plots of what was read; no block where nothing can be drawn.
 void addTestPlots(const DocumentPage& page, const reg::Test& test, Blocks& blocks);
-/// What gauges saw of the test: plots, and what they mean; always with the sentence that the verdict is by the
-/// standard's rule.
+/// What gauges saw of the test: plots, and what they mean; always with the sentence that the verdict is by
+/// the standard's rule.
 void addTraces(const DocumentPage& page, const reg::Test& test, Blocks& blocks);
 /// The tests compared, where pipes were shut for it.
 void addLeakHunt(const DocumentPage& page, Blocks& blocks);

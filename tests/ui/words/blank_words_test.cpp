@@ -36,6 +36,14 @@ bool hasCaption(const std::vector<WriteField>& places, const QString& caption) {
     });
 }
 
+std::vector<std::string> titlesOf(const record::Document& document) {
+    std::vector<std::string> titles;
+    for (const auto& section : blocksOf<WriteIn>(document)) {
+        titles.push_back(section.title);
+    }
+    return titles;
+}
+
 class Blank : public ::testing::TestWithParam<RecordKind> {};
 
 /// Whatever its record asks for can be written on it.
@@ -71,6 +79,35 @@ TEST_P(Blank, HasAPlaceForEverythingThatItsRecordAsksFor) {
     }
 }
 
+/// Of vehicles and boats, kitchens, cylinders and what is capped, once each however many appliances there
+/// are.
+TEST_P(Blank, HasAPlaceForWhatItsRecordAsksOfSomeKindsOnly) {
+    const Words words;
+    const auto places = placesIn(blankOfKind(GetParam()));
+    for (const auto& wanted : record::requirementsOfSomeKinds(GetParam())) {
+        const QString caption = recordCaption(words, *wanted.item);
+        const auto times = std::count_if(places.begin(), places.end(), [&](const WriteField& place) {
+            const QString there = QString::fromStdString(place.caption);
+            return there == caption || there.startsWith(caption + QStringLiteral(" ("));
+        });
+        EXPECT_EQ(times, 1) << reg::infoOf(*wanted.item).code;
+    }
+}
+
+TEST(BlankOfSomeKinds, NamesThemBehindTheAppliances) {
+    const auto titles = titlesOf(blankOfKind(RecordKind::LandlordSafety));
+    const auto at = [&](const char* title) {
+        return std::find(titles.begin(), titles.end(), title) - titles.begin();
+    };
+    EXPECT_LT(at("Appliance 2 of 2"), at("The LPG system"));
+    EXPECT_LT(at("The LPG system"), at("The kitchen"));
+    EXPECT_LT(at("Unvented cylinder: noted only, no judgement of the gas work"),
+              at("Decommissioned and capped"));
+    EXPECT_LT(at("Decommissioned and capped"), static_cast<std::ptrdiff_t>(titles.size()));
+    const auto notice = titlesOf(blankOfKind(RecordKind::WarningNotice));
+    EXPECT_EQ(std::count(notice.begin(), notice.end(), "The kitchen"), 0) << "it asks for none of them";
+}
+
 TEST_P(Blank, CarriesItsNumberAndNoOutcome) {
     const auto document = blankOfKind(GetParam());
     EXPECT_EQ(document.number, "B-KTM-000012");
@@ -99,14 +136,6 @@ TEST_P(Blank, IsTranslated) {
 const std::vector<RecordKind> kBlanks = blankKinds();
 INSTANTIATE_TEST_SUITE_P(Kinds, Blank, ::testing::ValuesIn(kBlanks),
                          [](const auto& kind) { return std::string(record::kindCode(kind.param)); });
-
-std::vector<std::string> titlesOf(const record::Document& document) {
-    std::vector<std::string> titles;
-    for (const auto& section : blocksOf<WriteIn>(document)) {
-        titles.push_back(section.title);
-    }
-    return titles;
-}
 
 TEST(BlankOfSeveral, HasAPlaceForEachOfThem) {
     const reg::Firm firm;
