@@ -41,11 +41,17 @@ constexpr std::array kKindItemTexts{
     ItemText{Item::CateringMakeUpAir, QT_TRANSLATE_NOOP("Words", "Make-up air"), ""},
     ItemText{Item::CateringCo2Place, QT_TRANSLATE_NOOP("Words", "Where the kitchen's air was read"), ""},
     ItemText{Item::CateringCo2Start, QT_TRANSLATE_NOOP("Words", "CO₂ in the kitchen, at the start"),
-             QT_TRANSLATE_NOOP("Words", "With all appliances on.")},
+             QT_TRANSLATE_NOOP("Words",
+                               "With all appliances on. Noted, not judged: 2800 ppm is known from "
+                               "memory of IGEM/UP/19 only. Look in your copy of it.")},
     ItemText{Item::CateringCo2End, QT_TRANSLATE_NOOP("Words", "CO₂ in the kitchen, at the end"),
-             QT_TRANSLATE_NOOP("Words", "With all appliances on.")},
+             QT_TRANSLATE_NOOP("Words",
+                               "With all appliances on. Noted, not judged: 2800 ppm is known from "
+                               "memory of IGEM/UP/19 only. Look in your copy of it.")},
     ItemText{Item::CateringCo, QT_TRANSLATE_NOOP("Words", "CO in the kitchen"),
-             QT_TRANSLATE_NOOP("Words", "With all appliances on.")},
+             QT_TRANSLATE_NOOP("Words",
+                               "With all appliances on. Noted, not judged here: readings in the room "
+                               "are judged by a room investigation.")},
     // an unvented cylinder
     ItemText{Item::UnventedCapacity, QT_TRANSLATE_NOOP("Words", "Capacity"),
              QT_TRANSLATE_NOOP("Words", "An unvented cylinder is noted only: nothing of it is judged.")},
