@@ -220,6 +220,14 @@ void passByEnter(QPushButton* button) {
                                                    "Space presses it; Enter goes on to the next field."));
 }
 
+void leaveOutByEnter(QWidget* widget) {
+    widget->setProperty("leftOutByEnter", true);
+}
+
+bool isLeftOutByEnter(const QObject* widget) {
+    return widget != nullptr && widget->property("leftOutByEnter").toBool();
+}
+
 bool isPassedByEnter(const QObject* widget) {
     return widget->property("passedByEnter").toBool();
 }

@@ -108,6 +108,9 @@ class PartView : public QWidget {
 /// Makes a button one that Enter goes past, as it goes from field to field; Space presses it.
 void passByEnter(QPushButton* button);
 [[nodiscard]] bool isPassedByEnter(const QObject* widget);
+/// Makes it one that Enter does not stop at, since another key does the same from anywhere; Tab reaches it.
+void leaveOutByEnter(QWidget* widget);
+[[nodiscard]] bool isLeftOutByEnter(const QObject* widget);
 
 /// The title that a part has on the sheet and in the spine.
 [[nodiscard]] QString partTitle(const PartRef& ref, const reg::VisitFile& file, const words::Words& words);

@@ -65,6 +65,8 @@ VisitSheet::VisitSheet(const SheetContext& context, QWidget* parent)
             }
         });
     connect(qApp, &QApplication::focusChanged, this, [this](QWidget*, QWidget* now) { follow(now); });
+    connect(m_scroll->verticalScrollBar(), &QScrollBar::rangeChanged, this, &VisitSheet::followGrown,
+            Qt::QueuedConnection);
     fileRead();
     judgedAgain();
 }
@@ -253,6 +255,8 @@ bool VisitSheet::eventFilter(QObject* watched, QEvent* event) {
             step(key->key() == Qt::Key_PageUp ? -1 : 1);
             return true;
         }
+        m_keyAt = key->timestamp();
+        m_sinceKey.start();
         m_byEnter = shell::isEnter(*key);
         if (m_byEnter && goByEnter(watched, *key)) {
             return true;

@@ -4,6 +4,7 @@
 #include "ui/visit/sheet_field.h"
 #include "ui/visit/sheet_paper.h"
 
+#include <QElapsedTimer>
 #include <QPointer>
 #include <QWidget>
 
@@ -71,6 +72,7 @@ class VisitSheet : public QWidget {
     void showHead();
     void orderTabs();
     void follow(QWidget* focus);
+    void followGrown();
     void bringToTop(QWidget* widget);
     void step(int by);
     void openSources();
@@ -95,7 +97,10 @@ class VisitSheet : public QWidget {
     QScrollArea* m_scroll;
     SheetPaper* m_paper = nullptr;
     reg::VisitId m_builtFor;
-    bool m_wentOn = false;        // the last key was an answer, which went on by itself
+    bool m_wentOn = false;  // the last key was an answer, which went on by itself
+    QElapsedTimer m_sinceKey;
+    quint64 m_keyAt = 0;          // the last key, milliseconds
+    quint64 m_answeredAt = 0;     // the key of that answer
     bool m_byEnter = false;       // the last key went on, or back, from field to field
     QPointer<SheetField> m_last;  // the field that had the keyboard last
     QPointer<QWidget> m_before;   // the field that Ctrl+K and Ctrl+M left

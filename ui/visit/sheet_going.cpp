@@ -185,10 +185,12 @@ void VisitSheet::goOnFrom(input::Editor* answered) {
         m_byEnter = true;  // it goes on as Enter does
         focusNextChild();
         m_wentOn = true;
+        m_answeredAt = m_keyAt;
     }
 }
 
-/// From field to field, nobody is led through a list of photographs and its buttons: Tab reaches them.
+/// From field to field, nobody is led through a list of photographs and its buttons, nor through clocks that
+/// Ctrl+Enter starts and stops from anywhere: Tab reaches them.
 bool VisitSheet::focusNextPrevChild(bool next) {
     const auto inPictures = [this](const QWidget* at) {
         while (at != nullptr && at != this && qobject_cast<const shell::AttachmentsPart*>(at) == nullptr) {
@@ -197,14 +199,18 @@ bool VisitSheet::focusNextPrevChild(bool next) {
         return at != nullptr && at != this;
     };
     bool went = QWidget::focusNextPrevChild(next);
-    while (went && m_byEnter && inPictures(QApplication::focusWidget())) {
+    while (went && m_byEnter &&
+           (inPictures(QApplication::focusWidget()) || isLeftOutByEnter(QApplication::focusWidget()))) {
         went = QWidget::focusNextPrevChild(next);
     }
     return went;
 }
 
 bool VisitSheet::goByEnter(QObject* watched, const QKeyEvent& key) {
-    const bool wentOn = std::exchange(m_wentOn, false);
+    // Out of habit it comes at once; who waits that long means the next field.
+    constexpr quint64 kHabit = 1000;  // milliseconds
+    const bool isHabit = key.timestamp() - m_answeredAt < kHabit;
+    const bool wentOn = std::exchange(m_wentOn, false) && isHabit;
     const auto modifiers = key.modifiers() & ~Qt::KeypadModifier;
     if (modifiers == Qt::ShiftModifier && qobject_cast<QPlainTextEdit*>(watched) == nullptr) {
         return focusPreviousChild();
@@ -214,6 +220,21 @@ bool VisitSheet::goByEnter(QObject* watched, const QKeyEvent& key) {
     }
     // Nobody who goes from field to field finds an unsafe situation by one Enter too many.
     return wentOn || (isPassedByEnter(watched) && focusNextChild());
+}
+
+/// An answer can make parts above it grow (plots, notes, further fields) and push the field with the keyboard
+/// out of view. Who scrolls away without typing is left alone.
+void VisitSheet::followGrown() {
+    constexpr qint64 kOfTheKey = 1500;  // milliseconds
+    QWidget* focus = QApplication::focusWidget();
+    if (m_paper == nullptr || !m_paper->isAncestorOf(focus) || !m_sinceKey.isValid() ||
+        m_sinceKey.elapsed() > kOfTheKey) {
+        return;
+    }
+    const QRect shown(focus->mapTo(m_scroll->viewport(), QPoint(0, 0)), focus->size());
+    if (!m_scroll->viewport()->rect().contains(shown)) {
+        follow(focus);
+    }
 }
 
 void VisitSheet::follow(QWidget* focus) {

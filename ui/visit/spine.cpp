@@ -5,11 +5,15 @@
 #include "ui/shell/kit.h"
 
 #include <QAbstractListModel>
+#include <QApplication>
 #include <QCoreApplication>
 #include <QFontMetrics>
 #include <QKeyEvent>
 #include <QPainter>
+#include <QRegularExpression>
 #include <QStyledItemDelegate>
+
+#include <algorithm>
 
 namespace hearth::ui::visit {
 
@@ -221,6 +225,32 @@ void Spine::keyPressEvent(QKeyEvent* event) {
     }
     QListView::keyPressEvent(event);
     viewport()->update();
+}
+
+void Spine::keyboardSearch(const QString& search) {
+    const bool goesOn =
+        m_sinceTyped.isValid() && m_sinceTyped.elapsed() < QApplication::keyboardInputInterval();
+    m_typed = goesOn ? m_typed + search : search;
+    m_sinceTyped.start();
+    const auto isMeant = [this](const QString& title) {
+        static const QRegularExpression between(QStringLiteral("[^\\w]+"),
+                                                QRegularExpression::UseUnicodePropertiesOption);
+        const QStringList words = title.split(between, Qt::SkipEmptyParts);
+        return title.startsWith(m_typed, Qt::CaseInsensitive) ||
+               std::any_of(words.begin(), words.end(), [this](const QString& word) {
+                   return word.startsWith(m_typed, Qt::CaseInsensitive);
+               });
+    };
+    // The same first letter again goes to the next one.
+    const int rows = m_model->rowCount();
+    const int from = currentIndex().isValid() ? currentIndex().row() + (m_typed.size() == 1 ? 1 : 0) : 0;
+    for (int step = 0; step < rows; ++step) {
+        const int row = (from + step) % rows;
+        if (isMeant(m_model->lines[static_cast<std::size_t>(row)].title)) {
+            setCurrentIndex(m_model->index(row));
+            return;
+        }
+    }
 }
 
 void Spine::mouseReleaseEvent(QMouseEvent* event) {

@@ -5,6 +5,7 @@
 #include "ui/visit/part.h"
 #include "ui/visit/part_state.h"
 
+#include <QElapsedTimer>
 #include <QListView>
 #include <QString>
 
@@ -22,7 +23,7 @@ struct SpineLine {
 };
 
 /// The spine at the sheet's left: the parts in their order, each with a shape and a word. Up and Down or the
-/// first letters choose, Enter goes there.
+/// first letters of any word of a part's title choose, Enter goes there.
 class Spine : public QListView {
     Q_OBJECT
     Q_DISABLE_COPY_MOVE(Spine)
@@ -35,6 +36,8 @@ class Spine : public QListView {
     /// Where the keyboard is on the sheet; emits nothing.
     void setCurrent(const PartRef& ref);
     [[nodiscard]] QSize sizeHint() const override;
+    /// "tight" finds "Let-by and tightness".
+    void keyboardSearch(const QString& search) override;
 
   Q_SIGNALS:
     void chosen(const hearth::ui::visit::PartRef& ref);
@@ -51,6 +54,8 @@ class Spine : public QListView {
     class Model;
     class Delegate;
     Model* m_model;
+    QString m_typed;
+    QElapsedTimer m_sinceTyped;
 };
 
 /// "2 to fill in", "1 to look at": a part's state in words.

@@ -6,6 +6,7 @@
 #include "ui/shell/kit.h"
 #include "ui/visit/clock_face.h"
 #include "ui/visit/joined.h"
+#include "ui/visit/part_view.h"
 #include "ui/visit/subject_name.h"
 #include "ui/visit/wanted.h"
 
@@ -54,6 +55,8 @@ TestClock::TestClock(const SheetContext& context, std::size_t test, QWidget* par
     m_reading = new ClockFace(ClockFace::Size::Middle, this);
     m_button = new shell::KeyButton({}, shell::ButtonKind::Primary, this);
     m_button->setObjectName(QStringLiteral("stageButton"));
+    leaveOutByEnter(m_strip);
+    leaveOutByEnter(m_button);
     m_advice = shell::bodyText({}, this);
     m_refused = new shell::Text({}, look::TypeRole::Small, look::Role::Fail, this);
     m_refused->setWordWrap(true);

@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The main job typed from the first field to the issued record without a mouse.
 #include "tests/ui/visit/sheet_bench.h"
+#include "ui/visit/spine.h"
+
+#include <QScrollArea>
 
 #include <gtest/gtest.h>
 
@@ -181,6 +184,39 @@ TEST(SheetKeys, CtrlKGoesIntoTheSpineAndEnterToThePart) {
     SheetBench::keys(QStringLiteral("h"));  // hand-over
     SheetBench::press(Qt::Key_Return);
     EXPECT_EQ(QApplication::focusWidget(), bench.editor(Item::VisitRemarks).focusTarget());
+}
+
+TEST(SheetKeys, TheSpineFindsAPartByAnyWordOfItsTitle) {
+    SheetBench bench;
+    bench.at(Item::VisitReference);
+    SheetBench::press(Qt::Key_K, Qt::ControlModifier);
+    SheetBench::keys(QStringLiteral("tight"));
+    const auto row = static_cast<std::size_t>(bench.sheet().spine()->currentIndex().row());
+    EXPECT_EQ(bench.sheet().spine()->lines()[row].ref.kind, PartKind::Tightness);
+    SheetBench::keys(QStringLiteral("zz"));
+    EXPECT_EQ(bench.sheet().spine()->currentIndex().row(), static_cast<int>(row)) << "no part is called so";
+}
+
+TEST(SheetKeys, TheFieldStaysInViewWhenAnAnswerMakesWhatIsAboveItGrow) {
+    SheetBench bench;
+    bench.at(Item::TestGauge);
+    SheetBench::press(Qt::Key_Return);
+    const QWidget* focus = QApplication::focusWidget();
+    bench.sheet().paper()->parts().front()->setMinimumHeight(4000);
+    const auto* view = bench.sheet().scroll()->viewport();
+    EXPECT_TRUE(QTest::qWaitFor(
+        [&] { return view->rect().intersects(QRect(focus->mapTo(view, QPoint(0, 0)), focus->size())); }));
+}
+
+TEST(SheetKeys, EnterDoesNotStopAtClocksThatCtrlEnterStarts) {
+    SheetBench bench;
+    bench.at(Item::TestGauge);
+    for (int i = 0; i < 12 && QApplication::focusWidget() != bench.editor(Item::LetByStart).focusTarget();
+         ++i) {
+        EXPECT_FALSE(isLeftOutByEnter(QApplication::focusWidget()));
+        SheetBench::press(Qt::Key_Return);
+    }
+    EXPECT_EQ(QApplication::focusWidget(), bench.editor(Item::LetByStart).focusTarget());
 }
 
 TEST(SheetKeys, F1OpensTheSourceBesideTheField) {
