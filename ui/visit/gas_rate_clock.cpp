@@ -7,6 +7,7 @@
 
 #include <QHBoxLayout>
 #include <QKeySequence>
+#include <QVBoxLayout>
 
 #include <algorithm>
 
@@ -25,14 +26,21 @@ GasRateClock::GasRateClock(const SheetContext& context, reg::ApplianceId applian
       m_context(context),
       m_appliance(appliance),
       m_figure(new shell::Text({}, look::TypeRole::Title, look::Role::Ink, this)),
+      m_notKept(new shell::Text({}, look::TypeRole::Body, look::Role::LookAgain, this)),
       m_button(new shell::KeyButton({}, shell::ButtonKind::Quiet, this)) {
-    auto* line = new QHBoxLayout(this);
-    line->setContentsMargins(0, 0, 0, 0);
+    auto* lines = new QVBoxLayout(this);
+    lines->setContentsMargins(0, 0, 0, 0);
+    auto* line = new QHBoxLayout;
     line->addWidget(m_button);
     line->addWidget(m_figure);
     line->addStretch();
+    lines->addLayout(line);
+    lines->addWidget(m_notKept);
+    m_notKept->setObjectName(QStringLiteral("rateNotKept"));
+    m_notKept->setWordWrap(true);
     m_button->setObjectName(QStringLiteral("gasRateButton"));
     passByEnter(m_button);
+    leaveOutByEnter(m_button);
     connect(m_button, &QPushButton::clicked, this, &GasRateClock::toggle);
     m_ticks.setInterval(kRateTick);
     connect(&m_ticks, &QTimer::timeout, this, &GasRateClock::tick);
@@ -61,6 +69,12 @@ void GasRateClock::toggle() {
         return;
     }
     isRunning() ? stop() : start();
+    setAsked(m_isAsked);
+}
+
+void GasRateClock::setAsked(bool asked) {
+    m_isAsked = asked;
+    setVisible(m_isAsked || isRunning());
     tick();
 }
 
@@ -77,7 +91,7 @@ bool GasRateClock::mayStartAgain() {
 }
 
 void GasRateClock::start() {
-    if (!mayStartAgain()) {
+    if (!m_isAsked || !mayStartAgain()) {
         return;
     }
     const Instant now = m_context.window.clock.now();
@@ -90,20 +104,28 @@ void GasRateClock::start() {
     m_ticks.start();
 }
 
-void GasRateClock::stop() {
+/// False: it could not be written down.
+bool GasRateClock::keepTime() {
     constexpr double kThousand = 1000.0;
     const QString seconds = QString::number(static_cast<double>(passed().count()) / kThousand, 'f', 1);
     const auto entered =
         m_context.model.enter(reg::subject(m_appliance), Item::RateTime, seconds, quantity::UnitCode::Second);
-    if (!entered) {
-        say(entered);  // it runs on: the time is not lost
-        return;
+    say(entered);
+    return entered.has_value();
+}
+
+void GasRateClock::stop() {
+    const bool isKept = m_isAsked;
+    if (isKept && !keepTime()) {
+        return;  // it runs on: the time is not lost
     }
     m_startedAt.reset();
     m_mark.reset();
     m_ticks.stop();
     say(m_context.model.store().saveSetting(note(), {}));
-    Q_EMIT kept();
+    if (isKept) {
+        Q_EMIT kept();
+    }
 }
 
 /// By the clock that runs on through sleep; after another start of the program by the wall clock.
@@ -131,7 +153,14 @@ QString GasRateClock::figure() const {
 void GasRateClock::tick() {
     m_figure->setText(figure());
     m_figure->setVisible(isRunning());
-    const QString words = isRunning() ? tr("Stop timing the gas rate") : tr("Time the gas rate");
+    m_notKept->setText(isRunning() && !m_isAsked
+                           ? tr("No gas rate is asked of it any more. The time goes on in case that was a "
+                                "wrong key, and is not kept when you stop it.")
+                           : QString());
+    m_notKept->setVisible(!m_notKept->text().isEmpty());
+    const QString words = !isRunning() ? tr("Time the gas rate")
+                          : m_isAsked  ? tr("Stop timing the gas rate")
+                                       : tr("Stop without keeping the time");
     if (m_button->text() != words) {
         m_button->setWords(words);
         m_button->showKey(QKeySequence(Qt::CTRL | Qt::Key_Return).toString(QKeySequence::NativeText));

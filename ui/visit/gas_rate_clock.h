@@ -26,6 +26,9 @@ class GasRateClock : public QWidget {
 
     void toggle();
     [[nodiscard]] bool isRunning() const { return m_startedAt.has_value(); }
+    /// Whether a gas rate is asked of the appliance. One that runs when it no longer is, since the appliance
+    /// turned out to be capped, stays in view and says that its time is not kept.
+    void setAsked(bool asked);
     /// Looks at the clock; by a timer while it runs.
     void tick();
     [[nodiscard]] QString figure() const;
@@ -38,6 +41,7 @@ class GasRateClock : public QWidget {
   private:
     void start();
     void stop();
+    [[nodiscard]] bool keepTime();
     [[nodiscard]] bool mayStartAgain();
     [[nodiscard]] std::chrono::milliseconds passed() const;
     /// Where the store keeps that it runs.
@@ -46,11 +50,13 @@ class GasRateClock : public QWidget {
 
     SheetContext m_context;
     reg::ApplianceId m_appliance;
+    bool m_isAsked = true;
     std::optional<Instant> m_startedAt;
     std::optional<std::chrono::milliseconds>
         m_mark;  // elapsed() at the start, if this run of the program started it
     QTimer m_ticks;
     shell::Text* m_figure;
+    shell::Text* m_notKept;
     shell::KeyButton* m_button;
 };
 

@@ -106,7 +106,7 @@ void AppliancePart::addRateClock() {
 }
 
 bool AppliancePart::toggleClock() {
-    if (!burns()) {
+    if (!burns() && !m_rate->isRunning()) {
         return false;
     }
     m_rate->toggle();
@@ -197,7 +197,7 @@ QString AppliancePart::regulation26() const {
 void AppliancePart::refresh() {
     AskedPart::refresh();
     showKnown();
-    m_rate->setVisible(burns());
+    m_rate->setAsked(burns());
     m_regulation26->setText(regulation26());
     m_regulation26->setVisible(!m_regulation26->text().isEmpty());
     m_combustion->show(words::combustionPlots({model().file(), model().findings(), words()}, id()));

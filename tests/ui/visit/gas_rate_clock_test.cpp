@@ -86,6 +86,38 @@ TEST_F(Clocks, AKeptTimeIsNotTakenAwayByOneKey) {
     EXPECT_EQ(timeOf(0), QStringLiteral("60.0"));
 }
 
+TEST_F(Clocks, ThatOfWhatTurnsOutToBeCappedStaysInViewAndKeepsNothing) {
+    goTo(0);
+    const auto answer = [&](std::string_view how) {
+        need(bench.model().enter(reg::subject(appliances[0]), Item::ApplianceInspected, shell::coded(how)));
+        SheetBench::settle();
+    };
+    const GasRateClock* clock = nullptr;
+    toggle();
+    for (const auto* one : bench.sheet().findChildren<GasRateClock*>()) {
+        clock = one->isRunning() ? one : clock;
+    }
+    ASSERT_NE(clock, nullptr);
+    const auto* notKept = clock->findChild<QWidget*>(QStringLiteral("rateNotKept"));
+    ASSERT_NE(notKept, nullptr);
+    EXPECT_TRUE(notKept->isHidden());
+    answer(reg::choice::kDecommissioned);
+    bench.firm.clock.advance(20s);
+    EXPECT_FALSE(clock->isHidden()) << "it runs, so it is seen";
+    EXPECT_FALSE(notKept->isHidden());
+    answer(reg::choice::kInspected);
+    EXPECT_TRUE(notKept->isHidden()) << "it was a wrong key";
+    EXPECT_TRUE(clock->isRunning());
+    answer(reg::choice::kDecommissioned);
+    goTo(0);
+    toggle();
+    EXPECT_TRUE(clock->isHidden());
+    EXPECT_FALSE(clock->isRunning());
+    EXPECT_TRUE(timeOf(0).isEmpty());
+    toggle();
+    EXPECT_FALSE(clock->isRunning()) << "of what is capped no gas rate is timed";
+}
+
 TEST_F(Clocks, KeepTheTimesOfASeriesInARoom) {
     need(bench.model().enter(visit(), Item::VisitRoomCo, QStringLiteral("yes")));
     SheetBench::settle();
