@@ -2,6 +2,7 @@
 #include "ui/input/item_editor.h"
 #include "ui/look/look.h"
 #include "ui/shell/kit.h"
+#include "ui/visit/found_before.h"
 #include "ui/visit/joined.h"
 #include "ui/visit/parts.h"
 #include "ui/visit/register_fields.h"
@@ -33,6 +34,8 @@ class WhoPart : public PartView {
   private:
     void addKinds();
     void addPremises();
+    [[nodiscard]] shell::Text* addBefore(const char* name, look::Role role);
+    void showBefore();
     void addPeople();
     void addRegister(shell::Fields* fields, Field field, const QString& label, FieldBinding binding,
                      int span);
@@ -40,6 +43,8 @@ class WhoPart : public PartView {
     [[nodiscard]] QString instrumentsText() const;
 
     shell::Text* m_premises = nullptr;
+    shell::Text* m_openBefore = nullptr;
+    shell::Text* m_failedBefore = nullptr;
     shell::Text* m_card = nullptr;
     shell::Text* m_instruments = nullptr;
 };
@@ -47,6 +52,8 @@ class WhoPart : public PartView {
 WhoPart::WhoPart(const SheetContext& context, QWidget* parent)
     : PartView(context, {PartKind::WhoAndWhere}, parent) {
     addPremises();
+    m_openBefore = addBefore("openBefore", look::Role::Fail);
+    m_failedBefore = addBefore("failedBefore", look::Role::LookAgain);
     addKinds();
     addPeople();
     addHeading(tr("Instruments"));
@@ -94,6 +101,23 @@ void WhoPart::addPremises() {
     addWidget(row);
     connect(open, &QPushButton::clicked, this,
             [this] { context().window.navigator.openPremises(model().file().premises.id); });
+}
+
+shell::Text* WhoPart::addBefore(const char* name, look::Role role) {
+    auto* text = new shell::Text({}, look::TypeRole::Body, role, this);
+    text->setObjectName(QString::fromLatin1(name));
+    text->setWordWrap(true);
+    addWidget(text);
+    return text;
+}
+
+/// Whoever comes back knows what was left before anything is filled in.
+void WhoPart::showBefore() {
+    const FoundBefore found = foundBefore(model(), words());
+    m_openBefore->setText(found.open.join(u'\n'));
+    m_openBefore->setVisible(!found.open.isEmpty());
+    m_failedBefore->setText(found.failed.join(u'\n'));
+    m_failedBefore->setVisible(!found.failed.isEmpty());
 }
 
 void WhoPart::addPeople() {
@@ -146,9 +170,11 @@ QString WhoPart::instrumentsText() const {
              instrument.serial.empty() ? QString()
                                        : tr("serial %1").arg(QString::fromStdString(instrument.serial)),
              typed(instrument.resolution),
-             instrument.calibrationDue
-                 ? tr("calibration due %1").arg(words().shortDate(*instrument.calibrationDue))
-                 : tr("no calibration date")},
+             !instrument.calibrationDue ? tr("no calibration date")
+             : *instrument.calibrationDue < model().file().visit.date
+                 ? tr("out of calibration: it ran out on %1")
+                       .arg(words().shortDate(*instrument.calibrationDue))
+                 : tr("calibration due %1").arg(words().shortDate(*instrument.calibrationDue))},
             QStringLiteral(" \u00B7 "));
     }
     return lines.isEmpty() ? tr("None yet: they are kept under Firm.") : lines.join(u'\n');
@@ -157,6 +183,7 @@ QString WhoPart::instrumentsText() const {
 void WhoPart::refresh() {
     PartView::refresh();
     m_premises->setText(premisesText());
+    showBefore();
     const reg::Engineer* engineer = model().file().engineer();
     m_card->setText(engineer == nullptr || engineer->cardNumber.empty()
                         ? QString()

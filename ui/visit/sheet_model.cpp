@@ -5,6 +5,7 @@
 #include "ui/visit/last_facts.h"
 
 #include <algorithm>
+#include <iterator>
 
 namespace hearth::ui::visit {
 
@@ -46,8 +47,26 @@ Result<void> VisitSheetModel::open(reg::VisitId id) {
     if (auto held = readCompetences(); !held) {
         return held;
     }
+    if (auto before = readBefore(); !before) {
+        return before;
+    }
     Q_EMIT reloaded();
     judgeAgain();
+    return {};
+}
+
+Result<void> VisitSheetModel::readBefore() {
+    auto situations = m_store.situations(m_file.premises.id);
+    if (!situations) {
+        return tl::unexpected(situations.error());
+    }
+    m_openBefore.clear();
+    std::copy_if(situations->begin(), situations->end(), std::back_inserter(m_openBefore),
+                 [&](const reg::Situation& one) {
+                     const bool isOwn = one.visit && *one.visit == m_file.visit.id;
+                     return !one.closedAt && !isOwn;
+                 });
+    m_lastFindings = m_last ? judging::judge(*m_last, m_book) : std::vector<judging::Judged>();
     return {};
 }
 

@@ -59,6 +59,12 @@ class VisitSheetModel : public QObject {
     /// What the visit before this one said of a fact that nothing is entered of yet; empty: nothing.
     [[nodiscard]] QString lastFact(const reg::SubjectRef& subject, reg::Item item) const;
 
+    /// The visit before this one at the same premises, and what the rules say of it; nothing: none.
+    [[nodiscard]] const reg::VisitFile* last() const { return m_last ? &*m_last : nullptr; }
+    [[nodiscard]] const std::vector<judging::Judged>& lastFindings() const { return m_lastFindings; }
+    /// Unsafe situations of the premises that other visits found and nobody closed.
+    [[nodiscard]] const std::vector<reg::Situation>& openBefore() const { return m_openBefore; }
+
     /// True when nothing may be changed: the store is read-only, or the visit was closed.
     [[nodiscard]] bool isReadOnly() const { return m_store.isReadOnly() || m_file.visit.closed; }
     [[nodiscard]] store::Store& store() { return m_store; }
@@ -112,6 +118,7 @@ class VisitSheetModel : public QObject {
     [[nodiscard]] Result<void> readTraces();
     void judgeAgain();
     [[nodiscard]] Result<void> readCompetences();
+    [[nodiscard]] Result<void> readBefore();
     [[nodiscard]] Result<void> keep(const reg::SubjectRef& subject, reg::Item item, const std::string& text,
                                     quantity::UnitCode unit);
     [[nodiscard]] Result<void> keepOnlyEdition(const reg::SubjectRef& test);
@@ -125,7 +132,9 @@ class VisitSheetModel : public QObject {
     std::vector<judging::Judged> m_findings;
     std::vector<judging::Judged> m_doubts;
     std::vector<judging::Judged> m_margin;
-    std::optional<reg::VisitFile> m_last;        // the visit before this one
+    std::optional<reg::VisitFile> m_last;  // the visit before this one
+    std::vector<judging::Judged> m_lastFindings;
+    std::vector<reg::Situation> m_openBefore;
     std::vector<record::CheckHistory> m_checks;  // what is kept of checks before it
     pipework::VolumeReport m_volume;
     judging::VisitPipes m_pipes;
