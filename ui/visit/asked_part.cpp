@@ -77,6 +77,7 @@ void AskedPart::addSection(const ItemGroup& group) {
         section.heading = heading;
     }
     shell::Fields* fields = addFields();
+    section.grid = fields;
     for (const Item item : group.items) {
         if (std::binary_search(m_asked.begin(), m_asked.end(), item)) {
             section.fields.push_back(addItemOf(fields, subject(), item, spanOf(item)));
@@ -123,7 +124,7 @@ void AskedPart::addMore() {
     heading->setContentsMargins(0, look::kGap, 0, 0);
     addWidget(heading);
     m_rest = addFields();
-    m_sections.push_back({heading, {}});
+    m_sections.push_back({heading, m_rest, {}});
     m_more = new shell::KeyButton({}, shell::ButtonKind::Quiet, this);
     m_more->setObjectName(QStringLiteral("moreButton"));
     passByEnter(m_more);
@@ -151,11 +152,12 @@ void AskedPart::refresh() {
     }
     PartView::refresh();
     for (const Section& section : m_sections) {
+        const bool any = std::any_of(section.fields.begin(), section.fields.end(),
+                                     [](const SheetField* field) { return !field->editor()->isHidden(); });
         if (section.heading != nullptr) {
-            section.heading->setVisible(
-                std::any_of(section.fields.begin(), section.fields.end(),
-                            [](const SheetField* field) { return !field->editor()->isHidden(); }));
+            section.heading->setVisible(any);
         }
+        section.grid->setVisible(any);  // or each would leave its gap
     }
     const bool leftOut = std::any_of(fields().begin(), fields().end(), [&](const SheetField* field) {
         const FieldKey& key = field->key();

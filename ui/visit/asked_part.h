@@ -48,6 +48,7 @@ class AskedPart : public PartView {
   private:
     struct Section {
         QWidget* heading = nullptr;  // nothing: it has none
+        QWidget* grid = nullptr;
         std::vector<SheetField*> fields;
     };
     void addSection(const ItemGroup& group);

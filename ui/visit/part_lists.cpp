@@ -27,7 +27,7 @@ ListPart::ListPart(const SheetContext& context, const PartRef& ref, QWidget* par
         m_add->showKey(QKeySequence(Qt::CTRL | Qt::Key_U).toString(QKeySequence::NativeText));
     }
     passByEnter(m_add);
-    addWidget(m_add);
+    addWidget(m_add, Qt::AlignLeft);
     m_refused = new shell::Text({}, look::TypeRole::Body, look::Role::Fail, this);
     m_refused->setWordWrap(true);
     m_refused->hide();

@@ -308,7 +308,6 @@ void RecordsPart::showMissing() {
         const QString of = subjectContext(context(), one.subject);
         lines.push_back({QString::number(lines.size()),
                          (of.isEmpty() ? QString() : of + QStringLiteral(" \u00B7 ")) + words().missing(one),
-                         {},
                          tr("wanted by %1").arg(QString::fromStdString(one.source)),
                          isKeptAtPremises(one)  ? tr("kept at the premises")
                          : isKeptElsewhere(one) ? tr("kept under Firm")
