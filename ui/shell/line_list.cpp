@@ -304,13 +304,21 @@ QSize LineList::sizeHint() const {
     int height =
         count() == 0 ? 2 * kRowPad + 2 * QFontMetrics(look::font(look::TypeRole::Small)).height() : 2;
     for (int row = 0; row < count(); ++row) {
-        height += rowHeight(line(row));
+        height += wordWrap() ? sizeHintForRow(row) : rowHeight(line(row));
     }
     return {300, height};
 }
 
 QSize LineList::minimumSizeHint() const {
     return m_growing ? QSize(120, sizeHint().height()) : QSize(160, 80);
+}
+
+/// Lines that wrap are higher where it is narrower.
+void LineList::resizeEvent(QResizeEvent* event) {
+    QListView::resizeEvent(event);
+    if (m_growing && wordWrap() && event->size().width() != event->oldSize().width()) {
+        updateGeometry();
+    }
 }
 
 void LineList::paintEvent(QPaintEvent* event) {
