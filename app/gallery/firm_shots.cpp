@@ -33,28 +33,6 @@ void showBackups(Scene& scene) {
     }
 }
 
-/// An invented sign: a flame's drop in a ring.
-std::string inventedLogo() {
-    constexpr int kSide = 240;
-    QImage image(2 * kSide, kSide, QImage::Format_ARGB32);
-    image.fill(Qt::transparent);
-    QPainter painter(&image);
-    painter.setRenderHint(QPainter::Antialiasing);
-    const QColor ink = ui::look::colour(ui::look::Role::Focus, ui::look::Scheme::Light);
-    painter.setPen(QPen(ink, kSide / 12.0));
-    painter.drawEllipse(QRectF(kSide / 10.0, kSide / 10.0, kSide * 0.8, kSide * 0.8));
-    painter.setPen(Qt::NoPen);
-    painter.setBrush(ink);
-    painter.drawEllipse(QRectF(kSide * 0.35, kSide * 0.4, kSide * 0.3, kSide * 0.35));
-    painter.drawRect(QRectF(kSide * 1.1, kSide * 0.45, kSide * 0.8, kSide / 12.0));
-    painter.end();
-    QByteArray bytes;
-    QBuffer buffer(&bytes);
-    buffer.open(QIODevice::WriteOnly);
-    image.save(&buffer, "PNG");
-    return bytes.toStdString();
-}
-
 /// The firm's place with what it has set: the field of that name in view.
 void showFirmAt(Scene& scene, const char* field) {
     scene.window.showPlace(kVisits);
@@ -67,7 +45,7 @@ void showFirmAt(Scene& scene, const char* field) {
 
 void showLogo(Scene& scene) {
     static_cast<void>(
-        scene.store.attachLogo({"", {}, "logo.png", "image/png", inventedLogo(), "", false, ""}));
+        scene.store.attachLogo({"", {}, "logo.png", "image/png", inventedPicture(), "", false, ""}));
     showFirmAt(scene, "numberPrefix");
 }
 
@@ -143,6 +121,27 @@ void showDraftWithLogo(Scene& scene, reg::VisitId visit) {
     }
 }
 }  // namespace
+
+std::string inventedPicture() {
+    constexpr int kSide = 240;
+    QImage image(2 * kSide, kSide, QImage::Format_ARGB32);
+    image.fill(Qt::transparent);
+    QPainter painter(&image);
+    painter.setRenderHint(QPainter::Antialiasing);
+    const QColor ink = ui::look::colour(ui::look::Role::Focus, ui::look::Scheme::Light);
+    painter.setPen(QPen(ink, kSide / 12.0));
+    painter.drawEllipse(QRectF(kSide / 10.0, kSide / 10.0, kSide * 0.8, kSide * 0.8));
+    painter.setPen(Qt::NoPen);
+    painter.setBrush(ink);
+    painter.drawEllipse(QRectF(kSide * 0.35, kSide * 0.4, kSide * 0.3, kSide * 0.35));
+    painter.drawRect(QRectF(kSide * 1.1, kSide * 0.45, kSide * 0.8, kSide / 12.0));
+    painter.end();
+    QByteArray bytes;
+    QBuffer buffer(&bytes);
+    buffer.open(QIODevice::WriteOnly);
+    image.save(&buffer, "PNG");
+    return bytes.toStdString();
+}
 
 void addFirmShots(std::vector<Shot>& shots, const std::optional<reg::VisitId>& openVisit) {
     shots.push_back({QStringLiteral("firm-backups"), showBackups});

@@ -34,16 +34,24 @@ FixedClock today() {
     return FixedClock(instant);
 }
 
+/// Screens of a copy of the store: what is written for a picture is in no other album.
+Result<int> takeFromCopy(const std::filesystem::path& path, const Album& album) {
+    const QTemporaryDir place;
+    const auto copy = std::filesystem::path(place.path().toStdString()) / path.filename();
+    std::error_code failed;
+    if (!std::filesystem::copy_file(path, copy, failed)) {
+        return fail(ErrorCode::FileUnwritable, {copy.string(), failed.message()});
+    }
+    FixedClock clock = today();
+    const auto store = store::Store::open(copy, store::Access::Write, clock);
+    return store ? takeScreens(**store, clock, album) : tl::unexpected(store.error());
+}
+
 int run(const QString& folder, const QString& scale) {
     const QTemporaryDir place;
     const auto path = std::filesystem::path(place.path().toStdString()) / "demonstration.hearth";
     if (const auto made = app::makeDemonstration(path); !made) {
         return refuse(made.error());
-    }
-    FixedClock clock = today();
-    const auto store = store::Store::open(path, store::Access::Write, clock);
-    if (!store) {
-        return refuse(store.error());
     }
     std::vector<Album> albums{
         {folder + QStringLiteral("/light-%1x").arg(scale), Scheme::Light, QStringLiteral("en")},
@@ -55,11 +63,16 @@ int run(const QString& folder, const QString& scale) {
     }
     int count = 0;
     for (const auto& album : albums) {
-        const auto taken = takeScreens(**store, clock, album);
+        const auto taken = takeFromCopy(path, album);
         if (!taken) {
             return refuse(taken.error());
         }
         count += *taken;
+    }
+    FixedClock clock = today();
+    const auto store = store::Store::open(path, store::Access::Write, clock);
+    if (!store) {
+        return refuse(store.error());
     }
     const Album records{folder + QStringLiteral("/records-%1x").arg(scale)};
     const auto pages = takeRecords(**store, records, kRecordDpi * scale.toDouble());

@@ -45,6 +45,13 @@ void addDueShots(std::vector<Shot>& shots);
 /// The visit sheet beyond the tightness test (visit_shots.cpp).
 [[nodiscard]] Result<std::vector<Shot>> visitShotsOf(const store::Store& store);
 
+/// What is written for the picture: signatures, photographs, kinds of appliance, years, doubts about who is
+/// booked. The last of all shots.
+void addSheetShots(const store::Store& store, std::vector<Shot>& shots);
+
+/// An invented sign as a PNG: a flame's drop in a ring.
+[[nodiscard]] std::string inventedPicture();
+
 /// Where pictures go, and how they are made.
 struct Album {
     QString folder;

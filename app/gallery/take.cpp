@@ -92,6 +92,7 @@ Result<int> takeScreens(store::Store& store, FixedClock& clock, const Album& alb
         return tl::unexpected(shots ? ofVisits.error() : shots.error());
     }
     shots->insert(shots->end(), ofVisits->begin(), ofVisits->end());
+    addSheetShots(store, *shots);
     for (const auto& shot : *shots) {
         // a window of its own for each, so that no picture depends on the one before
         const auto window = makeMainWindow(store, surroundings);
