@@ -8,6 +8,7 @@
 #include <QPainter>
 #include <QStyle>
 
+#include <utility>
 #include <vector>
 
 namespace hearth::ui::shell {
@@ -323,17 +324,52 @@ Fields::Fields(int columns, QWidget* parent)
 }
 
 void Fields::add(QWidget* field, int span) {
-    if (m_column + span > m_columns) {
-        breakRow();
+    m_cells.push_back({field, span, std::exchange(m_beginsRow, false)});
+    if (field->parentWidget() != this) {
+        field->setParent(this);
     }
-    m_grid->addWidget(field, m_row, m_column, 1, span, Qt::AlignTop);
-    m_column += span;
+    field->installEventFilter(this);
+    arrange();
 }
 
 void Fields::breakRow() {
-    if (m_column > 0) {
-        ++m_row;
-        m_column = 0;
+    m_beginsRow = true;
+}
+
+bool Fields::eventFilter(QObject* watched, QEvent* event) {
+    if (event->type() == QEvent::ShowToParent || event->type() == QEvent::HideToParent) {
+        arrange();
+    }
+    return QWidget::eventFilter(watched, event);
+}
+
+/// A row has the number of the field that begins it: rows below one that goes stay where they are, and those
+/// with nothing in them take no room.
+void Fields::arrange() {
+    int row = -1;
+    int column = 0;
+    for (std::size_t index = 0; index < m_cells.size(); ++index) {
+        Cell& cell = m_cells[index];
+        if (cell.field == nullptr) {
+            continue;
+        }
+        // Of a window that is open, what was just made counts as hidden until it is shown.
+        const bool isLeftOut =
+            cell.field->isHidden() && cell.field->testAttribute(Qt::WA_WState_ExplicitShowHide);
+        if (!isLeftOut && (row < 0 || cell.beginsRow || column + cell.span > m_columns)) {
+            row = static_cast<int>(index);
+            column = 0;
+        }
+        const int wantedRow = isLeftOut ? -1 : row;
+        if (cell.row != wantedRow || (wantedRow >= 0 && cell.column != column)) {
+            m_grid->removeWidget(cell.field);
+            cell.row = wantedRow;
+            cell.column = column;
+            if (!isLeftOut) {
+                m_grid->addWidget(cell.field, row, column, 1, cell.span, Qt::AlignTop);
+            }
+        }
+        column += isLeftOut ? 0 : cell.span;
     }
 }
 

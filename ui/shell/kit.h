@@ -14,6 +14,7 @@
 #include <QKeyEvent>
 #include <QKeySequence>
 #include <QLabel>
+#include <QPointer>
 #include <QPushButton>
 #include <QScrollArea>
 #include <QVBoxLayout>
@@ -139,11 +140,24 @@ class Fields : public QWidget {
     /// The next field begins a new row.
     void breakRow();
 
+  protected:
+    bool eventFilter(QObject* watched, QEvent* event) override;
+
   private:
+    struct Cell {
+        QPointer<QWidget> field;
+        int span = 1;
+        bool beginsRow = false;
+        int row = -1;  // where it stands in the grid; -1: not there
+        int column = 0;
+    };
+    /// Those in view one after the other: what is not asked leaves no hole.
+    void arrange();
+
     QGridLayout* m_grid;
     int m_columns;
-    int m_row = 0;
-    int m_column = 0;
+    bool m_beginsRow = false;
+    std::vector<Cell> m_cells;
 };
 
 /// A hairline between parts of a sheet.

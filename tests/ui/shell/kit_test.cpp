@@ -207,6 +207,40 @@ TEST(ChangeWords, doNotGiveAccessNotesAway) {
     EXPECT_FALSE(sentence.contains(QStringLiteral("1234")));
 }
 
+TEST(FieldsInColumns, leaveNoHoleWhereOneIsNotAsked) {
+    Fields fields(6, nullptr);
+    std::vector<QWidget*> three;
+    for (int i = 0; i < 3; ++i) {
+        three.push_back(new QWidget(&fields));
+        three.back()->setMinimumHeight(20);
+        fields.add(three.back(), 2);
+    }
+    auto* below = new QWidget(&fields);
+    below->setMinimumHeight(20);
+    fields.add(below, 6);
+    three[1]->hide();
+    fields.resize(600, 100);
+    fields.show();
+    QApplication::processEvents();
+    EXPECT_LT(three[2]->x(), 300) << "it moved up";
+    EXPECT_EQ(three[2]->y(), three[0]->y());
+    const int before = below->y();
+    three[1]->show();
+    QApplication::processEvents();
+    EXPECT_LT(three[1]->x(), three[2]->x());
+    EXPECT_GT(three[2]->x(), 300);
+    EXPECT_EQ(below->y(), before);
+    three[0]->hide();
+    three[1]->hide();
+    three[2]->hide();
+    QApplication::processEvents();
+    EXPECT_EQ(below->y(), 0) << "an empty row takes no room";
+    delete three[1];
+    three[0]->show();
+    QApplication::processEvents();
+    EXPECT_GT(below->y(), 0);
+}
+
 TEST(ValueFields, aRangeIsTypedAsTwoEnds) {
     const words::Words words;
     const auto book = rulebook::RuleBook::shipped();
