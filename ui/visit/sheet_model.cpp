@@ -3,6 +3,7 @@
 
 #include "core/judging/competence.h"
 #include "ui/visit/last_facts.h"
+#include "ui/words/usual_unit.h"
 
 #include <algorithm>
 #include <iterator>
@@ -116,8 +117,7 @@ quantity::UnitCode VisitSheetModel::unitOf(const reg::SubjectRef& subject, Item 
     if (entry != nullptr && entry->unit != quantity::UnitCode::None) {
         return entry->unit;
     }
-    const auto units = quantity::unitsOf(reg::infoOf(item).units);
-    return units.empty() ? quantity::UnitCode::None : units.front();
+    return words::usualUnit(item);
 }
 
 Result<void> VisitSheetModel::enter(const reg::SubjectRef& subject, Item item, const QString& text,

@@ -4,6 +4,7 @@
 #include "core/register/appliance_kinds.h"
 #include "ui/words/document_parts.h"
 #include "ui/words/kept_words.h"
+#include "ui/words/usual_unit.h"
 
 #include <algorithm>
 #include <array>
@@ -67,9 +68,9 @@ SubjectKind subjectOf(const Requirement& wanted) {
 }
 
 /// " (mbar)"; nothing for what has no unit.
-std::string unitAfter(const DocumentPage& page, quantity::UnitFamily family) {
-    const auto units = quantity::unitsOf(family);
-    const QString unit = units.empty() ? QString() : page.words().unit(units.front());
+std::string unitAfter(const DocumentPage& page, Item item) {
+    const bool has = !quantity::unitsOf(reg::infoOf(item).units).empty();
+    const QString unit = has ? page.words().unit(usualUnit(item)) : QString();
     return unit.isEmpty() ? std::string() : " (" + utf8(unit) + ")";
 }
 
@@ -91,7 +92,7 @@ WriteField itemPlace(const DocumentPage& page, Item item) {
             place.lines = item == Item::SituationRefusalWords ? 1 : kLongLines;
             break;
         case reg::ItemKind::Number:
-            place.caption += unitAfter(page, info.units);
+            place.caption += unitAfter(page, item);
             break;
         default:
             break;

@@ -34,6 +34,14 @@ class SheetModelTest : public ::testing::Test {
     std::unique_ptr<VisitSheetModel> m_model;
 };
 
+/// A heating system's pressure gauge reads bar: common practice, no source.
+TEST_F(SheetModelTest, AFigureHasTheUnitThatItIsReadInUntilAnotherIsSaid) {
+    EXPECT_EQ(m_model->unitOf(visit(), Item::WaterPressure), quantity::UnitCode::Bar);
+    EXPECT_EQ(m_model->unitOf(test(), Item::TightStart), quantity::UnitCode::Millibar);
+    need(m_model->enter(test(), Item::TightStart, QStringLiteral("2"), quantity::UnitCode::Bar));
+    EXPECT_EQ(m_model->unitOf(test(), Item::TightStart), quantity::UnitCode::Bar);
+}
+
 TEST_F(SheetModelTest, WhatIsEnteredIsInTheStoreAndJudgedWhenTheCallReturns) {
     QSignalSpy judged(m_model.get(), &VisitSheetModel::judged);
     need(m_model->enter(visit(), Item::SmellOnArrival, QStringLiteral("yes")));
