@@ -110,6 +110,7 @@ Plot fluePlot(const PlotSource& source, const reg::SubjectRef& on, const FlueFig
     Plot plot;
     plot.title = source.words.say(drawn.title).toStdString();
     plot.y.title = source.words.say(drawn.unit).toStdString();
+    plot.y.fromNought = drawn.unitCode != UnitCode::Percent;  // none of it is less than none
     plot.x.ticks = {
         {Decimal(0, 0), source.words.say(QT_TRANSLATE_NOOP("Words", "highest rate")).toStdString()},
         {Decimal(1, 0), source.words.say(QT_TRANSLATE_NOOP("Words", "lowest rate")).toStdString()}};
