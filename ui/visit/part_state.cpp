@@ -44,6 +44,20 @@ bool isStarted(const PartRef& part, const reg::VisitFile& file) {
     return hasEntries(part, file);
 }
 
+/// The engineer's own answers say so: filled in is not in order.
+bool hasDefects(const PartRef& part, const reg::VisitFile& file) {
+    if (part.kind != PartKind::Appliance) {
+        return false;
+    }
+    const auto on = subjectOf(part, file);
+    return file.choiceOf(on, reg::Item::DefectsFound) == reg::choice::kFound ||
+           file.choiceOf(on, reg::Item::SafeToUse) == reg::choice::kNo;
+}
+
+bool isStillOpen(const PartRef& part, const reg::VisitFile& file) {
+    return part.index < file.situations.size() && !file.situations[part.index].closedAt;
+}
+
 /// A list says how many there are; what is to do stands in the parts of its own.
 PartState stateOfList(const PartRef& part, const SheetFacts& facts) {
     const auto there =
@@ -67,8 +81,10 @@ PartState stateOfRecords(const SheetFacts& facts) {
 Outcome shapeOf(PartWord word) {
     switch (word) {
         case PartWord::Fails:
+        case PartWord::Defects:
             return Outcome::Fail;
         case PartWord::LookAgain:
+        case PartWord::StillOpen:
             return Outcome::LookAgain;
         case PartWord::Done:
         case PartWord::Issued:
@@ -99,6 +115,12 @@ PartState stateOf(const PartRef& part, const SheetFacts& facts) {
     }
     if (const int missing = missingIn(part, facts)) {
         return {PartWord::ToFill, missing};
+    }
+    if (hasDefects(part, facts.file)) {
+        return {PartWord::Defects};
+    }
+    if (part.kind == PartKind::Situation && isStillOpen(part, facts.file)) {
+        return {PartWord::StillOpen};
     }
     if (const int open = countOf(part, facts, Outcome::NoVerdict)) {
         return {PartWord::NoVerdict, open};

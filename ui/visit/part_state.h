@@ -19,6 +19,8 @@ enum class PartWord {
     ToFill,
     NoVerdict,
     Done,
+    Defects,    // of an appliance: found, or declared not safe to use
+    StillOpen,  // of a situation
     NoneThere,  // of appliances or situations
     Listed,
     ReadyToIssue,

@@ -43,6 +43,10 @@ QString wordOf(const PartState& state) {
             return count(QT_TRANSLATE_NOOP("hearth::ui::visit::Spine", "%n to fill in"), state.count);
         case PartWord::NoVerdict:
             return count(QT_TRANSLATE_NOOP("hearth::ui::visit::Spine", "%n without a verdict"), state.count);
+        case PartWord::Defects:
+            return count(QT_TRANSLATE_NOOP("hearth::ui::visit::Spine", "not in order"), -1);
+        case PartWord::StillOpen:
+            return count(QT_TRANSLATE_NOOP("hearth::ui::visit::Spine", "filled in, still open"), -1);
         case PartWord::NoneThere:
             return count(QT_TRANSLATE_NOOP("hearth::ui::visit::Spine", "none"), -1);
         case PartWord::Listed:

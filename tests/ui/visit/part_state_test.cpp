@@ -75,6 +75,32 @@ TEST_F(PartStateTest, AnOpenVerdictIsNotDone) {
     EXPECT_EQ(state(PartKind::Tightness).word, PartWord::Done);
 }
 
+TEST_F(PartStateTest, WhatIsFilledInAndNotInOrderHasNoTick) {
+    m_file.appliances.emplace_back().id.bytes[15] = 40;
+    const auto on = reg::subject(m_file.appliances.front().id);
+    const auto answer = [&](Item item, std::string_view code) {
+        reg::Entry entry;
+        entry.subject = on;
+        entry.item = item;
+        entry.text = entry.canonical = std::string(code);
+        m_file.entries.push_back(entry);
+    };
+    answer(Item::DefectsFound, reg::choice::kNoneFound);
+    EXPECT_EQ(state(PartKind::Appliance).word, PartWord::Done);
+    m_file.entries.pop_back();
+    answer(Item::DefectsFound, reg::choice::kFound);
+    EXPECT_EQ(state(PartKind::Appliance).word, PartWord::Defects);
+    m_file.entries.pop_back();
+    answer(Item::SafeToUse, reg::choice::kNo);
+    EXPECT_EQ(state(PartKind::Appliance).word, PartWord::Defects);
+    EXPECT_EQ(shapeOf(PartWord::Defects), Outcome::Fail);
+    m_file.situations.emplace_back();
+    EXPECT_EQ(state(PartKind::Situation).word, PartWord::StillOpen);
+    EXPECT_EQ(shapeOf(PartWord::StillOpen), Outcome::LookAgain);
+    m_file.situations.front().closedAt = Instant{};
+    EXPECT_EQ(state(PartKind::Situation).word, PartWord::Done);
+}
+
 TEST_F(PartStateTest, TheClockAndTheRecordsAreSaid) {
     m_running = 0;
     EXPECT_EQ(state(PartKind::Tightness).word, PartWord::Running);
