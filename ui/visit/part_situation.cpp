@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/visit/part_situation.h"
 
+#include "core/record/nation.h"
 #include "ui/shell/kit.h"
 #include "ui/visit/register_fields.h"
 #include "ui/visit/subject_name.h"
@@ -22,6 +23,10 @@ SituationPart::SituationPart(const SheetContext& context, const PartRef& ref, QW
     addWhat();
     addCommonlySeen();
     addGroups(situationGroups());
+    m_reportBy = new shell::Text({}, look::TypeRole::Body, look::Role::LookAgain, this);
+    m_reportBy->setObjectName(QStringLiteral("reportBy"));
+    m_reportBy->setWordWrap(true);
+    addWidget(m_reportBy);
     addMore();
     m_pictures = addPictures("situations");
     m_notice = new shell::KeyButton(tr("Issue the warning notice now"), shell::ButtonKind::Primary, this);
@@ -56,6 +61,7 @@ void SituationPart::addCommonlySeen() {
     m_seenAll = new shell::KeyButton({}, shell::ButtonKind::Quiet, this);
     m_seenAll->setObjectName(QStringLiteral("commonlySeenButton"));
     passByEnter(m_seenAll);
+    leaveOutByEnter(m_seenAll);  // an offer between two answers: what is typed next is the next answer
     addWidget(m_seenAll);
     m_seenAll->setSizePolicy(QSizePolicy::Maximum, QSizePolicy::Fixed);  // at the left, as wide as its text
     connect(m_seenAll, &QPushButton::clicked, this, [this] {
@@ -99,8 +105,22 @@ void SituationPart::addSituationField(shell::Fields* fields, std::optional<Field
     adopt(new SheetField(editor, {std::nullopt, field, subject()}, std::move(binding), words()));
 }
 
+/// By when HSE is to be told, once it is said to be reportable and since when it is known.
+void SituationPart::showReportBy() {
+    const reg::VisitFile& file = model().file();
+    const bool isReportable = file.choiceOf(subject(), Item::SituationReportable) == reg::choice::kYes;
+    const reg::Entry* known = file.find(subject(), Item::SituationKnownOn);
+    const auto since = known == nullptr ? std::nullopt : calendar::fromIso(known->canonical);
+    const auto by = isReportable && since
+                        ? calendar::dangerousFittingReportBy(*since, record::nationOf(file.premises.country))
+                        : std::nullopt;
+    m_reportBy->setText(by ? tr("The business reports it to HSE by %1.").arg(words().date(*by)) : QString());
+    m_reportBy->setVisible(by.has_value());
+}
+
 void SituationPart::refresh() {
     AskedPart::refresh();
+    showReportBy();
     showCommonlySeen();
     const reg::VisitFile& file = model().file();
     const bool escape = file.choiceOf(subject(), Item::SituationGasEscape) == reg::choice::kYes;

@@ -27,6 +27,7 @@ class SituationPart : public AskedPart {
     void addWhat();
     void addCommonlySeen();
     void showCommonlySeen();
+    void showReportBy();
     void addSituationField(shell::Fields* fields, std::optional<record::Field> field, input::Editor* editor,
                            const QString& label, FieldBinding binding, int span);
     [[nodiscard]] reg::SituationId id() const { return {subject().id}; }
@@ -35,6 +36,7 @@ class SituationPart : public AskedPart {
     shell::AttachmentsPart* m_pictures;
     shell::KeyButton* m_notice;
     shell::Text* m_seen = nullptr;
+    shell::Text* m_reportBy = nullptr;
     shell::KeyButton* m_seenAll = nullptr;
     bool m_showsAllSeen = false;
 };
