@@ -2,6 +2,7 @@
 #include "app/gallery/shots.h"
 #include "ui/due/due_list.h"
 #include "ui/due/due_place.h"
+#include "ui/shell/overdue_news.h"
 
 #include <array>
 #include <utility>
@@ -36,6 +37,17 @@ void showStory(Scene& scene) {
     }
 }
 
+/// As for somebody who last looked half a year ago; what the store remembers stays.
+void showNews(Scene& scene) {
+    static_cast<void>(listed(scene));
+    const auto today = scene.clock.today("Europe/London");
+    ui::shell::NewsDay day(scene.store, nullptr);
+    if (day.note(calendar::addMonths(today, -6))) {
+        scene.window.tellOverdueNews();
+        static_cast<void>(day.note(today));
+    }
+}
+
 }  // namespace
 
 void addDueShots(std::vector<Shot>& shots) {
@@ -52,6 +64,7 @@ void addDueShots(std::vector<Shot>& shots) {
         shots.push_back(
             {QString::fromLatin1(name), [which = action](Scene& scene) { showAction(scene, which); }});
     }
+    shots.push_back({QStringLiteral("due-news"), [](Scene& scene) { showNews(scene); }});
     // Whoever comes to the place after this finds its list.
     shots.push_back({QStringLiteral("checks-due"), [](Scene& scene) { static_cast<void>(listed(scene)); }});
 }

@@ -69,6 +69,7 @@ void expectWholeAlbum(const QString& folder, int scale) {
                              "due-day-sheet",
                              "due-other-duties",
                              "due-overview",
+                             "due-news",
                              "visit-draft-with-logo",
                              "visit-1-who-and-where",
                              "visit-2-before-you-start",

@@ -16,6 +16,7 @@
 #include "ui/shell/screen_fit.h"
 #include "ui/shell/search_field.h"
 #include "ui/shell/status_line.h"
+#include "ui/shell/window_body.h"
 
 #include <QApplication>
 #include <QCloseEvent>
@@ -66,7 +67,7 @@ MainWindow::MainWindow(const Parts& parts, QWidget* parent)
                 parts.issue, parts.scheme, parts.restore, m_backups,     parts.mail},
       m_bar(new PlaceBar(this)),
       m_news(new NewsBar(this)),
-      m_body(new QStackedWidget(this)),
+      m_body(new WindowBody(this)),
       m_stack(new QStackedWidget(this)),
       m_status(new StatusLine(this)) {
     setObjectName(QStringLiteral("mainWindow"));
@@ -92,7 +93,7 @@ MainWindow::MainWindow(const Parts& parts, QWidget* parent)
     QTimer::singleShot(0, this, [this] {  // after the first paint
         m_waiting = keepingDueText(m_parts.store, m_parts.clock);
         showBackupTrouble();
-        tellOverdueNews();
+        watchDay();
     });
     restorePlaceOnScreen();
     if (const auto backup = m_parts.store.migrationBackup(); !backup.empty()) {

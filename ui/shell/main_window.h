@@ -27,6 +27,7 @@ class Panel;
 class PlaceBar;
 class SearchField;
 class StatusLine;
+class WindowBody;
 
 /// What `app` hands to the window; the window adds itself as Navigator and gives the places a Context.
 struct Parts {
@@ -69,6 +70,8 @@ class MainWindow : public QWidget, public Navigator {
     void showAbout();
     /// Commits the field under the cursor, then takes the newest change back.
     void undo();
+    /// What turned overdue since somebody last looked; by itself at the start and when a day begins.
+    void tellOverdueNews();
 
     void openPremises(reg::PremisesId id) override;
     void startVisit(reg::PremisesId id) override;
@@ -109,7 +112,10 @@ class MainWindow : public QWidget, public Navigator {
     [[nodiscard]] std::optional<reg::Installation> installationToVisit(reg::PremisesId id);
     /// What is wrong with the backups stands at the foot until it is good again.
     void showBackupTrouble();
-    void tellOverdueNews();
+    void watchDay();
+    void beginDay();
+    [[nodiscard]] calendar::Date today() const;
+    void hideNews();
     void showOverdueNews();
     void putNewsAway();
     void tellError(const QString& title, const Error& error);
@@ -122,9 +128,10 @@ class MainWindow : public QWidget, public Navigator {
     PlaceBar* m_bar = nullptr;
     NewsBar* m_news = nullptr;
     std::optional<OverdueNews> m_overdue;
+    calendar::Date m_newsDay = {};  // of which it was told what turned overdue
     SearchField* m_search = nullptr;
     HitsPanel* m_hits = nullptr;
-    QStackedWidget* m_body = nullptr;   // the places in view, or a panel over them
+    WindowBody* m_body = nullptr;       // the places in view, or a panel over them
     QStackedWidget* m_stack = nullptr;  // the places
     EmergencyPanel* m_emergency = nullptr;
     KeysPanel* m_keys = nullptr;

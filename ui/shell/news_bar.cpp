@@ -9,15 +9,14 @@
 
 namespace hearth::ui::shell {
 
-NewsBar::NewsBar(QWidget* parent)
-    : QWidget(parent), m_text(new Text({}, look::TypeRole::Body, look::Role::LookAgain, this)) {
+NewsBar::NewsBar(QWidget* parent) : QWidget(parent), m_room(new QWidget(this)) {
     setObjectName(QStringLiteral("newsBar"));
+    setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Fixed);
     auto* box = new QHBoxLayout(this);
     box->setContentsMargins(2 * look::kGap, look::kGap / 2, 2 * look::kGap, look::kGap / 2);
     box->setSpacing(look::kGap);
-    m_text->setObjectName(QStringLiteral("newsText"));
-    m_text->setWordWrap(true);
-    box->addWidget(m_text, 1);
+    m_room->setAttribute(Qt::WA_TransparentForMouseEvents);
+    box->addWidget(m_room, 1);
     const auto add = [this, box](const QString& words, const QKeySequence& key, const char* name) {
         auto* button = new KeyButton(words, key, ButtonKind::Plain, this);
         button->setObjectName(QString::fromLatin1(name));
@@ -32,20 +31,23 @@ NewsBar::NewsBar(QWidget* parent)
 }
 
 void NewsBar::tell(const QString& text) {
-    m_text->setText(text);
-    m_text->setAccessibleName(text);
+    m_text = text;
+    setAccessibleName(text);
+    setToolTip(text);
     setVisible(true);
-    QAccessibleEvent alert(m_text, QAccessible::Alert);
+    update();
+    QAccessibleEvent alert(this, QAccessible::Alert);
     QAccessible::updateAccessibility(&alert);
-}
-
-QString NewsBar::text() const {
-    return m_text->text();
 }
 
 void NewsBar::paintEvent(QPaintEvent*) {
     QPainter painter(this);
     painter.fillRect(rect(), look::colour(look::Role::LookAgainGround, currentScheme()));
+    painter.setPen(look::colour(look::Role::LookAgain, currentScheme()));
+    painter.setFont(look::font(look::TypeRole::Body));
+    const QRect room = m_room->geometry();
+    painter.drawText(room, Qt::AlignVCenter | Qt::AlignLeft,
+                     QFontMetrics(painter.font()).elidedText(m_text, Qt::ElideRight, room.width()));
 }
 
 }  // namespace hearth::ui::shell

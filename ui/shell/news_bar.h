@@ -7,16 +7,15 @@
 
 namespace hearth::ui::shell {
 
-class Text;
-
-/// A line across the window that somebody has to look at once: shown, or put away, by one key each.
+/// One line across the window that somebody has to look at once: shown, or put away, by one key each. Where
+/// it is too narrow the words are cut; the tool tip has them all.
 class NewsBar : public QWidget {
     Q_OBJECT
   public:
     explicit NewsBar(QWidget* parent);
     /// Shows it, and tells it to screen readers.
     void tell(const QString& text);
-    [[nodiscard]] QString text() const;
+    [[nodiscard]] QString text() const { return m_text; }
 
   Q_SIGNALS:
     void shown();
@@ -26,7 +25,8 @@ class NewsBar : public QWidget {
     void paintEvent(QPaintEvent* event) override;
 
   private:
-    Text* m_text;
+    QString m_text;
+    QWidget* m_room;  // where the words stand
 };
 
 }  // namespace hearth::ui::shell

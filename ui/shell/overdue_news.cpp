@@ -2,6 +2,8 @@
 #include "ui/shell/overdue_news.h"
 
 #include <QCoreApplication>
+#include <QCryptographicHash>
+#include <QSettings>
 
 #include <array>
 
@@ -45,15 +47,45 @@ Result<void> saveNewsWhere(store::Store& store, const QString& code) {
     return store.saveSetting(kNewsWhere, code.toStdString());
 }
 
-std::optional<OverdueNews> overdueNews(store::Store& store, const Clock& clock) {
-    const auto today = clock.today("Europe/London");
-    const auto said = store.setting(kNewsSeen);
-    const auto seen = said ? calendar::fromIso(*said) : std::nullopt;
+bool NewsDay::isKept() const {
+    return !m_store.isReadOnly() || m_settings != nullptr;
+}
+
+QString NewsDay::key() const {
+    const auto path = QByteArray::fromStdString(m_store.path().string());
+    return QStringLiteral("news/") +
+           QString::fromLatin1(QCryptographicHash::hash(path, QCryptographicHash::Sha256).toHex().left(16));
+}
+
+std::optional<calendar::Date> NewsDay::seen() const {
+    if (m_store.isReadOnly()) {
+        return m_settings == nullptr ? std::nullopt
+                                     : calendar::fromIso(m_settings->value(key()).toString().toStdString());
+    }
+    const auto said = m_store.setting(kNewsSeen);
+    return said ? calendar::fromIso(*said) : std::nullopt;
+}
+
+Result<void> NewsDay::note(calendar::Date day) {
+    if (!m_store.isReadOnly()) {
+        return m_store.saveSetting(kNewsSeen, calendar::isoText(day));
+    }
+    if (m_settings != nullptr) {
+        m_settings->setValue(key(), words::qstring(calendar::isoText(day)));
+    }
+    return {};
+}
+
+std::optional<OverdueNews> overdueNews(const store::Store& store, NewsDay& day, calendar::Date today) {
+    if (!day.isKept()) {
+        return std::nullopt;
+    }
+    const auto seen = day.seen();
     OverdueNews news{seen.value_or(calendar::addDays(today, -1)), {}};
     const auto lines = store.overdueSince(news.since, today);
     if (!lines || lines->empty()) {
-        if (!seen && !store.isReadOnly()) {
-            static_cast<void>(noteNewsSeen(store, clock));  // else each start would ask since its yesterday
+        if (!seen) {
+            static_cast<void>(day.note(today));  // else each start would ask since its yesterday
         }
         return std::nullopt;
     }
@@ -61,10 +93,6 @@ std::optional<OverdueNews> overdueNews(store::Store& store, const Clock& clock) 
         news.premises.push_back(line.premises);
     }
     return news;
-}
-
-Result<void> noteNewsSeen(store::Store& store, const Clock& clock) {
-    return store.saveSetting(kNewsSeen, calendar::isoText(clock.today("Europe/London")));
 }
 
 QString newsText(const OverdueNews& news, const words::Words& words) {

@@ -9,6 +9,9 @@
 #include "ui/shell/openers.h"
 
 #include <QApplication>
+#include <QSettings>
+#include <QTest>
+#include <QTimer>
 #include <QTranslator>
 
 #include <gtest/gtest.h>
@@ -36,7 +39,8 @@ class OverduePlace : public Place, public OverdueOpener {
   public:
     std::vector<reg::PremisesId> opened;
     [[nodiscard]] QString title() const override { return QStringLiteral("Overdue"); }
-    void refresh() override {}
+    int refreshed = 0;
+    void refresh() override { ++refreshed; }
     void takeFocus() override { setFocus(); }
     void search(const QString&) override {}
     void openOverdue(const std::vector<reg::PremisesId>& premises) override { opened = premises; }
@@ -69,20 +73,34 @@ class OverdueNewsTest : public ::testing::Test {
         return m_landlord;
     }
     /// The window comes up, as at a start of the program.
-    void start() {
-        auto parts = bench.parts();
-        parts.notifying = &notices;
-        window = std::make_unique<MainWindow>(parts);
+    void start() { start(*bench.store); }
+    void start(store::Store& store, QSettings* settings = nullptr) {
+        const auto parts = bench.parts();
+        Parts these{store,          parts.clock, parts.words,  parts.dialogs,
+                    parts.printing, parts.issue, parts.scheme, settings};
+        these.notifying = &notices;
+        window = std::make_unique<MainWindow>(these);
         first = new OverduePlace;
+        first->setMinimumHeight(leastHeight);
         window->setPlaces({first});
         hearth::testing::activate(window.get());
         QApplication::processEvents();
     }
     [[nodiscard]] NewsBar* bar() const { return child<NewsBar>(window.get(), "newsBar"); }
+    /// The day is asked for every minute: now.
+    void askTheDay() {
+        auto* timer = child<QTimer>(window.get(), "newsTimer");
+        bool asked = false;
+        QObject::connect(timer, &QTimer::timeout, window.get(), [&asked] { asked = true; });
+        timer->start(1);
+        EXPECT_TRUE(QTest::qWaitFor([&asked] { return asked; }, 10000));
+        timer->stop();
+    }
     [[nodiscard]] std::string seen() const { return need(bench.store->setting("due.news_seen")); }
 
     FirmBench bench{"2026-11-26"};
     NotedNotices notices;
+    int leastHeight = 0;
     std::unique_ptr<MainWindow> window;
     OverduePlace* first = nullptr;
 
@@ -149,6 +167,66 @@ TEST_F(OverdueNewsTest, theFirmChoosesWhereItIsSaid) {
     start();
     EXPECT_FALSE(bar()->isVisible());
     EXPECT_EQ(seen(), "") << "switched off it counts nothing";
+}
+
+TEST_F(OverdueNewsTest, whatTurnsOverdueAtMidnightIsToldInTheMorning) {
+    const auto then = checked("8 Quarry Bank", "2025-11-26");  // due today
+    start();
+    const int before = first->refreshed;
+    askTheDay();
+    EXPECT_FALSE(bar()->isVisible());
+    EXPECT_EQ(first->refreshed, before) << "it is still the same day";
+    bench.clock.advance(std::chrono::hours(24));
+    askTheDay();
+    EXPECT_TRUE(bar()->isVisible());
+    EXPECT_EQ(bar()->text(), QStringLiteral("1 check turned overdue since 26 November 2026."));
+    EXPECT_EQ(notices.told.size(), 1);
+    EXPECT_GT(first->refreshed, before) << "its days count from another today";
+    askTheDay();
+    EXPECT_EQ(notices.told.size(), 1) << "once a day";
+    press(Qt::Key_F8);
+    EXPECT_EQ(first->opened, std::vector<reg::PremisesId>{then});
+    EXPECT_EQ(seen(), "2026-11-27");
+}
+
+TEST_F(OverdueNewsTest, whoOnlyReadsIsToldOnceADay) {
+    checked("21 Chapel Street", "2025-11-25");
+    const auto reading = need(store::Store::open(bench.path(), store::Access::WriteOrRead, bench.clock));
+    ASSERT_TRUE(reading->isReadOnly());
+    start(*reading);
+    EXPECT_FALSE(bar()->isVisible()) << "nothing can be noted: it would be told at every start";
+    QSettings settings(QString::fromStdString((bench.folder() / "window.ini").string()),
+                       QSettings::IniFormat);
+    start(*reading, &settings);
+    EXPECT_TRUE(bar()->isVisible());
+    start(*reading, &settings);
+    EXPECT_FALSE(bar()->isVisible());
+    EXPECT_EQ(notices.told.size(), 1);
+    EXPECT_EQ(seen(), "") << "those who can act are still to be told";
+    checked("8 Quarry Bank", "2025-11-26");
+    bench.clock.advance(std::chrono::hours(24));
+    start(*reading, &settings);
+    EXPECT_EQ(bar()->text(), QStringLiteral("1 check turned overdue since 26 November 2026."));
+    window.reset();  // before the store that it reads
+}
+
+TEST_F(OverdueNewsTest, theBarNeverPushesTheWindowsFootAway) {
+    leastHeight = 500;
+    start();
+    EXPECT_FALSE(bar()->isVisible());
+    const auto least = window->minimumSizeHint();
+    checked("21 Chapel Street", "2025-11-25");
+    need(bench.store->saveSetting("due.news_seen", ""));
+    start();
+    ASSERT_TRUE(bar()->isVisible());
+    EXPECT_EQ(window->minimumSizeHint().height(), least.height());
+    window->resize(1024, least.height());
+    ASSERT_TRUE(QTest::qWaitFor([&] { return window->height() == least.height(); }, 10000));
+    auto* foot = child<QWidget>(window.get(), "undoButton")->parentWidget();
+    EXPECT_EQ(foot->mapTo(window.get(), QPoint(0, foot->height())).y(), window->height());
+    EXPECT_EQ(bar()->height(), bar()->sizeHint().height());
+    press(Qt::Key_F8, Qt::ShiftModifier);
+    EXPECT_EQ(window->minimumSizeHint().height(), least.height());
 }
 
 TEST_F(OverdueNewsTest, theWindowIsWalkableWithTheBar) {
