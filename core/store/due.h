@@ -41,6 +41,10 @@ class Due {
     /// What checks of all that stands there, on that day, would make of the deadlines.
     [[nodiscard]] virtual Result<std::vector<DueIfChecked>> dueIfChecked(
         const std::vector<reg::PremisesId>& premises, calendar::Date day) const = 0;
+    /// The number of the newest record that counts as a check, for each of these in their order; empty where
+    /// there is none of ours.
+    [[nodiscard]] virtual Result<std::vector<std::string>> newestRecords(
+        const std::vector<reg::PremisesId>& premises) const = 0;
 
     // what is known of checks
     /// Of the appliances at a visit, up to its day and without what its own records say: what a record of it

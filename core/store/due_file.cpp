@@ -5,6 +5,7 @@
 #include "core/store/due_repository.h"
 #include "core/store/duty_reader.h"
 #include "core/store/kept_repository.h"
+#include "core/store/services.h"
 #include "core/store/tables.h"
 
 #include <algorithm>
@@ -45,17 +46,6 @@ std::vector<KnownCheck> knownChecks(const Connection& db, reg::PremisesId id) {
     std::stable_sort(checks.begin(), checks.end(),
                      [](const KnownCheck& a, const KnownCheck& b) { return a.date > b.date; });
     return checks;
-}
-
-/// The newest service of an appliance that a record of ours speaks of.
-std::optional<Date> lastService(const Connection& db, const UuidBytes& appliance) {
-    const auto text = db.text(
-        "SELECT max(v.date) FROM entries AS e JOIN record_snapshots AS s ON s.visit = e.visit JOIN "
-        "record_headers AS h ON h.id = s.record AND h.kind = 'service' JOIN visits AS v ON v.id = e.visit "
-        "WHERE e.subject = ? AND NOT EXISTS (SELECT 1 FROM record_events AS o WHERE o.record = s.record AND "
-        "o.event = 'void')",
-        {appliance});
-    return calendar::fromIso(text);
 }
 
 DueItem dueItem(const Connection& db, const ItemFacts& facts, calendar::CheckDuty duty) {
@@ -177,6 +167,18 @@ std::vector<DueIfChecked> readIfChecked(const Connection& db, const std::vector<
         all.push_back(what);
     }
     return all;
+}
+
+std::vector<std::string> readNewestRecords(const Connection& db,
+                                           const std::vector<reg::PremisesId>& premises) {
+    std::vector<std::string> numbers;
+    for (const auto& id : premises) {
+        numbers.push_back(
+            db.text("SELECT h.record FROM record_checks AS c JOIN record_headers AS h ON h.id = c.record "
+                    "WHERE c.premises = ? AND c.counts = 1 ORDER BY c.date DESC, h.number DESC LIMIT 1",
+                    {id.bytes}));
+    }
+    return numbers;
 }
 
 }  // namespace hearth::store

@@ -18,6 +18,8 @@ namespace hearth::store {
 [[nodiscard]] std::vector<DueIfChecked> readIfChecked(const Connection& db,
                                                       const std::vector<reg::PremisesId>& premises,
                                                       calendar::Date day);
+[[nodiscard]] std::vector<std::string> readNewestRecords(const Connection& db,
+                                                         const std::vector<reg::PremisesId>& premises);
 
 void savePlan(Session& session, const reg::CheckPlan& plan);
 [[nodiscard]] std::vector<reg::EarlierCheck> readEarlierChecks(const Connection& db, reg::PremisesId id);

@@ -24,12 +24,13 @@ struct DutyLine {
     std::optional<calendar::Date> from = {};
     std::optional<reg::PremisesId> premises = {};
     reg::Address address = {};
-    std::string what = {};   // the tenant, the engineer, the instrument, what is wrong, the insurer
-    std::string which = {};  // the record's number, the competence's category, a serial, a danger's code
+    std::string what = {};  // the tenant, the engineer, the instrument, what is wrong, make and model
+    // the record's number, the competence's category, a serial, a danger's code, where an appliance stands
+    std::string which = {};
     std::optional<reg::PartyId> party = {};  // who is to have it
     std::optional<RecordId> record = {};
     std::optional<reg::VisitId> visit = {};  // on whose sheet it is entered when done
-    std::string of = {};                     // the engineer's or instrument's id
+    std::string of = {};                     // the engineer's, instrument's or appliance's id
 
     /// On the day itself it is not overdue.
     [[nodiscard]] bool isOverdue(calendar::Date today) const { return by && *by < today; }
@@ -47,8 +48,10 @@ class Duties {
     /// What is not done: the tenant's copy of our newest landlord's record (28 days; a tenant who moves in
     /// after the check: before), notice and operating information of work completed at a visit of the last
     /// twelve months, reports of dangerous fittings, unsafe situations that are open; and what runs out
-    /// within 30 days or ran out: calibrations, competences, cards, the insurance. By their days, those
-    /// without one last. `premises`: of these alone, and then nothing of the firm's own.
+    /// within 30 days or ran out: calibrations, competences, cards, the insurance; and the maker's yearly
+    /// service within 30 days, or missed within the last twelve months. By their days, those without one
+    /// last. `premises`: of these alone, and then nothing of the firm's own, and no services: they stand with
+    /// the appliances (DueItem::duties).
     [[nodiscard]] virtual Result<std::vector<DutyLine>> dutiesOpen(
         calendar::Date today, std::optional<reg::PremisesId> premises = {}) const = 0;
 };

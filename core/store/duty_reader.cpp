@@ -5,6 +5,7 @@
 #include "core/record/nation.h"
 #include "core/store/bin_repository.h"
 #include "core/store/doings_repository.h"
+#include "core/store/services.h"
 #include "core/store/tables.h"
 
 #include <algorithm>
@@ -17,6 +18,7 @@ using calendar::Duty;
 using calendar::DutyKind;
 
 constexpr int kMonthsLookedBack = 12;
+constexpr int kMonthsOfServices = 24;  // a service of then was to be followed by one that is looked back to
 
 class DutyReader {
   public:
@@ -32,6 +34,7 @@ class DutyReader {
             addInstruments();
             addEngineers();
             addInsurance();
+            addServices();
         }
         std::stable_sort(m_lines.begin(), m_lines.end(), [](const DutyLine& a, const DutyLine& b) {
             return a.by && b.by ? *a.by < *b.by : a.by.has_value() && !b.by.has_value();
@@ -229,6 +232,44 @@ class DutyReader {
             line.which = row.firm.policy;
             addSoon(std::move(line), row.firm.insuredUntil);
         }
+    }
+
+    /// From our own record of a service, else from the day when it was installed. What was due longer ago
+    /// than is looked back is not listed: somebody else has long had it in hand, or nobody asked us to.
+    void addServices() {
+        const auto from = calendar::isoText(calendar::addMonths(m_today, -kMonthsOfServices));
+        const std::string where =
+            "JOIN installations AS i ON i.id = a.installation JOIN premises AS p ON p.id = i.premises WHERE "
+            "a.removed_on IS NULL AND " +
+            notInBin("a.id") + " AND " + notInBin("i.id") + " AND " + notInBin("p.id");
+        const std::string columns =
+            "SELECT a.id, a.make, a.model, a.place, a.installed_on, p.id, p.line1, p.line2, p.town, "
+            "p.postcode, ";
+        m_db.query("WITH served AS MATERIALIZED (SELECT e.subject AS appliance, max(v.date) AS date FROM " +
+                       servicesOnRecord() + " AND v.date >= ? GROUP BY e.subject) " + columns +
+                       "d.date FROM served AS d JOIN appliances AS a ON a.id = d.appliance " + where +
+                       " UNION ALL " + columns + "NULL FROM appliances AS a " + where +
+                       " AND a.installed_on >= ? AND a.id NOT IN (SELECT appliance FROM served)",
+                   {from, from}, [&](const Columns& row) { addService(row); });
+    }
+    void addService(const Columns& row) {
+        const auto dateAt = [&row](int column) {
+            return row.isNull(column) ? std::nullopt : calendar::fromIso(row.text(column));
+        };
+        const auto duty = calendar::serviceDue(dateAt(10), dateAt(4));
+        if (!duty || duty->by < calendar::addMonths(m_today, -kMonthsLookedBack)) {
+            return;
+        }
+        DutyLine line;
+        line.kind = duty->kind;
+        line.from = duty->from;
+        line.what = row.text(1);
+        line.what += (line.what.empty() || row.text(2).empty() ? "" : " ") + row.text(2);
+        line.which = row.text(3);
+        line.of = reg::ApplianceId{row.uuid(0)}.text();
+        line.premises = reg::PremisesId{row.uuid(5)};
+        line.address = addressAt(row, 6);
+        addSoon(std::move(line), duty->by);
     }
 
     const Connection& m_db;

@@ -203,6 +203,8 @@ class SqliteStore final : public Store {
     [[nodiscard]] Result<DueFile> dueFile(reg::PremisesId id, calendar::Date today) const override;
     [[nodiscard]] Result<std::vector<StoryEvent>> storyOf(reg::PremisesId id,
                                                           calendar::Date today) const override;
+    [[nodiscard]] Result<std::vector<std::string>> newestRecords(
+        const std::vector<reg::PremisesId>& premises) const override;
     [[nodiscard]] Result<std::vector<DueIfChecked>> dueIfChecked(const std::vector<reg::PremisesId>& premises,
                                                                  calendar::Date day) const override;
     [[nodiscard]] Result<void> save(const reg::CheckPlan& plan) override;

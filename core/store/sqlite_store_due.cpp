@@ -33,6 +33,10 @@ Result<DueFile> SqliteStore::dueFile(reg::PremisesId id, Date today) const {
 Result<std::vector<StoryEvent>> SqliteStore::storyOf(reg::PremisesId id, Date today) const {
     return guarded([&] { return readStory(m_db, id, today); });
 }
+Result<std::vector<std::string>> SqliteStore::newestRecords(
+    const std::vector<reg::PremisesId>& premises) const {
+    return guarded([&] { return readNewestRecords(m_db, premises); });
+}
 Result<std::vector<DueIfChecked>> SqliteStore::dueIfChecked(const std::vector<reg::PremisesId>& premises,
                                                             Date day) const {
     return guarded([&] { return readIfChecked(m_db, premises, day); });

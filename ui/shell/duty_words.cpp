@@ -57,6 +57,11 @@ QString countedFrom(DutyKind kind, const QString& from) {
             return DutyWords::tr("Found on %1, and not closed. Ask whether it was put right.").arg(from);
         case DutyKind::Calibration:
             return DutyWords::tr("Last calibrated on %1.").arg(from);
+        case DutyKind::Service:
+            return DutyWords::tr(
+                       "12 months after its last service by our records, or after it was installed: %1. The "
+                       "maker's own interval goes before.")
+                .arg(from);
         default:
             break;
     }
@@ -89,6 +94,8 @@ QString dutyTitle(DutyKind kind) {
             return DutyWords::tr("Card and registration");
         case DutyKind::Insurance:
             return DutyWords::tr("Insurance");
+        case DutyKind::Service:
+            return DutyWords::tr("Yearly service by the maker's instructions");
         default:
             break;
     }

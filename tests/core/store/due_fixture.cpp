@@ -156,28 +156,38 @@ void DueTest::checkedBefore(const LetFlat& flat, calendar::Date date) {
     valueOf(store->save(reg::EarlierCheck{{}, flat.premises, {}, date, "Pike Gas", "", {}}));
 }
 
-RecordId DueTest::checkedByUs(const LetFlat& flat, calendar::Date date, const std::string& countedFrom) {
+RecordId DueTest::recordOf(const LetFlat& flat, calendar::Date date, record::RecordKind kind,
+                           const std::vector<std::pair<reg::Item, std::string>>& typed) {
     reg::Visit visit;
     visit.premises = flat.premises;
     visit.installation = flat.installation;
     visit.date = date;
     visit.engineer = sample.engineer.id;
     visit.id = valueOf(store->startVisit(visit));
-    const auto type = [&](reg::Item item, const std::string& text) {
+    for (const auto& [item, text] : typed) {
         reg::Entry entry;
         entry.visit = visit.id;
         entry.subject = reg::subject(flat.boiler);
         entry.item = item;
         entry.text = text;
         valueOf(store->saveEntry(entry));
-    };
-    type(reg::Item::ApplianceInspected, std::string(reg::choice::kInspected));
-    if (!countedFrom.empty()) {
-        type(reg::Item::LastCheckCounted, countedFrom);
     }
     auto request = requestFor(*store, visit.id);
-    request.kind = record::RecordKind::LandlordSafety;
+    request.kind = kind;
     return valueOf(store->issue(request, pdfOf));
+}
+
+RecordId DueTest::checkedByUs(const LetFlat& flat, calendar::Date date, const std::string& countedFrom) {
+    std::vector<std::pair<reg::Item, std::string>> typed{
+        {reg::Item::ApplianceInspected, std::string(reg::choice::kInspected)}};
+    if (!countedFrom.empty()) {
+        typed.emplace_back(reg::Item::LastCheckCounted, countedFrom);
+    }
+    return recordOf(flat, date, record::RecordKind::LandlordSafety, typed);
+}
+
+RecordId DueTest::servicedByUs(const LetFlat& flat, calendar::Date date) {
+    return recordOf(flat, date, record::RecordKind::Service, {{reg::Item::ServiceTasks, "burner cleaned"}});
 }
 
 reg::BookingId DueTest::bookedOn(const LetFlat& flat, calendar::Date date, const std::string& from,

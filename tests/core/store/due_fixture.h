@@ -27,12 +27,17 @@ class DueTest : public KeptTest {
     void checkedBefore(const LetFlat& flat, calendar::Date date);
     /// A landlord's record issued of a visit at which the boiler was inspected.
     RecordId checkedByUs(const LetFlat& flat, calendar::Date date, const std::string& countedFrom = {});
+    /// A record of a service issued of a visit at which the boiler was serviced.
+    RecordId servicedByUs(const LetFlat& flat, calendar::Date date);
     reg::BookingId bookedOn(const LetFlat& flat, calendar::Date date, const std::string& from = {},
                             const std::string& until = {});
     [[nodiscard]] DueLine lineOf(const LetFlat& flat) const;
     /// First lines of the addresses in the order of the list.
     [[nodiscard]] std::vector<std::string> listed(const DueFilter& filter = {},
                                                   DueSort sort = DueSort::Need) const;
+    /// A visit with these lines of the boiler, and a record of that visit.
+    RecordId recordOf(const LetFlat& flat, calendar::Date date, record::RecordKind kind,
+                      const std::vector<std::pair<reg::Item, std::string>>& typed);
     void expectDerived() const { EXPECT_EQ(valueOf(store->staleInDue()), 0); }
 
     calendar::Date today = day(2026, 11, 25);

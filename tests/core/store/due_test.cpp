@@ -209,6 +209,19 @@ TEST_F(DueOfPremises, givesARecordTheChecksBeforeIt) {
     EXPECT_EQ(errorOf(store->checksBefore({store->newId()})), ErrorCode::NotFound);
 }
 
+TEST_F(DueOfPremises, namesTheNewestRecordThatCounts) {
+    const auto other = letFlat("9 Weir Bank");
+    const auto numbers = [&] { return valueOf(store->newestRecords({other.premises, flat.premises})); };
+    checkedBefore(flat, day(2026, 11, 1));
+    EXPECT_THAT(numbers(), ElementsAre("", "")) << "another firm's is no record of ours";
+    const auto first = valueOf(store->record(checkedByUs(flat, day(2025, 12, 20)))).line.header.record;
+    const auto voided = checkedByUs(flat, day(2026, 11, 20));
+    const auto second = valueOf(store->record(voided)).line.header.record;
+    EXPECT_THAT(numbers(), ElementsAre("", second));
+    valueOf(store->voidRecord(voided, "wrong house"));
+    EXPECT_THAT(numbers(), ElementsAre("", first));
+}
+
 TEST_F(DueOfPremises, asksWhatACheckWouldDo) {
     checkedBefore(flat, day(2025, 12, 20));
     const auto asked = valueOf(store->dueIfChecked({flat.premises}, day(2026, 12, 1)));

@@ -205,6 +205,79 @@ TEST_F(DutiesTest, whatRunsOutIsSaidInItsLast30Days) {
     EXPECT_THAT(valueOf(store->dutiesOpen(today, flat.premises)), IsEmpty()) << "of these premises alone";
 }
 
+/// Yearly: common practice, no source (makers ask for it).
+TEST_F(DutiesTest, theMakersServiceIsSaidInItsLast30DaysAndForAYear) {
+    const auto installed = [&](calendar::Date date) {
+        auto boiler = valueOf(store->appliance(flat.boiler));
+        boiler.make = "Invented";
+        boiler.model = "Thirty";
+        boiler.installedOn = date;
+        valueOf(store->save(boiler));
+    };
+    EXPECT_THAT(open(), IsEmpty()) << "nobody knows since when";
+    installed(day(2025, 12, 26));  // due in 31 days
+    EXPECT_THAT(open(), IsEmpty());
+    installed(day(2025, 12, 25));
+    const auto lines = open();
+    ASSERT_THAT(lines, SizeIs(1));
+    EXPECT_EQ(lines[0].kind, DutyKind::Service);
+    EXPECT_EQ(lines[0].by, day(2026, 12, 25));
+    EXPECT_EQ(lines[0].from, day(2025, 12, 25));
+    EXPECT_EQ(lines[0].premises, flat.premises);
+    EXPECT_EQ(lines[0].address.line1, "4 Weir Bank");
+    EXPECT_EQ(lines[0].what, "Invented Thirty");
+    EXPECT_EQ(lines[0].which, "kitchen");
+    EXPECT_EQ(lines[0].of, flat.boiler.text());
+    EXPECT_THAT(valueOf(store->dutiesOpen(today, flat.premises)), IsEmpty())
+        << "it stands with the appliance";
+    installed(day(2024, 11, 25));
+    ASSERT_THAT(open(), SizeIs(1)) << "missed a year ago today";
+    EXPECT_TRUE(open()[0].isOverdue(today));
+    installed(day(2024, 11, 24));
+    EXPECT_THAT(open(), IsEmpty()) << "longer ago than is looked back";
+}
+
+TEST_F(DutiesTest, theMakersServiceCountsFromTheLastOneOnRecord) {
+    auto boiler = valueOf(store->appliance(flat.boiler));
+    boiler.installedOn = day(2025, 6, 1);
+    valueOf(store->save(boiler));
+    ASSERT_THAT(kinds(), ElementsAre(DutyKind::Service));
+    const auto record = servicedByUs(flat, day(2026, 5, 2));
+    EXPECT_THAT(open(), IsEmpty());
+    EXPECT_EQ(valueOf(store->dueFile(flat.premises, today)).items.front().duties.front().by, day(2027, 5, 2));
+    today = day(2027, 4, 20);
+    ASSERT_THAT(open(), SizeIs(1));
+    EXPECT_EQ(open()[0].by, day(2027, 5, 2));
+    EXPECT_EQ(open()[0].from, day(2026, 5, 2));
+    today = day(2026, 11, 25);
+    valueOf(store->voidRecord(record, "wrong house"));
+    ASSERT_THAT(open(), SizeIs(1)) << "what is void was no service";
+    EXPECT_EQ(open()[0].from, day(2025, 6, 1));
+    recordOf(flat, day(2026, 6, 3), record::RecordKind::LandlordSafety,
+             {{reg::Item::ApplianceInspected, std::string(reg::choice::kInspected)},
+              {reg::Item::ServicedToday, std::string(reg::choice::kYes)}});
+    EXPECT_THAT(open(), IsEmpty()) << "the check's record says that it was serviced";
+    EXPECT_EQ(valueOf(store->dueFile(flat.premises, today)).items.front().duties.front().by, day(2027, 6, 3));
+}
+
+TEST_F(DutiesTest, aCheckAloneIsNoServiceAndWhatIsGoneNeedsNone) {
+    auto boiler = valueOf(store->appliance(flat.boiler));
+    boiler.installedOn = day(2025, 6, 1);
+    valueOf(store->save(boiler));
+    checkedByUs(flat, day(2026, 6, 3));
+    ASSERT_THAT(kinds(), ElementsAre(DutyKind::Service));
+    boiler.removedOn = day(2026, 7, 1);
+    valueOf(store->save(boiler));
+    EXPECT_THAT(open(), IsEmpty());
+    const auto other = letFlat("9 Weir Bank");
+    auto unread = valueOf(store->appliance(other.boiler));  // what has readings can't be put into the bin
+    unread.installedOn = day(2025, 6, 1);
+    valueOf(store->save(unread));
+    ASSERT_THAT(open(), SizeIs(1));
+    valueOf(store->putIntoBin("appliances", other.boiler.bytes, "boiler"));
+    EXPECT_THAT(open(), IsEmpty());
+}
+
 TEST_F(DutiesTest, whatLiesInTheBinIsLeftOut) {
     sample.gauge.calibrationDue = day(2026, 11, 1);
     valueOf(store->save(sample.gauge));
