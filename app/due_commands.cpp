@@ -97,7 +97,7 @@ Result<std::string> dueBytes(const store::Store& store, const CommandLine& line,
                              const std::vector<DueLine>& lines, const QString& form, const Desk& desk) {
     if (form == QLatin1String("pdf")) {
         const std::string whose = line.of ? line.of->toStdString() : std::string();
-        return ui::shell::summaryPdf(store, lines, whose, desk.clock.today(), desk.words);
+        return ui::shell::summaryPdf(store, lines, whose, desk.clock.today(), desk.words.language());
     }
     if (form == QLatin1String("csv")) {
         return exchange::dueCsv(ui::shell::dueRows(lines));

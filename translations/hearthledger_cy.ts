@@ -72,6 +72,10 @@
         <translation>Cofnod</translation>
     </message>
     <message>
+        <source>Letters</source>
+        <translation>Llythyrau</translation>
+    </message>
+    <message>
         <source>Gas safety checks: summary</source>
         <translation>Archwiliadau diogelwch nwy: crynodeb</translation>
     </message>

@@ -72,6 +72,10 @@
         <translation>Protokół</translation>
     </message>
     <message>
+        <source>Letters</source>
+        <translation>Pisma</translation>
+    </message>
+    <message>
         <source>Gas safety checks: summary</source>
         <translation>Kontrole bezpieczeństwa gazowego: zestawienie</translation>
     </message>

@@ -22,7 +22,7 @@ std::vector<ActionFace> actionFaces() {
     return {
         {Action::Book, "bookButton", ActionBar::tr("Book"), ctrl(Qt::Key_B), true},
         {Action::NoAccess, "noAccessButton", ActionBar::tr("No access"), ctrl(Qt::Key_K), true},
-        {Action::Call, "callButton", ActionBar::tr("Call"), ctrl(Qt::Key_L), true},
+        {Action::Call, "callButton", ActionBar::tr("Call or letter"), ctrl(Qt::Key_L), true},
         {Action::Remind, "remindButton", ActionBar::tr("Remind"), ctrl(Qt::Key_R), true},
         {Action::RemindersDue, "remindersDueButton", ActionBar::tr("Reminders due"), shift(Qt::Key_R), true},
         {Action::Earlier, "earlierButton", ActionBar::tr("Another firm's check"), shift(Qt::Key_A), true},

@@ -11,11 +11,13 @@
 
 namespace hearth::ui::due {
 
+using reg::Channel;
 using words::qstring;
 
 namespace {
 
 constexpr int kThumbnail = 160;
+constexpr const char* kOwnLetter = "letter";  // written elsewhere
 
 input::Editor* named(input::Editor* editor, const char* name, const QString& label) {
     editor->setObjectName(QString::fromLatin1(name));
@@ -26,19 +28,27 @@ input::Editor* named(input::Editor* editor, const char* name, const QString& lab
 }  // namespace
 
 CallPage::CallPage(const DueContext& context, QWidget* parent)
-    : ActionPage(context, tr("A telephone call"), parent) {
+    : ActionPage(context, tr("A call or a letter"), parent) {
     setObjectName(QStringLiteral("callPage"));
     m_whoBox = new QVBoxLayout;
     lines()->addLayout(m_whoBox);
-    m_fields = new shell::Fields(2, this);
+    m_fields = new shell::Fields(3, this);
+    std::vector<input::ChoiceItem> channels;
+    for (const auto channel :
+         {Channel::Telephone, Channel::Letter, Channel::Email, Channel::TextMessage, Channel::Other}) {
+        channels.push_back({shell::coded(reg::codeOf(channel)), channelWord(channel)});
+    }
+    m_how = named(input::makeListEditor(m_fields, channels), "callHow", tr("How"));
+    connect(m_how, &input::Editor::committed, this, &CallPage::showNumber);
     m_number = named(input::makeTextEditor(m_fields), "callNumber", tr("Number"));
     m_result = named(input::makeTextEditor(m_fields), "callResult", tr("What came of it"));
     m_text = named(input::makeLongTextEditor(m_fields, 4), "callText", tr("What was said"));
+    m_fields->add(m_how);
     m_fields->add(m_number);
     m_fields->add(m_result);
-    m_fields->add(m_text, 2);
+    m_fields->add(m_text, 3);
     lines()->addWidget(m_fields);
-    addButton(tr("Keep the call"), "keepCallButton", QKeySequence(Qt::CTRL | Qt::Key_Return),
+    addButton(tr("Keep it"), "keepCallButton", QKeySequence(Qt::CTRL | Qt::Key_Return),
               shell::ButtonKind::Primary, [this] { keep(); });
     endPage();
 }
@@ -46,7 +56,7 @@ CallPage::CallPage(const DueContext& context, QWidget* parent)
 void CallPage::show(const std::vector<reg::PremisesId>& premises) {
     m_premises = premises;
     m_people = reachableAt(context().shell.store, premises);
-    setHead(tr("A telephone call: %1").arg(premisesText(context().shell.store, premises)),
+    setHead(tr("A call or a letter: %1").arg(premisesText(context().shell.store, premises)),
             m_people.empty() ? tr("Nobody is known there. Add a landlord, agent or customer under Premises.")
                              : QString());
     std::vector<input::ChoiceItem> items;
@@ -63,16 +73,52 @@ void CallPage::show(const std::vector<reg::PremisesId>& premises) {
     for (auto* field : {m_text, m_result}) {
         field->setText({});
     }
+    m_how->setText(shell::coded(reg::codeOf(Channel::Telephone)));
     showNumber();
     shell::orderTabs(this);
 }
 
+Channel CallPage::channel() const {
+    return reg::channelFromCode(m_how->text().toStdString()).value_or(Channel::Other);
+}
+
 void CallPage::showNumber() {
+    const auto how = channel();
+    const bool isSaid = how == Channel::Telephone || how == Channel::Other;
+    m_number->setLabel(how == Channel::Letter || how == Channel::Email ? tr("Address") : tr("Number"));
+    m_text->setLabel(isSaid ? tr("What was said") : tr("What was written, word for word"));
     for (const auto& one : m_people) {
         if (qstring(one.party.id.text()) == m_who->text()) {
-            m_number->setText(qstring(one.party.telephone));
+            m_number->setText(how == Channel::Letter  ? oneLineOf(one.party.address)
+                              : how == Channel::Email ? qstring(one.party.email)
+                                                      : qstring(one.party.telephone));
         }
     }
+}
+
+/// A call at several premises is one step of undo, and so is a letter.
+Result<void> CallPage::log(reg::PartyId party) {
+    const auto typed = [](const input::Editor* editor) { return editor->text().trimmed().toStdString(); };
+    if (channel() != Channel::Telephone) {
+        std::vector<store::SentLetter> letters;
+        for (const auto& premises : m_premises) {
+            letters.push_back(
+                {premises, party, kOwnLetter, channel(), typed(m_number), typed(m_text), typed(m_result)});
+        }
+        return context().due.keepSent(letters).map([](const std::vector<reg::LetterId>&) {});
+    }
+    return context().shell.store.together(
+        [&]() -> Result<void> {
+            for (const auto& premises : m_premises) {
+                const auto kept =
+                    context().due.logCall({premises, party, typed(m_number), typed(m_text), typed(m_result)});
+                if (!kept) {
+                    return tl::unexpected<Error>(kept.error());
+                }
+            }
+            return {};
+        },
+        store::Store::Steps::One);
 }
 
 void CallPage::takeFocus() {
@@ -87,29 +133,18 @@ void CallPage::keep() {
         takeFocus();
         return;
     }
-    if (m_text->text().trimmed().isEmpty() && m_result->text().trimmed().isEmpty()) {
-        m_text->setProblem(tr("What was said? One word is enough: no answer."));
+    const bool isCall = channel() == Channel::Telephone;
+    if (m_text->text().trimmed().isEmpty() && (!isCall || m_result->text().trimmed().isEmpty())) {
+        m_text->setProblem(isCall ? tr("What was said? One word is enough: no answer.")
+                                  : tr("What was written? It is kept word for word."));
         shell::focusOn(m_text);
         return;
     }
-    const auto logged = context().shell.store.together(
-        [&]() -> Result<void> {
-            for (const auto& premises : m_premises) {
-                const auto kept = context().due.logCall(
-                    {premises, reg::PartyId{*party}, m_number->text().trimmed().toStdString(),
-                     m_text->text().trimmed().toStdString(), m_result->text().trimmed().toStdString()});
-                if (!kept) {
-                    return tl::unexpected<Error>(kept.error());
-                }
-            }
-            return {};
-        },
-        store::Store::Steps::One);
-    if (!logged) {
-        tell(tr("The call was not kept"), logged.error());
+    if (const auto logged = log(reg::PartyId{*party}); !logged) {
+        tell(isCall ? tr("The call was not kept") : tr("The letter was not kept"), logged.error());
         return;
     }
-    finish(tr("The call is kept."));
+    finish(isCall ? tr("The call is kept.") : tr("The letter is kept."));
 }
 
 NoAccessPage::NoAccessPage(const DueContext& context, QWidget* parent)
@@ -124,7 +159,6 @@ NoAccessPage::NoAccessPage(const DueContext& context, QWidget* parent)
 }
 
 void NoAccessPage::addFields() {
-    using reg::Channel;
     auto* fields = new shell::Fields(4, this);
     const auto today = [this] { return context().today(); };
     m_date = named(input::makeDateEditor(fields, today), "noAccessDate", tr("Day"));

@@ -15,12 +15,15 @@ class CallPage : public ActionPage {
 
   private:
     void keep();
+    [[nodiscard]] Result<void> log(reg::PartyId party);
+    [[nodiscard]] reg::Channel channel() const;
     void showNumber();
 
     std::vector<reg::PremisesId> m_premises;
     std::vector<Reachable> m_people;
     shell::Fields* m_fields = nullptr;
     input::Editor* m_who = nullptr;
+    input::Editor* m_how = nullptr;
     input::Editor* m_number = nullptr;
     input::Editor* m_text = nullptr;
     input::Editor* m_result = nullptr;

@@ -40,12 +40,13 @@ record::Document pageOf(const reg::Firm& firm, const char* kind, const QString& 
 }
 
 QStringList summaryHeads() {
-    return {DueFiles::tr("Premises"),   DueFiles::tr("State"),       DueFiles::tr("Deadline"),
-            DueFiles::tr("Last check"), DueFiles::tr("Booked"),      DueFiles::tr("Letters"),
-            DueFiles::tr("No access"),  DueFiles::tr("What is next")};
+    return {DueFiles::tr("Premises"),   DueFiles::tr("State"),     DueFiles::tr("Deadline"),
+            DueFiles::tr("Last check"), DueFiles::tr("Booked"),    DueFiles::tr("Record"),
+            DueFiles::tr("Letters"),    DueFiles::tr("No access"), DueFiles::tr("What is next")};
 }
 
-QStringList summaryCells(const store::DueLine& line, calendar::Date today, const words::Words& words) {
+QStringList summaryCells(const store::DueLine& line, const std::string& record, calendar::Date today,
+                         const words::Words& words) {
     const auto date = [&words](const std::optional<calendar::Date>& day) {
         return day ? words.shortDate(*day) : QString();
     };
@@ -58,6 +59,7 @@ QStringList summaryCells(const store::DueLine& line, calendar::Date today, const
             deadline,
             date(line.lastCheck),
             line.booking ? bookingText(*line.booking, words) : QString(),
+            qstring(record),
             QString::number(line.letters.size()),
             QString::number(line.attempts.size()),
             nextText(line, today, words)};
@@ -97,44 +99,13 @@ Result<std::vector<store::DueLine>> allLines(const store::Due& due, const store:
     }
 }
 
-std::string summaryCsv(const std::vector<store::DueLine>& lines, calendar::Date today,
-                       const words::Words& words) {
+std::string summaryCsv(const std::vector<store::DueLine>& lines, const std::vector<std::string>& records,
+                       calendar::Date today, const words::Words& words) {
     std::string text = csvRow(summaryHeads());
-    for (const auto& line : lines) {
-        text += csvRow(summaryCells(line, today, words));
+    for (std::size_t i = 0; i < lines.size(); ++i) {
+        text += csvRow(summaryCells(lines[i], records[i], today, words));
     }
     return text;
-}
-
-record::Document summaryDocument(const reg::Firm& firm, const QString& whose,
-                                 const std::vector<store::DueLine>& lines, calendar::Date today,
-                                 record::Paper paper, const words::Words& words) {
-    auto page = pageOf(firm, "due_summary",
-                       whose.isEmpty() ? DueFiles::tr("Gas safety checks")
-                                       : DueFiles::tr("Gas safety checks: %1").arg(whose),
-                       today, paper, words);
-    record::FieldGrid counts;
-    counts.columns = 4;
-    for (const auto state : calendar::kDueStates) {
-        const auto count = std::count_if(lines.begin(), lines.end(),
-                                         [state](const store::DueLine& line) { return line.state == state; });
-        if (count > 0) {
-            counts.fields.push_back({utf8Of(stateWord(state)), {std::to_string(count)}});
-        }
-    }
-    page.blocks.emplace_back(std::move(counts));
-    record::Table table;
-    const std::vector<double> weights{3.0, 1.3, 1.3, 1.3, 1.8, 0.8, 0.8, 1.7};
-    const auto heads = summaryHeads();
-    for (int i = 0; i < heads.size(); ++i) {
-        table.columns.push_back(
-            {utf8Of(heads[i]), record::Align::Left, weights[static_cast<std::size_t>(i)]});
-    }
-    for (const auto& line : lines) {
-        table.rows.push_back(rowOf(summaryCells(line, today, words)));
-    }
-    page.blocks.emplace_back(std::move(table));
-    return page;
 }
 
 record::Document dayDocument(const reg::Firm& firm, const QString& engineer, calendar::Date day,

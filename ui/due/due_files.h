@@ -9,7 +9,7 @@
 #include <string>
 #include <vector>
 
-/// The list as files: a summary for a landlord or an agent; a day of an engineer on paper.
+/// The list as files: a summary for a spreadsheet; a day of an engineer on paper.
 namespace hearth::ui::due {
 
 /// All that the filter finds, in that order. Errors: those of Due::duePage().
@@ -17,14 +17,11 @@ namespace hearth::ui::due {
                                                            const store::DueFilter& filter,
                                                            store::DueSort sort, calendar::Date today);
 
-/// One premises a row: state, deadline, last check, booking, letters, attempts, next step. As CSV (RFC 4180),
-/// with cells that no spreadsheet takes for a formula.
-[[nodiscard]] std::string summaryCsv(const std::vector<store::DueLine>& lines, calendar::Date today,
+/// One premises a row: state, deadline, last check, booking, record, letters, attempts, next step. As CSV
+/// (RFC 4180), with cells that no spreadsheet takes for a formula. `records`: see Due::newestRecords().
+[[nodiscard]] std::string summaryCsv(const std::vector<store::DueLine>& lines,
+                                     const std::vector<std::string>& records, calendar::Date today,
                                      const words::Words& words);
-/// The same as pages, under the landlord's name, with how many stand where.
-[[nodiscard]] record::Document summaryDocument(const reg::Firm& firm, const QString& whose,
-                                               const std::vector<store::DueLine>& lines, calendar::Date today,
-                                               record::Paper paper, const words::Words& words);
 
 /// An engineer's bookings of a day, in their order. Access notes never stand on it.
 [[nodiscard]] record::Document dayDocument(const reg::Firm& firm, const QString& engineer, calendar::Date day,

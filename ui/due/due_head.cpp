@@ -57,22 +57,28 @@ std::vector<input::ChoiceItem> itemsOf(const QString& all, const std::vector<sto
 
 }  // namespace
 
-CountChip::CountChip(std::optional<DueState> state, int digit, QWidget* parent)
-    : QAbstractButton(parent), m_state(state), m_key(QStringLiteral("Alt+%1").arg(digit)) {
-    setCheckable(true);
+CountChip::CountChip(const QString& word, const QString& key, QWidget* parent)
+    : QAbstractButton(parent), m_word(word), m_key(key) {
     setFocusPolicy(Qt::StrongFocus);
     setAttribute(Qt::WA_Hover);
     setToolTip(m_key);
     setCount(0);
 }
 
-QString CountChip::word() const {
-    return m_state ? stateWord(*m_state) : tr("Everything");
+CountChip::CountChip(std::optional<DueState> state, int digit, QWidget* parent)
+    : CountChip(state ? stateWord(*state) : tr("Everything"), QStringLiteral("Alt+%1").arg(digit), parent) {
+    m_state = state;
+    setCheckable(true);
 }
 
 void CountChip::setCount(int count) {
+    setCount(count, m_word);
+}
+
+void CountChip::setCount(int count, const QString& word) {
     m_count = count;
-    setAccessibleName(QStringLiteral("%1: %2").arg(word()).arg(count));
+    m_word = word;
+    setAccessibleName(QStringLiteral("%1: %2").arg(m_word).arg(count));
     setAccessibleDescription(m_key);
     updateGeometry();
     update();
@@ -81,7 +87,7 @@ void CountChip::setCount(int count) {
 QSize CountChip::sizeHint() const {
     const int number =
         QFontMetrics(look::font(look::TypeRole::Heading)).horizontalAdvance(QString::number(m_count));
-    const int name = QFontMetrics(look::font(look::TypeRole::Small)).horizontalAdvance(word());
+    const int name = QFontMetrics(look::font(look::TypeRole::Small)).horizontalAdvance(m_word);
     return {(m_state ? kChipShape + 4 : 0) + number + 5 + name + 2 * look::kGap, kChipHigh};
 }
 
@@ -113,7 +119,7 @@ void CountChip::paintEvent(QPaintEvent*) {
     x += QFontMetrics(painter.font()).horizontalAdvance(number) + 5;
     painter.setFont(look::font(look::TypeRole::Small));
     painter.setPen(look::colour(none ? Role::SoftInk : Role::Ink, scheme));
-    painter.drawText(QRect(x, 1, width() - x, height()), Qt::AlignVCenter | Qt::AlignLeft, word());
+    painter.drawText(QRect(x, 1, width() - x, height()), Qt::AlignVCenter | Qt::AlignLeft, m_word);
 }
 
 void CountChip::keyPressEvent(QKeyEvent* event) {
@@ -168,6 +174,14 @@ void DueHead::addChips(QWidget* row) {
     for (const auto state : calendar::kDueStates) {
         add(state, digit++);
     }
+    m_duties = new CountChip(tr("other duties"), QStringLiteral("Ctrl+U"), row);
+    m_duties->setObjectName(QStringLiteral("count_duties"));
+    connect(m_duties, &QAbstractButton::clicked, this, &DueHead::dutiesAsked);
+    box->addWidget(m_duties);
+}
+
+void DueHead::setDuties(int open, int overdue) {
+    m_duties->setCount(open, overdue == 0 ? tr("other duties") : tr("other duties, %1 overdue").arg(overdue));
 }
 
 /// A second press on a state goes back to everything.

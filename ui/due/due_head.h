@@ -15,13 +15,17 @@ class QHBoxLayout;
 
 namespace hearth::ui::due {
 
-/// How many premises stand in a state; pressed, the list shows these alone. Alt and a digit press it too.
+/// How many there are of something. Of premises in a state: pressed, the list shows these alone; Alt and a
+/// digit press it too.
 class CountChip : public QAbstractButton {
     Q_OBJECT
   public:
     /// Without a state: everything.
     CountChip(std::optional<calendar::DueState> state, int digit, QWidget* parent);
+    /// Of something else, that is not filtered by; `key` is listened to elsewhere.
+    CountChip(const QString& word, const QString& key, QWidget* parent);
     void setCount(int count);
+    void setCount(int count, const QString& word);
     [[nodiscard]] int count() const { return m_count; }
     [[nodiscard]] std::optional<calendar::DueState> state() const { return m_state; }
     [[nodiscard]] QSize sizeHint() const override;
@@ -32,8 +36,8 @@ class CountChip : public QAbstractButton {
     void keyPressEvent(QKeyEvent* event) override;
 
   private:
-    [[nodiscard]] QString word() const;
     std::optional<calendar::DueState> m_state;
+    QString m_word;
     QString m_key;
     int m_count = 0;
 };
@@ -47,6 +51,8 @@ class DueHead : public QWidget {
     /// What the filters can be set to now; what is set stays.
     void offer(const store::DueChoices& choices, const std::vector<DueView>& views);
     void setCounts(const store::DueCounts& counts);
+    /// Duties beside the checks, of the whole firm.
+    void setDuties(int open, int overdue);
     /// Shows a filter and an order without emitting anything; `view`: its name, empty for none.
     void show(const store::DueFilter& filter, store::DueSort sort, const QString& view);
     [[nodiscard]] const store::DueFilter& filter() const { return m_filter; }
@@ -60,6 +66,7 @@ class DueHead : public QWidget {
     void viewChosen(const QString& name);
     void saveAsked();
     void forgetAsked();
+    void dutiesAsked();
 
   private:
     void addChips(QWidget* row);
@@ -73,6 +80,7 @@ class DueHead : public QWidget {
     store::DueSort m_sort = store::DueSort::Need;
     QString m_view;
     std::vector<CountChip*> m_chips;
+    CountChip* m_duties = nullptr;
     QHBoxLayout* m_fields = nullptr;
     struct Field {
         input::Editor* editor = nullptr;

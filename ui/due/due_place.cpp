@@ -13,6 +13,7 @@
 #include "ui/due/overview_page.h"
 #include "ui/due/remind_page.h"
 #include "ui/due/story_page.h"
+#include "ui/shell/due_writing.h"
 #include "ui/shell/exporting.h"
 #include "ui/shell/kit.h"
 #include "ui/shell/paper_choice.h"
@@ -20,8 +21,10 @@
 
 #include <QKeyEvent>
 #include <QStackedLayout>
+#include <QTimer>
 
 #include <algorithm>
+#include <iterator>
 
 namespace hearth::ui::due {
 
@@ -66,6 +69,7 @@ void DuePlace::addList(QWidget* browse) {
     connect(m_head, &DueHead::viewChosen, this, &DuePlace::chooseView);
     connect(m_head, &DueHead::saveAsked, this, &DuePlace::saveViewAs);
     connect(m_head, &DueHead::forgetAsked, this, &DuePlace::forgetShownView);
+    connect(m_head, &DueHead::dutiesAsked, this, [this] { act(Action::Duties); });
     connect(m_list, &DueList::opened, this, [this](int row) { openStory(m_list->line(row).premises); });
     connect(m_list, &DueList::chosenChanged, this, &DuePlace::sayChosen);
 }
@@ -75,9 +79,30 @@ void DuePlace::refresh() {
         build();
     }
     fill();
+    countDutiesSoon();
     if (m_story != nullptr && m_views->currentWidget() == m_story && !m_story->show(m_story->premises())) {
         m_views->setCurrentIndex(0);
     }
+}
+
+/// After the list is painted: it does not wait for what stands beside it.
+void DuePlace::countDutiesSoon() {
+    if (m_isCounting) {
+        return;
+    }
+    m_isCounting = true;
+    QTimer::singleShot(0, this, [this] {
+        m_isCounting = false;
+        const auto duties = m_context.store.dutiesOpen(today());
+        if (!duties) {
+            failed(duties.error());
+            return;
+        }
+        m_head->setDuties(static_cast<int>(duties->size()),
+                          static_cast<int>(std::count_if(
+                              duties->begin(), duties->end(),
+                              [this](const store::DutyLine& one) { return one.isOverdue(today()); })));
+    });
 }
 
 void DuePlace::failed(const Error& error) {
@@ -221,13 +246,33 @@ bool DuePlace::actOnAll(Action action) {
     }
 }
 
-/// What the list shows, as it stands: filtered by a landlord it is that landlord's summary.
+namespace {
+
+std::string whoseSummary(const store::DueFilter& filter, const std::vector<store::DueLine>& lines) {
+    if (lines.empty()) {
+        return {};
+    }
+    return filter.landlord ? lines.front().landlordName : filter.agent ? lines.front().agentName : "";
+}
+
+Result<std::string> spreadsheetOf(const store::Due& due, const std::vector<store::DueLine>& lines,
+                                  calendar::Date today, const words::Words& words) {
+    std::vector<reg::PremisesId> premises;
+    std::transform(lines.begin(), lines.end(), std::back_inserter(premises),
+                   [](const store::DueLine& line) { return line.premises; });
+    return due.newestRecords(premises).map(
+        [&](const std::vector<std::string>& records) { return summaryCsv(lines, records, today, words); });
+}
+
+}  // namespace
+
+/// What the list shows, as it stands: filtered by a landlord it is that landlord's summary, in the language
+/// that they prefer.
 void DuePlace::writeSummary() {
     const QString title = tr("Summary of the list");
     const auto lines = allLines(m_due, m_head->filter(), m_head->sort(), today());
-    const auto firm = m_context.store.firm();
-    if (!lines || !firm) {
-        m_context.dialogs.tell(this, title, m_context.words.error(lines ? firm.error() : lines.error()));
+    if (!lines) {
+        m_context.dialogs.tell(this, title, m_context.words.error(lines.error()));
         return;
     }
     const int how = m_context.dialogs.ask(this, title,
@@ -240,14 +285,11 @@ void DuePlace::writeSummary() {
     if (!path) {
         return;
     }
-    Result<std::string> bytes = summaryCsv(*lines, today(), m_context.words);
-    if (how == 0) {
-        const bool ofOne = m_head->filter().landlord && !lines->empty();
-        const auto page =
-            summaryDocument(*firm, ofOne ? words::qstring(lines->front().landlordName) : QString(), *lines,
-                            today(), shell::firmsPaper(m_context.store), m_context.words);
-        bytes = paper::toPdf(page, {}).map([](const QByteArray& pdf) { return pdf.toStdString(); });
-    }
+    const auto& filter = m_head->filter();
+    const auto bytes = how == 1
+                           ? spreadsheetOf(m_due, *lines, today(), m_context.words)
+                           : shell::summaryPdf(m_context.store, *lines, whoseSummary(filter, *lines), today(),
+                                               shell::summaryLanguage(m_context.store, filter, *lines));
     const auto written =
         bytes ? shell::writeFile(*path, *bytes) : Result<void>(tl::unexpected<Error>(bytes.error()));
     if (!written) {
@@ -320,6 +362,7 @@ void DuePlace::backToList(const QString& done) {
         m_list->setFocus(Qt::OtherFocusReason);
     }
     fill();
+    countDutiesSoon();
     if (!done.isEmpty()) {
         m_context.navigator.say(done);
     }

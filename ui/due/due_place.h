@@ -55,6 +55,7 @@ class DuePlace : public shell::Place, public shell::OverdueOpener {
     void build();
     void addList(QWidget* browse);
     void fill();
+    void countDutiesSoon();
     void sayChosen();
     template <class Page>
     [[nodiscard]] Page* page(Page*& kept);
@@ -88,6 +89,7 @@ class DuePlace : public shell::Place, public shell::OverdueOpener {
     DayPage* m_day = nullptr;
     DutiesPage* m_duties = nullptr;
     bool m_fromStory = false;  // a page that was opened there leads back there
+    bool m_isCounting = false;
 };
 
 }  // namespace hearth::ui::due

@@ -127,10 +127,10 @@ std::optional<std::vector<WordedReminder>> RemindPage::worded(const std::vector<
         tell(tr("Nothing was sent"), firm.error());
         return std::nullopt;
     }
-    const auto paper = shell::firmsPaper(context().shell.store);
+    ReminderWording wording(*firm, context().today(), shell::firmsPaper(context().shell.store));
     std::vector<WordedReminder> texts;
     for (const auto& reminder : reminders) {
-        auto one = wordReminder(*firm, reminder, context().today(), paper, context().shell.words);
+        auto one = wording.word(reminder);
         if (!one) {
             tell(tr("Nothing was sent"), one.error());
             return std::nullopt;

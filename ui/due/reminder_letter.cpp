@@ -2,6 +2,8 @@
 #include "ui/due/reminder_letter.h"
 
 #include "core/record/kind.h"
+#include "core/record/language.h"
+#include "core/record/pairing.h"
 #include "core/register/letter_text.h"
 #include "ui/due/due_text.h"
 #include "ui/paper/merging.h"
@@ -28,6 +30,14 @@ std::string unbroken(QString text) {
     return text.replace(u' ', QChar::Nbsp).toStdString();
 }
 
+/// What whoever gets it prefers, else the firm's; a code from a newer program does not count.
+std::string languageOf(const reg::Firm& firm, const store::Reminder& reminder) {
+    if (reminder.party && record::isRecordLanguage(reminder.party->language)) {
+        return reminder.party->language;
+    }
+    return record::isRecordLanguage(firm.language) ? firm.language : std::string("en");
+}
+
 reg::LetterValues reminderValues(const reg::Firm& firm, const store::Reminder& reminder, calendar::Date today,
                                  const words::Words& words) {
     return {{Placeholder::Customer, reminder.party ? reminder.party->name : std::string()},
@@ -51,7 +61,7 @@ std::vector<std::string> addressLinesOf(const std::string& name, const reg::Addr
 }
 
 record::LetterHead headOf(const reg::Firm& firm, const store::Reminder& reminder, const QString& subject,
-                          const QString& date) {
+                          const QString& date, const words::Words& words) {
     record::LetterHead head;
     QStringList reached;
     for (const auto* part : {&firm.telephone, &firm.email}) {
@@ -60,7 +70,7 @@ record::LetterHead headOf(const reg::Firm& firm, const store::Reminder& reminder
         }
     }
     if (!firm.registrationNumber.empty()) {
-        reached << ReminderLetter::tr("registration %1").arg(qstring(firm.registrationNumber));
+        reached << words.say("registration %1", {qstring(firm.registrationNumber)});
     }
     head.sender = {firm.name, oneLineOf(firm.address).toStdString(),
                    reached.join(QStringLiteral(" · ")).toStdString()};
@@ -89,7 +99,7 @@ Result<WordedReminder> wordReminder(const reg::Firm& firm, const store::Reminder
         return tl::unexpected<Error>(text.error());
     }
     WordedReminder worded;
-    worded.subject = ReminderLetter::tr("Gas safety check at %1").arg(oneLineOf(reminder.address));
+    worded.subject = words.say("Gas safety check at %1", {oneLineOf(reminder.address)});
     worded.text = *text;
     auto& document = worded.document;
     document.kind = std::string(record::kindCode(record::RecordKind::ReminderLetter));
@@ -100,11 +110,38 @@ Result<WordedReminder> wordReminder(const reg::Firm& firm, const store::Reminder
     document.issued = words.date(today).toStdString();
     document.pageWord = words.say("page %1 of %2").toStdString();
     if (firm.demonstration) {
-        document.banner = ReminderLetter::tr("Demonstration: not a real letter").toStdString();
+        document.banner = words.say("Demonstration: not a real record").toStdString();
     }
-    document.blocks.emplace_back(headOf(firm, reminder, worded.subject, words.date(today)));
+    document.blocks.emplace_back(headOf(firm, reminder, worded.subject, words.date(today), words));
     document.blocks.emplace_back(record::Paragraph{{}, *text, false});
     return worded;
+}
+
+Result<WordedReminder> ReminderWording::word(const store::Reminder& reminder) {
+    const auto language = languageOf(m_firm, reminder);
+    auto worded = wordReminder(m_firm, reminder, m_today, m_paper, wordsIn(language, false));
+    const auto second = record::languageBeside(language);
+    if (!worded || second.empty()) {
+        return worded;
+    }
+    auto beside = wordReminder(m_firm, reminder, m_today, m_paper, wordsIn(second, true));
+    if (!beside) {
+        return beside;
+    }
+    if (beside->text != worded->text) {
+        worded->text += "\n\n" + beside->text;
+    }
+    worded->document = record::pairedDocument(std::move(worded->document), beside->document);
+    return worded;
+}
+
+const words::Words& ReminderWording::wordsIn(const std::string& language, bool isBeside) {
+    auto& kept = m_words[{language, isBeside}];
+    if (!kept) {
+        kept = std::make_unique<words::Words>(isBeside ? words::Words::beside(qstring(language))
+                                                       : words::Words(qstring(language)));
+    }
+    return *kept;
 }
 
 Result<void> writeLetters(const std::vector<WordedReminder>& letters, const QString& path,

@@ -8,7 +8,11 @@
 
 #include <QString>
 
+#include <map>
+#include <memory>
 #include <string>
+#include <utility>
+#include <vector>
 
 namespace hearth::ui::due {
 
@@ -24,6 +28,23 @@ struct WordedReminder {
 [[nodiscard]] Result<WordedReminder> wordReminder(const reg::Firm& firm, const store::Reminder& reminder,
                                                   calendar::Date today, record::Paper paper,
                                                   const words::Words& words);
+
+/// Words each in the language that whoever gets it prefers, else in the firm's; where a second language
+/// stands beside the first, in both.
+class ReminderWording {
+  public:
+    ReminderWording(reg::Firm firm, calendar::Date today, record::Paper paper)
+        : m_firm(std::move(firm)), m_today(today), m_paper(paper) {}
+    /// Errors: as wordReminder().
+    [[nodiscard]] Result<WordedReminder> word(const store::Reminder& reminder);
+
+  private:
+    [[nodiscard]] const words::Words& wordsIn(const std::string& language, bool isBeside);
+    reg::Firm m_firm;
+    calendar::Date m_today;
+    record::Paper m_paper;
+    std::map<std::pair<std::string, bool>, std::unique_ptr<words::Words>> m_words;
+};
 
 /// Writes these as one PDF with a bookmark for each. Errors: those of paper::mergePdfs() and
 /// shell::writeFile().

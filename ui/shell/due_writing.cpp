@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/shell/due_writing.h"
 
-#include "core/store/firm_logo.h"
-#include "ui/paper/merging.h"
+#include "core/record/language.h"
 #include "ui/paper/paper.h"
+#include "ui/shell/paper_choice.h"
 #include "ui/words/document_words.h"
 #include "ui/words/due_words.h"
 
@@ -13,16 +13,13 @@
 #include <iterator>
 #include <limits>
 #include <map>
-#include <memory>
 #include <set>
-#include <type_traits>
 
 namespace hearth::ui::shell {
 namespace {
 
 using calendar::Date;
 using store::DueLine;
-using store::Reminder;
 
 constexpr const char* kUidEnd = "@hearthledger";
 constexpr int kMinutesOfDay = 24 * 60;
@@ -81,76 +78,28 @@ exchange::CalendarEvent bookingEvent(const reg::Booking& booking, const reg::Pre
     return event;
 }
 
-/// The letter's road takes a visit; a reminder has none, and says when the check is due.
-class ReminderLetter {
-  public:
-    ReminderLetter(const store::Store& store, Date today) : m_store(store), m_today(today) {}
-
-    Result<void> begin() {
-        const auto firm = m_store.firm();
-        if (!firm) {
-            return tl::unexpected(firm.error());
+std::vector<words::SummaryLine> summaryLines(const std::vector<DueLine>& lines,
+                                             const std::vector<std::string>& records,
+                                             const words::Words& words) {
+    std::vector<words::SummaryLine> shown;
+    for (std::size_t i = 0; i < lines.size(); ++i) {
+        const auto& line = lines[i];
+        words::SummaryLine one;
+        one.address = line.address;
+        one.state = line.state;
+        one.lastCheck = line.lastCheck;
+        one.deadline = line.deadline;
+        one.latest = line.latest;
+        if (line.booking) {
+            one.booked = words.shortDate(line.booking->date).toStdString();
+            one.booked += (line.booking->from.empty() ? "" : " ") + line.booking->from;
         }
-        m_firm = *firm;
-        const auto logo = store::logoOf(m_store, m_firm);
-        if (!logo) {
-            return tl::unexpected(logo.error());
-        }
-        m_logo = *logo;
-        return {};
+        one.record = records[i];
+        one.letters = static_cast<int>(line.letters.size());
+        one.attempts = static_cast<int>(line.attempts.size());
+        shown.push_back(std::move(one));
     }
-
-    /// Runs `work` with the letter's input and the words of its language.
-    template <class Work>
-    auto with(const Reminder& reminder, Work work)
-        -> std::invoke_result_t<Work, const words::DocumentInput&, const words::Words&> {
-        if (!reminder.party) {
-            return fail(ErrorCode::NotFound, {"party", reminder.premises.text()});
-        }
-        const auto premises = m_store.premises(reminder.premises);
-        if (!premises) {
-            return tl::unexpected(premises.error());
-        }
-        reg::VisitFile file;
-        file.firm = m_firm;
-        file.premises = *premises;
-        file.visit.date = m_today;
-        file.people = {{reminder.role, *reminder.party}};
-        const std::vector<judging::Judged> none;
-        const pipework::VolumeReport volume;
-        words::DocumentInput input{record::RecordKind::ReminderLetter, file, none, volume, m_today};
-        input.logo = m_logo;
-        input.checkDue = reminder.deadline;
-        return work(input, wordsIn(reminder.party->language));
-    }
-
-  private:
-    const words::Words& wordsIn(const std::string& language) {
-        auto& kept = m_words[language.empty() ? m_firm.language : language];
-        if (!kept) {
-            kept =
-                std::make_unique<words::Words>(words::qstring(language.empty() ? m_firm.language : language));
-        }
-        return *kept;
-    }
-
-    const store::Store& m_store;
-    Date m_today;
-    reg::Firm m_firm;
-    std::optional<record::Logo> m_logo;
-    std::map<std::string, std::unique_ptr<words::Words>> m_words;
-};
-
-bool goesByPost(const Reminder& reminder) {
-    return reminder.refusal == store::ReminderRefusal::None && reminder.channel == reg::Channel::Letter;
-}
-
-Result<std::string> letterPdf(const words::DocumentInput& input, const words::Words& words) {
-    if (const auto fault = words::letterFault(input, words); !fault) {
-        return tl::unexpected(fault.error());
-    }
-    const auto pdf = paper::toPdf(words::documentFor(input, words), {});
-    return pdf ? Result<std::string>(pdf->toStdString()) : Result<std::string>(tl::unexpected(pdf.error()));
+    return shown;
 }
 
 }  // namespace
@@ -228,86 +177,44 @@ Result<std::vector<exchange::CalendarEvent>> dueEvents(const store::Store& store
     return events;
 }
 
-Result<std::string> summaryPdf(const store::Store& store, const std::vector<DueLine>& lines,
-                               const std::string& whose, Date today, const words::Words& words) {
-    const auto firm = store.firm();
-    if (!firm) {
-        return tl::unexpected(firm.error());
-    }
-    words::Summary summary{*firm, whose, today, {}};
-    for (const auto& line : lines) {
-        const auto file = store.dueFile(line.premises, today);
-        if (!file) {
-            return tl::unexpected(file.error());
-        }
-        words::SummaryLine shown{line.address, line.state, line.lastCheck, line.deadline, line.latest,
-                                 {},           {}};
-        if (line.booking) {
-            shown.booked = line.booking->date;
-        }
-        for (const auto& check : file->checks) {
-            if (check.record) {
-                shown.record = check.number;
-                break;
+QString summaryLanguage(const store::Store& store, const store::DueFilter& filter,
+                        const std::vector<DueLine>& lines) {
+    std::vector<std::string> wanted;
+    const auto whom = filter.landlord ? filter.landlord : filter.agent;
+    if (const auto holders = whom && !lines.empty() ? store.holders(lines.front().premises)
+                                                    : std::vector<reg::VisitFile::Holder>()) {
+        for (const auto& holder : *holders) {
+            if (holder.party.id == *whom) {
+                wanted.push_back(holder.party.language);
             }
         }
-        summary.lines.push_back(std::move(shown));
     }
-    const auto pdf = paper::toPdf(words::summaryDocument(words, summary), {});
+    if (const auto firm = store.firm()) {
+        wanted.push_back(firm->language);
+    }
+    const auto found = std::find_if(wanted.begin(), wanted.end(), record::isRecordLanguage);
+    return found == wanted.end() ? QStringLiteral("en") : words::qstring(*found);
+}
+
+Result<std::string> summaryPdf(const store::Store& store, const std::vector<DueLine>& lines,
+                               const std::string& whose, Date today, const QString& language) {
+    std::vector<reg::PremisesId> premises;
+    std::transform(lines.begin(), lines.end(), std::back_inserter(premises),
+                   [](const DueLine& line) { return line.premises; });
+    const auto firm = store.firm();
+    const auto records = store.newestRecords(premises);
+    if (!firm || !records) {
+        return tl::unexpected(firm ? records.error() : firm.error());
+    }
+    const auto pdf = paper::toPdf(words::documentIn(language,
+                                                    [&](const words::Words& words) {
+                                                        words::Summary summary{*firm, whose, today, {}};
+                                                        summary.paper = firmsPaper(store);
+                                                        summary.lines = summaryLines(lines, *records, words);
+                                                        return words::summaryDocument(words, summary);
+                                                    }),
+                                  {});
     return pdf ? Result<std::string>(pdf->toStdString()) : Result<std::string>(tl::unexpected(pdf.error()));
-}
-
-Result<std::string> reminderText(const store::Store& store, const Reminder& reminder, Date today) {
-    ReminderLetter letter(store, today);
-    if (const auto begun = letter.begin(); !begun) {
-        return tl::unexpected(begun.error());
-    }
-    return letter.with(reminder, [](const words::DocumentInput& input, const words::Words& words) {
-        return words::letterText(input, words);
-    });
-}
-
-Result<ReminderLetters> reminderLetters(const store::Store& store, const std::vector<Reminder>& reminders,
-                                        Date today, const std::function<bool(int done, int all)>& progress) {
-    std::vector<Reminder> chosen;
-    std::copy_if(reminders.begin(), reminders.end(), std::back_inserter(chosen), goesByPost);
-    ReminderLetter letter(store, today);
-    if (const auto begun = letter.begin(); !begun) {
-        return tl::unexpected(begun.error());
-    }
-    ReminderLetters written;
-    std::size_t at = 0;
-    const auto next = [&]() -> Result<std::optional<paper::PdfPart>> {
-        if (at == chosen.size()) {
-            return std::nullopt;
-        }
-        if (!progress(static_cast<int>(at), static_cast<int>(chosen.size()))) {
-            return fail(ErrorCode::ImportStopped);
-        }
-        const Reminder& reminder = chosen[at++];
-        auto text = letter.with(reminder, words::letterText);
-        auto pdf = letter.with(reminder, letterPdf);
-        if (!text || !pdf) {
-            return tl::unexpected(text ? pdf.error() : text.error());
-        }
-        written.letters.push_back({reminder.premises,
-                                   reminder.party->id,
-                                   "reminder",
-                                   reminder.channel,
-                                   reminder.sentTo,
-                                   std::move(*text),
-                                   {}});
-        return paper::PdfPart{reminder.party->name + " · " + placeLine(reminder.address), std::move(*pdf)};
-    };
-    const std::string title = dueSaid(QT_TRANSLATE_NOOP("DueWriting", "Reminders")).toStdString();
-    const auto take = [&](std::string_view bytes) -> Result<void> {
-        written.pdf.append(bytes);
-        return {};
-    };
-    if (const auto merged = paper::mergePdfs({title, "en"}, next, take); !merged) {
-        return tl::unexpected(merged.error());
-    }
-    return written;
 }
 
 }  // namespace hearth::ui::shell

@@ -8,10 +8,9 @@
 
 #include <QString>
 
-#include <functional>
 #include <vector>
 
-/// What goes out of checks due, for the place and the command line: lists, letters, summaries, calendars.
+/// What goes out of checks due, for the place and the command line: lists, summaries, calendars.
 namespace hearth::ui::shell {
 
 /// Of all premises that a filter finds, in the order of what needs doing next.
@@ -27,27 +26,14 @@ namespace hearth::ui::shell {
                                                                      const Clock& clock,
                                                                      const words::Words& words);
 
-/// The landlord's or agent's summary as a PDF. Errors: the store's; LetterMissingInFont.
+/// That of the landlord, else the agent, whose premises the filter finds; else the firm's.
+[[nodiscard]] QString summaryLanguage(const store::Store& store, const store::DueFilter& filter,
+                                      const std::vector<store::DueLine>& lines);
+/// The landlord's or agent's summary as a PDF in a language that records can be issued in. Errors: the
+/// store's; LetterMissingInFont.
 [[nodiscard]] Result<std::string> summaryPdf(const store::Store& store,
                                              const std::vector<store::DueLine>& lines,
                                              const std::string& whose, calendar::Date today,
-                                             const words::Words& words);
-
-/// What one reminder says, word for word: the text of a mail, and what is kept of a letter. Errors:
-/// LetterLacks and the like; NotFound for a reminder that goes to nobody.
-[[nodiscard]] Result<std::string> reminderText(const store::Store& store, const store::Reminder& reminder,
-                                               calendar::Date today);
-
-struct ReminderLetters {
-    std::string pdf;                         // one for all, a bookmark each, in the order given
-    std::vector<store::SentLetter> letters;  // to be kept when the PDF has gone out
-};
-/// Letters to all who can be written to by post; refused ones and those by mail are left out. Told before
-/// each; false stops it with ImportStopped. Errors: as reminderText(); LetterMissingInFont; PdfNotWritten
-/// when there is none to write.
-[[nodiscard]] Result<ReminderLetters> reminderLetters(const store::Store& store,
-                                                      const std::vector<store::Reminder>& reminders,
-                                                      calendar::Date today,
-                                                      const std::function<bool(int done, int all)>& progress);
+                                             const QString& language);
 
 }  // namespace hearth::ui::shell

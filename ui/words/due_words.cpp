@@ -30,6 +30,10 @@ std::string dayOrDash(const Words& words, const std::optional<calendar::Date>& d
     return date ? words.shortDate(*date).toStdString() : std::string("–");
 }
 
+std::string textOrDash(const std::string& text) {
+    return text.empty() ? std::string("–") : text;
+}
+
 std::string deadlineText(const Words& words, const SummaryLine& line) {
     if (!line.latest) {
         return dayOrDash(words, line.deadline);
@@ -73,12 +77,15 @@ record::Table premisesSummary(const Words& words, const Summary& summary) {
     column(QT_TRANSLATE_NOOP("Words", "State"), 1.3);
     column(QT_TRANSLATE_NOOP("Words", "Last check"), 1.2);
     column(QT_TRANSLATE_NOOP("Words", "Due by"), 1.4);
-    column(QT_TRANSLATE_NOOP("Words", "Booked for"), 1.2);
-    column(QT_TRANSLATE_NOOP("Words", "Record"), 1.3);
+    column(QT_TRANSLATE_NOOP("Words", "Booked for"), 1.4);
+    column(QT_TRANSLATE_NOOP("Words", "Record"), 1.2);
+    column(QT_TRANSLATE_NOOP("Words", "Letters"), 0.8);
+    column(QT_TRANSLATE_NOOP("Words", "No access"), 0.9);
     for (const auto& line : summary.lines) {
         table.rows.push_back({placeText(line.address), dueState(words, line.state).toStdString(),
                               dayOrDash(words, line.lastCheck), deadlineText(words, line),
-                              dayOrDash(words, line.booked), line.record.empty() ? "–" : line.record});
+                              textOrDash(line.booked), textOrDash(line.record), std::to_string(line.letters),
+                              std::to_string(line.attempts)});
     }
     return table;
 }
@@ -92,10 +99,11 @@ QString dueState(const Words& words, DueState state) {
 record::Document summaryDocument(const Words& words, const Summary& summary) {
     record::Document page;
     page.kind = "checks_due";
-    page.language = words.language().toStdString();
+    page.language = words.language().left(2).toStdString();
     page.title = summaryText(words, QT_TRANSLATE_NOOP("Words", "Gas safety checks: summary"));
     page.subtitle = summary.whose;
     page.firm = summary.firm.name;
+    page.paper = summary.paper;
     page.issued = words.date(summary.today).toStdString();
     page.pageWord = summaryText(words, QT_TRANSLATE_NOOP("Words", "page %1 of %2"));
     if (summary.firm.demonstration) {

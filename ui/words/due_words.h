@@ -22,14 +22,17 @@ struct SummaryLine {
     std::optional<calendar::Date> lastCheck;
     std::optional<calendar::Date> deadline;
     std::optional<calendar::Date> latest;  // not decided
-    std::optional<calendar::Date> booked;
-    std::string record;  // number of the newest that counts
+    std::string booked;                    // with the time, where there is one
+    std::string record;                    // number of the newest that counts
+    int letters = 0;                       // since that check
+    int attempts = 0;
 };
 struct Summary {
     reg::Firm firm;
     std::string whose;  // the landlord's or agent's name
     calendar::Date today;
     std::vector<SummaryLine> lines;
+    record::Paper paper = record::Paper::A4;
 };
 /// All their premises with states, dates and records, and how many stand where.
 [[nodiscard]] record::Document summaryDocument(const Words& words, const Summary& summary);

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "tests/support/files.h"
 #include "tests/ui/due/due_window.h"
 #include "tests/ui/support/keys.h"
 #include "tests/ui/support/walker.h"
@@ -7,6 +8,8 @@
 #include "ui/due/due_place.h"
 #include "ui/due/kept_page.h"
 #include "ui/shell/line_list.h"
+#include "ui/words/due_words.h"
+#include "ui/words/letter_words.h"
 #include "ui/words/pseudo_translator.h"
 
 #include <QFile>
@@ -171,6 +174,30 @@ TEST_F(DueActionsTest, anAttemptNeedsWhoAndIsNeverToCome) {
     EXPECT_EQ(focus(), list());
 }
 
+TEST_F(DueActionsTest, aLetterWrittenElsewhereIsKeptWordForWord) {
+    chooseFirst(2);
+    press(Qt::Key_L, Qt::ControlModifier);
+    fillField(editor(place, "callHow"), QStringLiteral("letter"));
+    EXPECT_EQ(editor(place, "callNumber")->text(), QStringLiteral("1 Estate Office, Thornmere TH1 1AA"));
+    fillField(editor(place, "callResult"), QStringLiteral("no answer yet"));
+    press(Qt::Key_Return, Qt::ControlModifier);
+    EXPECT_TRUE(need(bench.store->letters(overdue)).empty()) << "what it says is missing";
+    fillField(editor(place, "callText"), QStringLiteral("Please choose a day."));
+    press(Qt::Key_Return, Qt::ControlModifier);
+    for (const auto id : {overdue, soon}) {
+        const auto letters = need(bench.store->letters(id));
+        ASSERT_EQ(letters.size(), 1U);
+        EXPECT_EQ(letters[0].channel, reg::Channel::Letter);
+        EXPECT_EQ(letters[0].kind, "letter");
+        EXPECT_EQ(letters[0].party, landlord.id);
+        EXPECT_EQ(letters[0].text, "Please choose a day.");
+        EXPECT_EQ(letters[0].result, "no answer yet");
+        EXPECT_EQ(line(id).letters, std::vector<Date>{on("2026-11-25")});
+    }
+    press(Qt::Key_Z, Qt::ControlModifier);
+    EXPECT_TRUE(need(bench.store->letters(overdue)).empty()) << "one step of undo for both";
+}
+
 TEST_F(DueActionsTest, aCallIsKeptForAllThatWereChosen) {
     chooseFirst(2);
     press(Qt::Key_L, Qt::ControlModifier);
@@ -205,6 +232,44 @@ TEST_F(DueActionsTest, lettersGoIntoOnePdfAndAreKeptWordForWord) {
     EXPECT_NE(kept[0].text.find("01632\u00a0960000"), std::string::npos) << kept[0].text;
     press(Qt::Key_R, Qt::ControlModifier | Qt::ShiftModifier);
     EXPECT_EQ(child<shell::LineList>(place, "remindList")->count(), 0) << "not twice for the same stage";
+}
+
+TEST_F(DueActionsTest, aLetterSpeaksTheLanguageOfWhoGetsIt) {
+    landlord.language = "pl";
+    need(bench.store->save(landlord));
+    bench.dialogs.files = {fileNamed("letters.pdf")};
+    chooseFirst(1);
+    press(Qt::Key_R, Qt::ControlModifier);
+    press(Qt::Key_Return, Qt::ControlModifier);
+    const words::Words polish(QStringLiteral("pl"));
+    const auto own = words::shippedLetter(polish, reg::LetterKind::Reminder);
+    ASSERT_NE(own, words::shippedLetter(bench.words, reg::LetterKind::Reminder));
+    const auto begins = own.section(u'{', 0, 0).toStdString();
+    const auto first = need(bench.store->letters(landlord.id)).front().text;
+    EXPECT_EQ(first.substr(0, begins.size()), begins);
+    landlord.language = "en+pl";
+    need(bench.store->save(landlord));
+    bench.dialogs.files = {fileNamed("letters.pdf")};
+    press(Qt::Key_R, Qt::ControlModifier);
+    press(Qt::Key_Return, Qt::ControlModifier);
+    const auto letters = need(bench.store->letters(landlord.id));
+    ASSERT_EQ(letters.size(), 2U);
+    const bool isFirst = letters[0].text != first;
+    const auto& both = letters[isFirst ? 0 : 1].text;
+    EXPECT_EQ(both.find("Dear Fenn Estate"), 0U) << both;
+    EXPECT_NE(both.find("\n\n" + begins), std::string::npos) << both;
+}
+
+TEST_F(DueActionsTest, aLetterSaysWhenTheCheckIsDueWhereTheFirmsTextAsksForIt) {
+    bench.firm.reminderText = "Dear {customer}, the check at {premises} is due by {due}.";
+    need(bench.store->saveFirm(bench.firm));
+    bench.dialogs.files = {fileNamed("letters.pdf")};
+    chooseFirst(1);
+    press(Qt::Key_R, Qt::ControlModifier);
+    press(Qt::Key_Return, Qt::ControlModifier);
+    EXPECT_EQ(need(bench.store->letters(landlord.id)).front().text,
+              "Dear Fenn Estate, the check at 9 Tanner's Row, Thornmere TH2 9XY is due by "
+              "11\u00a0November\u00a02026.");
 }
 
 TEST_F(DueActionsTest, lettersArePrintedAsOneJob) {
@@ -322,6 +387,35 @@ TEST_F(DueActionsTest, theSummaryIsWrittenAsSpreadsheetAndPages) {
     QFile pages(pdf);
     ASSERT_TRUE(pages.open(QIODevice::ReadOnly));
     EXPECT_TRUE(pages.readAll().startsWith("%PDF"));
+}
+
+TEST_F(DueActionsTest, aLandlordsSummaryNamesThemAndSpeaksTheirLanguage) {
+    const auto pagesText = [this](const store::DueFilter& filter) {
+        auto* head = child<DueHead>(place, "dueHead");
+        head->show(filter, store::DueSort::Need, {});
+        const QString path = fileNamed("summary.pdf");
+        bench.dialogs.answers = {0};
+        bench.dialogs.files = {path};
+        list()->setFocus();
+        press(Qt::Key_S, Qt::ControlModifier | Qt::ShiftModifier);
+        return QString::fromStdString(
+                   hearth::testing::runCommand("pdftotext -layout '" + path.toStdString() + "' -").text)
+            .simplified();
+    };
+    store::DueFilter filter;
+    filter.landlord = landlord.id;
+    const QString english = pagesText(filter);
+    for (const char* said :
+         {"Gas safety checks: summary", "Fenn Estate", "9 Tanner's Row", "11 Nov 2026", "Record"}) {
+        EXPECT_TRUE(english.contains(QLatin1String(said))) << said << " in " << english.toStdString();
+    }
+    landlord.language = "pl";
+    need(bench.store->save(landlord));
+    const words::Words polish(QStringLiteral("pl"));
+    const QString overdueWord = words::dueState(polish, calendar::DueState::Overdue);
+    ASSERT_NE(overdueWord, words::dueState(bench.words, calendar::DueState::Overdue));
+    EXPECT_TRUE(pagesText(filter).contains(overdueWord));
+    EXPECT_FALSE(pagesText({}).contains(overdueWord)) << "the whole list is for the office";
 }
 
 TEST_F(DueActionsTest, theOverviewCountsAndLeadsToALandlord) {

@@ -48,6 +48,9 @@ class ScriptedDue : public store::Due {
     Result<std::vector<store::StoryEvent>> storyOf(reg::PremisesId, calendar::Date) const override {
         return fail(ErrorCode::NotFound);
     }
+    Result<std::vector<std::string>> newestRecords(const std::vector<reg::PremisesId>&) const override {
+        return fail(ErrorCode::NotFound);
+    }
     Result<std::vector<store::DueIfChecked>> dueIfChecked(const std::vector<reg::PremisesId>&,
                                                           calendar::Date) const override {
         return fail(ErrorCode::NotFound);

@@ -2,7 +2,10 @@
 #include "ui/due/duties_page.h"
 
 #include "tests/ui/due/due_window.h"
+#include "ui/due/due_head.h"
 #include "ui/shell/line_list.h"
+
+#include <QTest>
 
 namespace hearth::ui::due {
 namespace {
@@ -91,6 +94,48 @@ TEST_F(DutiesPageTest, toWhomWhenAndHowAreKept) {
     EXPECT_NE(letters[0].text.find("with the manual"), std::string::npos) << letters[0].text;
     press(Qt::Key_Escape);
     EXPECT_EQ(focus(), list());
+}
+
+TEST_F(DutiesPageTest, theListsHeadCountsThemAndLeadsThere) {
+    press(Qt::Key_Escape);
+    auto* chip = child<CountChip>(place, "count_duties");
+    EXPECT_TRUE(QTest::qWaitFor([chip] { return chip->count() == 3; }, 10000)) << chip->count();
+    EXPECT_EQ(chip->accessibleName(), QStringLiteral("other duties, 1 overdue: 3"));
+    bench.engineer.cardExpires.reset();
+    need(bench.store->save(bench.engineer));
+    place->refresh();
+    EXPECT_TRUE(QTest::qWaitFor([chip] { return chip->count() == 2; }, 10000)) << chip->count();
+    EXPECT_EQ(chip->accessibleName(), QStringLiteral("other duties: 2"));
+    chip->setFocus();
+    press(Qt::Key_Return);
+    EXPECT_EQ(focus(), duties());
+    EXPECT_EQ(duties()->count(), 2);
+}
+
+/// Yearly: common practice, no source (makers ask for it).
+TEST_F(DutiesPageTest, theMakersServiceSaysWhyAndLeadsToThePremises) {
+    const auto installation = need(bench.store->installations(soon)).front().id;
+    reg::Appliance boiler;
+    boiler.id = {bench.store->newId()};
+    boiler.installation = installation;
+    boiler.make = "Invented";
+    boiler.model = "Thirty";
+    boiler.place = "kitchen";
+    boiler.installedOn = on("2025-12-10");
+    need(bench.store->save(boiler));
+    place->act(Action::Duties);
+    ASSERT_EQ(duties()->count(), 4);
+    press(Qt::Key_Down);
+    press(Qt::Key_Down);
+    EXPECT_EQ(duties()->line(2).title, QStringLiteral("Yearly service by the maker's instructions"));
+    EXPECT_EQ(duties()->line(2).right, QStringLiteral("by 10 Dec 2026"));
+    EXPECT_TRUE(duties()->line(2).detail.endsWith(QStringLiteral("Invented Thirty, kitchen")))
+        << duties()->line(2).detail.toStdString();
+    EXPECT_EQ(text("dutyWhy"),
+              QStringLiteral("12 months after its last service by our records, or after it was installed: 10 "
+                             "December 2025. The maker's own interval goes before. Source: maker's "
+                             "instructions; yearly: common practice"));
+    EXPECT_FALSE(child<QPushButton>(place, "keepHandedButton")->isEnabled());
 }
 
 TEST_F(DutiesPageTest, thePageIsWalkable) {

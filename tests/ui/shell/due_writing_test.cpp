@@ -10,9 +10,6 @@
 namespace hearth::ui::shell {
 namespace {
 
-using ::testing::ElementsAre;
-using ::testing::HasSubstr;
-using ::testing::IsEmpty;
 using ::testing::SizeIs;
 
 template <class Value>
@@ -62,7 +59,6 @@ class DueWriting : public ::testing::Test {
         needs(store->save(reg::EarlierCheck{{}, premises.id, {}, onDay("2025-12-20"), "", "", {}}));
         flats.push_back(premises.id);
     }
-    [[nodiscard]] static bool goOn(int /*done*/, int /*all*/) { return true; }
 
   private:
     hearth::testing::TempDir m_folder;
@@ -76,54 +72,6 @@ class DueWriting : public ::testing::Test {
     std::vector<reg::PremisesId> flats;
     calendar::Date today = onDay("2026-11-25");
 };
-
-TEST_F(DueWriting, lettersComeInOneFileInTheOrderOfWhomTheyGoTo) {
-    const auto due = needs(store->remindersDue({}, today));
-    const auto written = needs(reminderLetters(*store, due, today, goOn));
-    ASSERT_THAT(written.letters, SizeIs(3));
-    EXPECT_EQ(written.letters.front().party, ash);  // Ashby comes before Zelby
-    EXPECT_EQ(written.letters.front().sentTo, "1 Ash Row, Ashby, QA2 2BB");
-    EXPECT_THAT(written.letters.front().text, HasSubstr("Dear Ned Ash"));
-    EXPECT_THAT(written.letters.front().text, HasSubstr("3 Mill Lane"));
-    const hearth::testing::TempDir folder;
-    hearth::testing::writeFile(folder / "letters.pdf", written.pdf);
-    const auto file = (folder / "letters.pdf").string();
-    EXPECT_THAT(hearth::testing::runCommand("qpdf --show-npages " + file).text, HasSubstr("3"));
-    const auto text = hearth::testing::runCommand("pdftotext -layout " + file + " -").text;
-    EXPECT_LT(text.find("Ned Ash"), text.find("Orla Quill"));
-    // what is kept is what the page says
-    needs(store->keepSent(written.letters));
-    EXPECT_EQ(needs(store->letters(ash)).front().text, written.letters.front().text);
-    EXPECT_THAT(needs(store->remindersDue({}, today)), IsEmpty());
-}
-
-TEST_F(DueWriting, aLetterSaysWhenTheCheckIsDueWhereTheFirmsTextAsksForIt) {
-    auto firm = needs(store->firm());
-    firm.reminderText = "Dear {customer}, the check at {premises} is due by {due}.";
-    needs(store->saveFirm(firm));
-    const auto due = needs(store->remindersFor({flats.front()}, today));
-    EXPECT_EQ(needs(reminderText(*store, due.front(), today)),
-              "Dear Orla Quill, the check at 1 Mill Lane, Ashby QA1 1AA is due by "
-              "20\u00a0December\u00a02026.");
-}
-
-TEST_F(DueWriting, leavesOutWhoObjectedAndWhoWantsMail) {
-    auto party = needs(store->parties("Quill")).front();
-    party.reminderWithdrawn = onDay("2026-11-01");
-    needs(store->save(party));
-    const auto written = needs(reminderLetters(*store, needs(store->remindersDue({}, today)), today, goOn));
-    EXPECT_THAT(written.letters, SizeIs(1));
-    auto other = needs(store->parties("Ash")).front();
-    other.sendBy = reg::SendBy::Email;
-    other.email = "ned@ash.example";
-    needs(store->save(other));
-    const auto none = reminderLetters(*store, needs(store->remindersDue({}, today)), today, goOn);
-    ASSERT_FALSE(none);
-    EXPECT_EQ(none.error().code, ErrorCode::PdfNotWritten);
-    const auto stopped = reminderLetters(*store, needs(store->remindersFor(flats, today)), today,
-                                         [](int, int) { return false; });
-    ASSERT_FALSE(stopped);
-}
 
 TEST_F(DueWriting, aCalendarHasDeadlinesAndBookings) {
     reg::Booking booking;
@@ -156,8 +104,8 @@ TEST_F(DueWriting, aListIsForOtherPrograms) {
     EXPECT_EQ(rows.front().state, calendar::DueState::WindowOpen);
     EXPECT_EQ(rows.front().deadline, onDay("2026-12-20"));
     EXPECT_EQ(rows.front().lastCheck, onDay("2025-12-20"));
-    const auto pdf =
-        needs(summaryPdf(*store, needs(allDue(*store, {}, today)), "Orla Quill", today, english));
+    const auto pdf = needs(
+        summaryPdf(*store, needs(allDue(*store, {}, today)), "Orla Quill", today, QStringLiteral("en")));
     EXPECT_EQ(pdf.substr(0, 5), "%PDF-");
 }
 
