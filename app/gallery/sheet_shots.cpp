@@ -264,6 +264,51 @@ void showOwnKind(Scene& scene, reg::VisitId visit, const OwnKind& own) {
     place->sheet()->goTo(ui::visit::partAt(PartKind::Appliance, on, place->model()->file()));
 }
 
+/// The entries of a test that was made with something shut; readings as in no house.
+struct Shut {
+    const char* label;
+    const char* pipes;
+    const char* end;
+};
+constexpr std::array kShut{Shut{"whole, to find the leak", "", "19.10"},
+                           Shut{"last pipe shut", "2", "20.40"}};
+
+/// A leak looked for by shutting off a branch: two tests more, and what they mean together.
+void showLeakHunt(Scene& scene, reg::VisitId visit) {
+    scene.window.openVisit(visit);
+    auto* place = placeOf(scene);
+    if (place == nullptr || place->model()->file().tests.empty()) {
+        return;
+    }
+    auto& model = *place->model();
+    const auto first = reg::subject(model.file().tests.front().id);
+    const auto* gauge = model.file().find(first, Item::TestGauge);
+    const QString gaugeText = gauge == nullptr ? QString() : QString::fromStdString(gauge->text);
+    for (const Shut& shut : kShut) {
+        static_cast<void>(model.addTest(QString::fromUtf8(shut.label)));
+        const auto on = reg::subject(model.file().tests.back().id);
+        const auto enter = [&](Item item, const QString& text) {
+            static_cast<void>(model.enter(on, item, text));
+        };
+        enter(Item::TestExtent, QStringLiteral("whole"));
+        enter(Item::TestAppliances, QStringLiteral("isolated"));
+        enter(Item::TestGauge, gaugeText);
+        enter(Item::AssumedTemperatureChange, QStringLiteral("0.1"));
+        enter(Item::TestPipesShut, QString::fromUtf8(shut.pipes));
+        enter(Item::TightStart, QStringLiteral("20.40"));
+        enter(Item::TightEnd, QString::fromUtf8(shut.end));
+        enter(Item::TightStartedAt, QStringLiteral("11:00:00"));
+        enter(Item::TightEndedAt, QStringLiteral("11:02:00"));
+    }
+    QApplication::processEvents();
+    for (auto* part : place->sheet()->paper()->parts()) {
+        auto* area = part->findChild<QWidget*>(QStringLiteral("leakHunt"));
+        if (part->ref() == PartRef{PartKind::Tightness, model.file().tests.size() - 1} && area != nullptr) {
+            bringUp(area);
+        }
+    }
+}
+
 /// Somebody is booked whose categories do not cover what stands there.
 void showBookingDoubts(Scene& scene) {
     scene.window.showPlace(kDue);
@@ -297,6 +342,7 @@ void addSheetShots(const store::Store& store, std::vector<Shot>& shots) {
     add("visit-photographs", RecordKind::LandlordSafety, showPhotographs);
     add("premises-appliance-years", RecordKind::LandlordSafety, showYears);
     add("visit-signatures", RecordKind::OwnerSafety, showSignatures);
+    add("visit-leak-hunt", RecordKind::TightnessAndPurge, showLeakHunt);
     shots.push_back({QStringLiteral("due-book-doubts"), [](Scene& scene) { showBookingDoubts(scene); }});
     if (const auto visit = visitOf(store, RecordKind::LandlordSafety)) {
         for (const OwnKind& own : kOwnKinds) {

@@ -92,6 +92,7 @@ void expectWholeAlbum(const QString& folder, int scale) {
                              "visit-room-co-series",
                              "visit-photographs",
                              "visit-signatures",
+                             "visit-leak-hunt",
                              "visit-leisure-vehicle",
                              "visit-boat",
                              "visit-catering",

@@ -47,7 +47,7 @@ bool LeakHuntArea::isWanted() const {
 }
 
 void LeakHuntArea::readTraces() {
-    const auto& model = m_context.model;
+    auto& model = m_context.model;
     if (model.file().traces == m_read) {
         return;
     }
