@@ -12,6 +12,8 @@ namespace {
 
 using ui::due::Action;
 
+constexpr int kMonthsAway = 36;  // long enough for something to have turned overdue
+
 /// The place with its list in view and the most urgent premises chosen.
 ui::due::DuePlace* listed(Scene& scene) {
     scene.window.showPlace(kDue);
@@ -37,12 +39,12 @@ void showStory(Scene& scene) {
     }
 }
 
-/// As for somebody who last looked half a year ago; what the store remembers stays.
+/// As for somebody who last looked years ago; what the store remembers stays.
 void showNews(Scene& scene) {
     static_cast<void>(listed(scene));
     const auto today = scene.clock.today("Europe/London");
     ui::shell::NewsDay day(scene.store, nullptr);
-    if (day.note(calendar::addMonths(today, -6))) {
+    if (day.note(calendar::addMonths(today, -kMonthsAway))) {
         scene.window.tellOverdueNews();
         static_cast<void>(day.note(today));
     }

@@ -4,6 +4,7 @@
 #include "ui/due/booking_doubts.h"
 #include "ui/due/due_text.h"
 
+#include <QHBoxLayout>
 #include <QRegularExpression>
 #include <QTime>
 
@@ -66,20 +67,28 @@ void BookPage::addFields() {
     const auto add = [&](input::Editor* editor, const char* name, const QString& label, int span = 1) {
         editor->setObjectName(QString::fromLatin1(name));
         editor->setLabel(label);
-        fields->add(editor, span);
+        if (span > 0) {
+            fields->add(editor, span);
+        }
         connect(editor, &input::Editor::committed, this, &BookPage::look);
         return editor;
     };
     m_date = add(input::makeDateEditor(fields, [this] { return context().today(); }), "bookDate", tr("Day"));
     m_from = add(input::makeTimeEditor(fields), "bookFrom", tr("From"));
-    m_until = add(input::makeTimeEditor(fields), "bookUntil", tr("Until"));
-    m_each = add(input::makeTextEditor(fields), "bookEach", tr("Minutes for each"));
+    auto* length = new QWidget(fields);  // of one it ends at a time, of many each takes so long
+    auto* either = new QHBoxLayout(length);
+    either->setContentsMargins(0, 0, 0, 0);
+    m_until = add(input::makeTimeEditor(length), "bookUntil", tr("Until"), 0);
+    m_each = add(input::makeTextEditor(length), "bookEach", tr("Minutes for each"), 0);
+    either->addWidget(m_until);
+    either->addWidget(m_each);
+    fields->add(length);
     std::vector<input::ChoiceItem> engineers{{QString(), tr("not said yet")}};
     for (const auto& engineer : context().shell.store.engineers().value_or(std::vector<reg::Engineer>())) {
         engineers.push_back({qstring(engineer.id.text()), qstring(engineer.name)});
     }
-    m_engineer = add(input::makeListEditor(fields, engineers), "bookEngineer", tr("Engineer"), 2);
-    m_note = add(input::makeTextEditor(fields), "bookNote", tr("Note"), 2);
+    m_engineer = add(input::makeListEditor(fields, engineers), "bookEngineer", tr("Engineer"));
+    m_note = add(input::makeTextEditor(fields), "bookNote", tr("Note"), 4);
     lines()->addWidget(fields);
     lines()->addWidget(shell::headingText(tr("If it is checked on that day"), this));
     m_whatIf = shell::bodyText({}, this);

@@ -194,7 +194,7 @@ DueList::DueList(const store::Due& due, const words::Words& words, Failed failed
     setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOn);  // the columns of the header stay over the list's
     setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
     setAccessibleName(tr("Premises by what needs doing next"));
-    setMinimumHeight(2 * kDueRow);
+    setMinimumHeight(kDueRow);  // what stands around it is never cut in the smallest window
     connect(this, &QListView::doubleClicked, this,
             [this](const QModelIndex& at) { Q_EMIT opened(at.row()); });
 }

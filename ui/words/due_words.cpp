@@ -73,9 +73,9 @@ record::Table premisesSummary(const Words& words, const Summary& summary) {
     const auto column = [&](const char* title, double weight) {
         table.columns.push_back({summaryText(words, title), record::Align::Left, weight});
     };
-    column(QT_TRANSLATE_NOOP("Words", "Address"), 3.0);
-    column(QT_TRANSLATE_NOOP("Words", "State"), 1.3);
-    column(QT_TRANSLATE_NOOP("Words", "Last check"), 1.2);
+    column(QT_TRANSLATE_NOOP("Words", "Address"), 2.6);
+    column(QT_TRANSLATE_NOOP("Words", "State"), 1.5);
+    column(QT_TRANSLATE_NOOP("Words", "Last check"), 1.4);
     column(QT_TRANSLATE_NOOP("Words", "Due by"), 1.4);
     column(QT_TRANSLATE_NOOP("Words", "Booked for"), 1.4);
     column(QT_TRANSLATE_NOOP("Words", "Record"), 1.2);

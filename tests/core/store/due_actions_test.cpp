@@ -288,6 +288,8 @@ TEST_F(DueActing, looksAtTheWhole) {
     EXPECT_EQ(whole.landlords.front().premises, 4);
     EXPECT_EQ(whole.landlords.front().overdue, 1);
     EXPECT_EQ(whole.landlords.front().booked, 1);
+    static_cast<void>(bookedOn(overdue, day(2026, 12, 2)));
+    EXPECT_EQ(valueOf(store->dueOverview(today)).landlords.front().booked, 2) << "too late, and booked";
 }
 
 }  // namespace
