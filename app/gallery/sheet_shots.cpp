@@ -153,14 +153,18 @@ void showSeries(Scene& scene, reg::VisitId visit) {
     if (place == nullptr) {
         return;
     }
+    // The last is the one not begun yet, with the plot beneath it.
+    ui::input::Editor* last = nullptr;
     for (auto* part : place->sheet()->paper()->parts()) {
         for (const auto* field : part->fields()) {
-            if (field->key().item == Item::RoomCoPlace && part->ref().kind == PartKind::Investigation) {
-                field->editor()->focusTarget()->setFocus(Qt::OtherFocusReason);
-                bringUp(field->editor());
-                return;
-            }
+            const bool isReading =
+                field->key().item == Item::RoomCoPlace && part->ref().kind == PartKind::Investigation;
+            last = isReading ? field->editor() : last;
         }
+    }
+    if (last != nullptr) {
+        last->focusTarget()->setFocus(Qt::OtherFocusReason);
+        bringUp(last);
     }
 }
 
