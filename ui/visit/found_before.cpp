@@ -18,6 +18,12 @@ struct BeforeTexts {
     Q_DECLARE_TR_FUNCTIONS(hearth::ui::visit::FoundBefore)
 };
 
+/// What was found, not what to do about it: that was said on the day.
+QString failedText(const rulebook::Finding& finding, const words::Words& words) {
+    const QString read = finding.measured ? words.figure(*finding.measured) : QString();
+    return joined({words.findingTitle(finding.kind), read}, QStringLiteral(", "));
+}
+
 QString situationLine(const reg::Situation& situation, const words::Words& words) {
     const QString danger = situation.danger == reg::Danger::NotSaid ? BeforeTexts::tr("not classed")
                                                                     : words::danger(words, situation.danger);
@@ -42,7 +48,7 @@ FoundBefore foundBefore(const VisitSheetModel& model, const words::Words& words)
     for (const judging::Judged& judged : model.lastFindings()) {
         if (judged.finding.outcome == rulebook::Outcome::Fail) {
             found.failed << joined(
-                {subjectName(judged.subject, *last, words), words.sentence(judged.finding.why)},
+                {subjectName(judged.subject, *last, words), failedText(judged.finding, words)},
                 QStringLiteral(": "));
         }
         again += judged.finding.outcome == rulebook::Outcome::LookAgain ? 1 : 0;

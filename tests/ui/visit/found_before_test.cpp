@@ -13,8 +13,8 @@
 namespace hearth::ui::visit {
 namespace {
 
-using reg::Item;
 using hearth::testing::child;
+using reg::Item;
 using testing::need;
 using testing::SheetBench;
 
