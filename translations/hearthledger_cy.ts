@@ -7520,8 +7520,8 @@ Cadwch ef, os gwelwch yn dda.</translation>
         <translation>Nid yw’r profion yn cytuno: nid oes gollyngiadau a roddai ddarlleniadau o’r fath gyda’i gilydd. Cynhesodd neu oerodd y nwy, gollyngodd falf heibio, neu newidiwyd rhywbeth arall rhyngddynt. Profwch eto.</translation>
     </message>
     <message>
-        <source>The leak must be here: %1.</source>
-        <translation>Rhaid bod y gollyngiad yma: %1.</translation>
+        <source>There must be a leak here: %1.</source>
+        <translation>Rhaid bod gollyngiad yma: %1.</translation>
     </message>
     <message>
         <source>More than one place leaks: %1.</source>
@@ -7546,6 +7546,10 @@ Cadwch ef, os gwelwch yn dda.</translation>
     <message>
         <source>This helps the search. The verdict is by the standard&apos;s rule of each test&apos;s readings, and what no test shows to leak is not thereby tight.</source>
         <translation>Cymorth i’r chwilio yw hyn. Yn ôl rheol y safon ar ddarlleniadau pob prawf y mae’r dyfarniad, ac nid yw’r hyn nad oes prawf yn dangos ei fod yn gollwng yn dynn o’r herwydd.</translation>
+    </message>
+    <message>
+        <source>not compared: something was changed in between</source>
+        <translation>heb ei gymharu: newidiwyd rhywbeth yn y cyfamser</translation>
     </message>
 </context>
 </TS>

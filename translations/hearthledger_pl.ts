@@ -7518,8 +7518,8 @@ Prosimy go zachować.</translation>
         <translation>Próby są sprzeczne: żadne wycieki razem nie dają takich odczytów. Gaz się ogrzał lub ochłodził, zawór przepuszczał albo zmieniono między nimi coś innego. Powtórzyć próbę.</translation>
     </message>
     <message>
-        <source>The leak must be here: %1.</source>
-        <translation>Wyciek musi być tutaj: %1.</translation>
+        <source>There must be a leak here: %1.</source>
+        <translation>Tutaj musi być wyciek: %1.</translation>
     </message>
     <message>
         <source>More than one place leaks: %1.</source>
@@ -7544,6 +7544,10 @@ Prosimy go zachować.</translation>
     <message>
         <source>This helps the search. The verdict is by the standard&apos;s rule of each test&apos;s readings, and what no test shows to leak is not thereby tight.</source>
         <translation>To pomoc w szukaniu. Werdykt zapada według reguły normy dla odczytów każdej próby, a to, czego żadna próba nie wykazuje jako nieszczelne, nie jest przez to szczelne.</translation>
+    </message>
+    <message>
+        <source>not compared: something was changed in between</source>
+        <translation>nie porównano: w międzyczasie coś zmieniono</translation>
     </message>
 </context>
 </TS>

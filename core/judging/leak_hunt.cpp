@@ -162,17 +162,32 @@ std::optional<LeakAt> byReadings(const reg::VisitFile& file, const rulebook::Rul
     return LeakAt{{rate.rate, rate.rate - rate.uncertainty, rate.rate + rate.uncertainty}, start};
 }
 
-/// What the test's trace says, for the volume that the test reached.
+/// Whether its fit may speak of a leak at all.
+bool canTell(const tightness::TraceTold& told) {
+    using tightness::TraceSays;
+    return told.test && told.test->isIdentified && told.says != TraceSays::StuckGauge &&
+           told.says != TraceSays::LetsBy && told.says != TraceSays::NothingToGoBy;
+}
+
+/// What the test's trace says, the newest of them, for the volume that the test reached.
 std::optional<LeakAt> byTrace(std::span<const TraceSeen> traces, const HuntedTest& hunted) {
-    for (const auto& seen : traces) {
-        const auto& fit = seen.told.test;
-        const bool isTold = fit && fit->isIdentified && seen.told.says != tightness::TraceSays::StuckGauge;
-        if (seen.test == hunted.test && isTold && seen.asked.volume) {
-            const double larger = *hunted.volume / *seen.asked.volume;
-            return LeakAt{timesOf(fit->leak, larger), fit->pressureAt(fit->begin).best};
-        }
+    const auto newest = std::find_if(traces.rbegin(), traces.rend(),
+                                     [&](const TraceSeen& seen) { return seen.test == hunted.test; });
+    if (newest == traces.rend() || !canTell(newest->told) || !newest->asked.volume) {
+        return std::nullopt;
     }
-    return std::nullopt;
+    const auto& fit = *newest->told.test;
+    auto leak = timesOf(fit.leak, *hunted.volume / *newest->asked.volume);
+    const bool isLeak = newest->told.says == tightness::TraceSays::Leak ||
+                        newest->told.says == tightness::TraceSays::HiddenLeak;
+    if (!isLeak) {
+        leak.least = std::min(leak.least, Flow{});
+    }
+    return LeakAt{leak, fit.pressureAt(fit.begin).best};
+}
+
+bool areApart(const Within95<Flow>& one, const Within95<Flow>& other) {
+    return one.most < other.least || other.most < one.least;
 }
 
 class Hunt {
@@ -189,7 +204,7 @@ class Hunt {
                 take(test.id, kRetest, true);
             }
         }
-        m_hunt.told = tightness::leakPlaces(m_reached, m_hunt.places.size());
+        tellTheLast();
         return std::move(m_hunt);
     }
 
@@ -238,7 +253,39 @@ class Hunt {
             m_at = found->at;
         }
         hunted.leak = timesOf(found->leak, m_at->in(kPascal) / found->at.in(kPascal));
-        m_reached.push_back({placesReached(reaches, hunted.reachedAppliances), *hunted.leak});
+        keep({placesReached(reaches, hunted.reachedAppliances), *hunted.leak});
+    }
+
+    /// Into the comparison that goes on, or a new one where something was changed since.
+    void keep(tightness::ReachedLeak reached) {
+        const bool isChanged =
+            m_runs.empty() ||
+            std::any_of(m_runs.back().reached.begin(), m_runs.back().reached.end(),
+                        [&](const tightness::ReachedLeak& earlier) {
+                            return earlier.reaches == reached.reaches && areApart(earlier.leak, reached.leak);
+                        });
+        if (isChanged) {
+            m_runs.emplace_back();
+        }
+        m_runs.back().reached.push_back(std::move(reached));
+        m_runs.back().tests.push_back(m_hunt.tests.size());  // it is added after this
+    }
+
+    void tellTheLast() {
+        for (auto run = m_runs.rbegin(); run != m_runs.rend(); ++run) {
+            auto told = tightness::leakPlaces(run->reached, m_hunt.places.size());
+            if (told.says == tightness::LeakPlacesSay::NothingToCompare) {
+                continue;
+            }
+            m_hunt.told = std::move(told);
+            for (std::size_t at = 0; at < m_hunt.tests.size(); ++at) {
+                const bool isIn = std::find(run->tests.begin(), run->tests.end(), at) != run->tests.end();
+                if (!isIn && m_hunt.tests[at].lacks == HuntLacks::Nothing) {
+                    m_hunt.tests[at].lacks = HuntLacks::Changed;
+                }
+            }
+            return;
+        }
     }
 
     [[nodiscard]] std::vector<bool> placesReached(const std::vector<bool>& sections, bool appliances) const {
@@ -255,7 +302,11 @@ class Hunt {
     std::span<const TraceSeen> m_traces;
     bool m_isTree;
     std::optional<GaugePressure> m_at;
-    std::vector<tightness::ReachedLeak> m_reached;
+    struct Run {
+        std::vector<tightness::ReachedLeak> reached;
+        std::vector<std::size_t> tests;
+    };
+    std::vector<Run> m_runs;
     LeakHunt m_hunt;
 };
 

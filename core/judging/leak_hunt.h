@@ -23,6 +23,7 @@ enum class HuntLacks {
     Volume,      // of what the test reached
     Readings,    // start, end or times, or none that can be read
     Gauge,       // none is chosen, so that nothing is known of its steps
+    Changed,     // something was mended or changed between it and those compared
 };
 
 /// One test, or the repeat with the appliances isolated.

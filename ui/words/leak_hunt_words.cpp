@@ -96,6 +96,8 @@ QString leakText(const judging::HuntedTest& hunted, const Words& words) {
             return words.say(QT_TRANSLATE_NOOP("Words", "not compared: the volume is not known"));
         case HuntLacks::Readings:
             return words.say(QT_TRANSLATE_NOOP("Words", "not compared: readings or times are missing"));
+        case HuntLacks::Changed:
+            return words.say(QT_TRANSLATE_NOOP("Words", "not compared: something was changed in between"));
         case HuntLacks::Gauge:
             return words.say(QT_TRANSLATE_NOOP("Words", "not compared: no gauge is chosen"));
     }
@@ -149,7 +151,7 @@ QString leakHuntMeaning(const judging::LeakHunt& hunt, const reg::VisitFile& fil
                                   "warmed or cooled, a valve "
                                   "let by, or something else was changed between them. Test again."));
         case LeakPlacesSay::OneLeaks:
-            return words.say(QT_TRANSLATE_NOOP("Words", "The leak must be here: %1."),
+            return words.say(QT_TRANSLATE_NOOP("Words", "There must be a leak here: %1."),
                              {leaking.join(QString())});
         case LeakPlacesSay::SeveralLeak:
             return words.say(QT_TRANSLATE_NOOP("Words", "More than one place leaks: %1."),

@@ -131,6 +131,21 @@ TEST_F(LeakHuntTest, ShutsOffWhatFollows) {
     EXPECT_EQ(leaking(hunt()), (std::vector<HuntPlace>{{Kind::Pipe, 0}, {Kind::Pipe, 1}}));
 }
 
+/// What was found stays found when it is mended and tested again; a search after that is one of its own.
+TEST_F(LeakHuntTest, EndsAComparisonWhereSomethingWasMended) {
+    file.tests.clear();
+    addTest("20.50", "19.50", "", "isolated");
+    addTest("20.50", "20.50", "2", "isolated");
+    addTest("20.50", "20.50", "", "isolated");
+    const auto found = hunt();
+    EXPECT_EQ(leaking(found), (std::vector<HuntPlace>{{Kind::Pipe, 1}}));
+    EXPECT_EQ(found.tests[1].lacks, HuntLacks::Nothing);
+    EXPECT_EQ(found.tests[2].lacks, HuntLacks::Changed);
+    addTest("20.50", "20.50", "2", "isolated");
+    EXPECT_EQ(hunt().told.says, LeakPlacesSay::NoneShown);
+    EXPECT_EQ(hunt().tests[0].lacks, HuntLacks::Changed);
+}
+
 /// What is not known is said, and is not compared: each of these alone.
 TEST_F(LeakHuntTest, SaysWhyATestCantBeCompared) {
     const auto lacks = [this](const auto& change) {
@@ -187,10 +202,19 @@ TEST_F(LeakHuntTest, GoesByTheTraceWhereThereIsOne) {
     curve.mean = {20.5, 0.0, 0.0};
     fit.components = {curve};
     seen.told.test = fit;
+    seen.told.says = tightness::TraceSays::Leak;
     const auto found = huntLeak(file, book, std::vector{seen});
     ASSERT_TRUE(found.tests[1].isByTrace);
     const double share = found.tests[1].volume->in(kLitre) / 20.0;
     EXPECT_NEAR(found.tests[1].leak->best.in(kLitrePerHour), 2.0 * share, 1e-3);
+    EXPECT_GT(found.tests[1].leak->least, quantity::Flow{});
+    auto lesser = seen;
+    lesser.told.says = tightness::TraceSays::Still;
+    EXPECT_LE(huntLeak(file, book, std::vector{lesser}).tests[1].leak->least, quantity::Flow{})
+        << "what the trace does not call a leak is none here";
+    auto newer = seen;
+    newer.told.says = tightness::TraceSays::LetsBy;
+    EXPECT_FALSE(huntLeak(file, book, std::vector{seen, newer}).tests[1].isByTrace) << "the newest counts";
     seen.told.test->isIdentified = false;
     EXPECT_FALSE(huntLeak(file, book, std::vector{seen}).tests[1].isByTrace);
 }

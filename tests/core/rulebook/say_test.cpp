@@ -40,7 +40,7 @@ TEST(SayCodes, AreAllThereAndAllDifferent) {
         Say::RecordKeptOn,
         // --- end of deadlines
         // --- competence
-        Say::CategoryUnknown,
+        Say::CategoryWillRunOut,
         // --- end of competence
     });
     EXPECT_EQ(texts.size(), static_cast<std::size_t>(last) + 1);

@@ -57,7 +57,7 @@ TEST_F(LeakHuntAreaTest, ComparesTheRepeatWithAppliancesIsolated) {
     enter(first, Item::RetestEndedAt, "10:12:00");
     SheetBench::settle();
     ASSERT_FALSE(area().isHidden());
-    EXPECT_TRUE(area().meaning().startsWith(QStringLiteral("The leak must be here: ")))
+    EXPECT_TRUE(area().meaning().startsWith(QStringLiteral("There must be a leak here: ")))
         << area().meaning().toStdString();
     EXPECT_TRUE(area().meaning().contains(QStringLiteral("appliances")) ||
                 area().meaning().contains(QStringLiteral("connected at")));

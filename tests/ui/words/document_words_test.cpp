@@ -76,6 +76,7 @@ struct DocumentTest : ::testing::Test {
             {Item::TestPartDescription, "from the tee to the hob"},
             {Item::TestIsolatedWhat, "hob shut at its valve"},
             {Item::TestVolumeTyped, "0.00931"},
+            {Item::TestPipesShut, "4711"},
             {Item::SecondDisplayStart, "20.53"},
             {Item::SecondDisplayEnd, "20.47"},
             {Item::LowPressureReason, "end of the main"},

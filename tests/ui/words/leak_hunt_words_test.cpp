@@ -42,8 +42,14 @@ class LeakHuntWords : public ::testing::Test {
         hunt.told.says = LeakPlacesSay::OneLeaks;
         hunt.told.groups = {{{0, 1}, huntFlow(0.0), huntFlow(0.05)}, {{2}, huntFlow(0.85), huntFlow(1.1)}};
     }
+    /// Figure and unit stand together: the space between them is made a plain one here.
+    [[nodiscard]] static QString plain(QString text) { return text.replace(QChar(0xA0), QChar(u' ')); }
     [[nodiscard]] std::vector<std::string> row(std::size_t at) const {
-        return leakHuntTable(hunt, file, words).rows.at(at);
+        auto cells = leakHuntTable(hunt, file, words).rows.at(at);
+        for (auto& cell : cells) {
+            cell = plain(QString::fromStdString(cell)).toStdString();
+        }
+        return cells;
     }
 
     const Words words;
@@ -52,11 +58,12 @@ class LeakHuntWords : public ::testing::Test {
 };
 
 TEST_F(LeakHuntWords, SayWhereTheLeakMustBe) {
-    EXPECT_EQ(leakHuntMeaning(hunt, file, words), QStringLiteral("The leak must be here: pipe 2 (hob)."));
+    EXPECT_EQ(leakHuntMeaning(hunt, file, words), QStringLiteral("There must be a leak here: pipe 2 (hob)."));
     EXPECT_EQ(
-        leakHuntPlaces(hunt, file, words),
+        plain(leakHuntPlaces(hunt, file, words).join(u'|')),
         (QStringList{QStringLiteral("the meter and its joints, pipe 1: no leak shown, 0.05 l/h at most"),
-                     QStringLiteral("pipe 2 (hob): 0.85 l/h to 1.10 l/h")}));
+                     QStringLiteral("pipe 2 (hob): 0.85 l/h to 1.10 l/h")})
+            .join(u'|'));
 }
 
 TEST_F(LeakHuntWords, NameEachTestAndWhatItShut) {
@@ -79,6 +86,7 @@ TEST_F(LeakHuntWords, SayWhyATestIsNotCompared) {
              {HuntLacks::PipeOrder, "what each pipe follows"},
              {HuntLacks::Volume, "volume is not known"},
              {HuntLacks::Readings, "readings or times are missing"},
+             {HuntLacks::Changed, "something was changed"},
              {HuntLacks::Gauge, "no gauge is chosen"}}) {
         hunt.tests[0].lacks = lacks;
         hunt.tests[0].unread = "attic";
