@@ -60,7 +60,7 @@ Finding judgeInlet(const rulebook::Given<ShareReading>& reading, const InletRead
     const auto measured = readAtInlet(*reading, what, zeroed);
     const auto* limit = rules.find(what.rule);
     const auto shown = limit == nullptr ? std::nullopt : rulebook::figureOf(*limit);
-    finding.measured = percentFigure(reading->value);
+    finding.measured = percentRead(*reading);
     judgeAgainst(finding, limit, measured,
                  {what.good,
                   Say::AtLimit,

@@ -102,7 +102,7 @@ Finding judgeCarbonMonoxide(const Rate& rate, const CombustionInput& input, cons
         concludeOpen(finding, {Say::CombustionBelowNought});
         return finding;
     }
-    finding.measured = ppmFigure(reading.value);
+    finding.measured = ppmRead(reading);
     const auto shown = rulebook::figureOf(limit);
     if (shown && !isShareUnit(shown->unit)) {
         restOn(finding, limit);
@@ -130,7 +130,7 @@ Finding judgeCarbonDioxide(const Rate& rate, const CombustionInput& input) {
     const auto& range = *rate.range;
     const auto entry =
         makersEntry({Rule::CombustionCarbonDioxide}, range, Comparison::Within, input.maker.source);
-    finding.measured = percentFigure(rate.readings.carbonDioxide->value);
+    finding.measured = percentRead(*rate.readings.carbonDioxide);
     if (!isShareUnit(range.unit)) {
         restOn(finding, entry);
         concludeOpen(finding, {Say::CombustionLimitUnit});

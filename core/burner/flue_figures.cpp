@@ -3,6 +3,8 @@
 
 #include "core/quantity/units.h"
 
+#include <algorithm>
+#include <cmath>
 #include <string>
 
 namespace hearth::burner {
@@ -14,6 +16,16 @@ using quantity::UnitCode;
 namespace {
 
 constexpr int kRatioDecimals = 4;
+constexpr int kMostDecimals = 6;
+
+/// How many decimals a last digit of that size has.
+int decimalsOf(double digit, int least) {
+    if (!(digit > 0.0)) {
+        return least;
+    }
+    constexpr double kSlack = 1e-6;  // 0.1 as a double is not quite 10^-1
+    return std::clamp(static_cast<int>(std::ceil(-std::log10(digit) - kSlack)), least, kMostDecimals);
+}
 
 }  // namespace
 
@@ -31,6 +43,14 @@ Figure ppmFigure(quantity::Share share, int decimals) {
 
 Figure percentFigure(quantity::Share share, int decimals) {
     return {Decimal::rounded(share.in(quantity::kPercent), decimals), UnitCode::Percent};
+}
+
+Figure ppmRead(const ShareReading& reading, int least) {
+    return ppmFigure(reading.value, decimalsOf(reading.digit.in(quantity::kPpm), least));
+}
+
+Figure percentRead(const ShareReading& reading, int least) {
+    return percentFigure(reading.value, decimalsOf(reading.digit.in(quantity::kPercent), least));
 }
 
 Figure emissionFigure(double milligramsPerKilowattHour) {

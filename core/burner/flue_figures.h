@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/base/result.h"
+#include "core/burner/analyser.h"
 #include "core/quantity/quantity.h"
 #include "core/quantity/typed.h"
 
@@ -20,6 +21,10 @@ namespace hearth::burner {
 /// ppm and per cent with that many decimals. Source: none, our own. Checked: the same.
 [[nodiscard]] quantity::Figure ppmFigure(quantity::Share share, int decimals = 0);
 [[nodiscard]] quantity::Figure percentFigure(quantity::Share share, int decimals = 1);
+/// A reading with the decimals that it was read with, and those at least: one below a limit never reads as if
+/// it were on it. Source: none, our own. Checked: the same.
+[[nodiscard]] quantity::Figure ppmRead(const ShareReading& reading, int least = 0);
+[[nodiscard]] quantity::Figure percentRead(const ShareReading& reading, int least = 1);
 /// Whole mg/kWh. Source: none, our own. Checked: the same.
 [[nodiscard]] quantity::Figure emissionFigure(double milligramsPerKilowattHour);
 /// Whole degrees C. Source: none, our own. Checked: the same.

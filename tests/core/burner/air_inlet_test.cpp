@@ -37,6 +37,16 @@ TEST(AirInlet, BothReadingsAreHeldAgainstTheirEntries) {
     }
 }
 
+// Shown as read: 0.15 % below the 0.2 % of the entry does not read as 0.2 %.
+TEST(AirInlet, ShowsAReadingWithItsOwnDecimals) {
+    const auto book = flue::confirmed();
+    auto readings = flue::read(0, 0.15, 20.9);
+    readings.carbonDioxide = flue::percentRead(0.15, 0.01);
+    const auto found = airInlet(readings, flue::zeroed(), flue::inForce(book)).carbonDioxide;
+    ASSERT_TRUE(found.measured);
+    EXPECT_EQ(found.measured->value.text(), "0.15");
+}
+
 TEST(AirInlet, ShippedFiguresAreFromMemoryAndPassNothing) {
     const auto book = rulebook::RuleBook::shipped();
     const auto findings = airInlet(flue::read(0, 0.0, 20.9), flue::zeroed(), flue::inForce(book));

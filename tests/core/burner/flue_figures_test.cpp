@@ -22,6 +22,17 @@ TEST(FlueFigures, AreRoundedOnce) {
     EXPECT_EQ(degreesFigure(flue::celsius(54.6)).value.text(), "55");
 }
 
+// By hand: as many decimals as the reading's own last digit.
+TEST(FlueFigures, KeepWhatWasRead) {
+    EXPECT_EQ(percentRead({flue::percent(0.05), flue::percent(0.01)}).value.text(), "0.05");
+    EXPECT_EQ(percentRead({flue::percent(0.15), flue::percent(0.01)}).value.text(), "0.15");
+    EXPECT_EQ(percentRead({flue::percent(9.2), flue::percent(0.1)}).value.text(), "9.2");
+    EXPECT_EQ(percentRead({flue::percent(9.0), flue::percent(1.0)}).value.text(), "9.0");
+    EXPECT_EQ(percentRead({flue::percent(9.2), {}}).value.text(), "9.2");
+    EXPECT_EQ(ppmRead({flue::ppm(12.5), flue::ppm(0.1)}).value.text(), "12.5");
+    EXPECT_EQ(ppmRead({flue::ppm(100.0), flue::ppm(10.0)}).value.text(), "100");
+}
+
 TEST(OutOfRange, NamesValueAndBounds) {
     const Result<double> wrong = outOfRange(21.5, "0", "20.9");
     ASSERT_FALSE(wrong);
