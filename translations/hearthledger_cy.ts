@@ -7504,8 +7504,8 @@ Cadwch ef, os gwelwch yn dda.</translation>
         <translation>Cyfaint a gyrhaeddwyd</translation>
     </message>
     <message>
-        <source>Leak, and what it is between</source>
-        <translation>Gollyngiad, a rhwng beth y mae</translation>
+        <source>Leak, and its 95 % interval</source>
+        <translation>Gollyngiad, a’i gyfwng 95 %</translation>
     </message>
     <message>
         <source>%1, by its trace</source>

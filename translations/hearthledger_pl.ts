@@ -7502,8 +7502,8 @@ Prosimy go zachować.</translation>
         <translation>Objętość objęta próbą</translation>
     </message>
     <message>
-        <source>Leak, and what it is between</source>
-        <translation>Wyciek i jego granice</translation>
+        <source>Leak, and its 95 % interval</source>
+        <translation>Wyciek i jego przedział 95 %</translation>
     </message>
     <message>
         <source>%1, by its trace</source>

@@ -2,6 +2,7 @@
 #include "core/judging/leak_hunt.h"
 
 #include "core/judging/installation.h"
+#include "core/judging/pipes.h"
 #include "core/judging/readings.h"
 #include "core/tightness/leak_rate.h"
 
@@ -15,6 +16,7 @@ using quantity::Flow;
 using quantity::GaugePressure;
 using quantity::kPascal;
 using reg::Item;
+using tightness::LeakPlacesSay;
 using tightness::Within95;
 
 namespace {
@@ -68,60 +70,30 @@ void readShut(const reg::VisitFile& file, std::string_view text, HuntedTest& hun
     }
 }
 
-std::optional<std::size_t> placeOfFeeder(const std::vector<reg::PipeSection>& pipes, std::size_t at) {
-    const auto found = std::find_if(pipes.begin(), pipes.end(), [&](const reg::PipeSection& pipe) {
-        return pipes[at].after && pipe.id == *pipes[at].after;
+/// Whether gas came to it past the valves that were shut. Without a tree nobody can say what a valve shuts.
+bool isReached(const pipework::Tree* tree, const std::vector<std::size_t>& shut, std::size_t section) {
+    if (tree == nullptr || shut.empty()) {
+        return shut.empty();
+    }
+    const auto route = tree->route(section);
+    return std::none_of(shut.begin(), shut.end(), [&](std::size_t valve) {
+        return std::find(route.begin(), route.end(), valve) != route.end();
     });
-    return found == pipes.end() ? std::nullopt
-                                : std::optional(static_cast<std::size_t>(found - pipes.begin()));
-}
-
-/// Whether gas came to it past the valves that were shut.
-bool isReached(const std::vector<reg::PipeSection>& pipes, const std::vector<std::size_t>& shut,
-               std::size_t section) {
-    std::optional<std::size_t> at = section;
-    for (std::size_t steps = 0; at && steps <= pipes.size(); ++steps) {
-        if (std::find(shut.begin(), shut.end(), *at) != shut.end()) {
-            return false;
-        }
-        at = placeOfFeeder(pipes, *at);
-    }
-    return true;
-}
-
-bool isTree(const std::vector<reg::PipeSection>& pipes) {
-    for (std::size_t section = 0; section < pipes.size(); ++section) {
-        std::optional<std::size_t> at = section;
-        std::size_t steps = 0;
-        for (; at && steps <= pipes.size(); ++steps) {
-            if (!pipes[*at].afterText.empty()) {
-                return false;
-            }
-            at = placeOfFeeder(pipes, *at);
-        }
-        if (at) {
-            return false;  // it feeds itself
-        }
-    }
-    return true;
 }
 
 /// An appliance can be at the end of the pipes, or where the list says so; none behind a cap.
-bool hasAppliance(const std::vector<reg::PipeSection>& pipes, std::size_t section) {
-    const auto& pipe = pipes[section];
-    const bool goesOn = std::any_of(pipes.begin(), pipes.end(),
-                                    [&](const reg::PipeSection& other) { return other.after == pipe.id; });
-    return !pipe.capped && (pipe.appliance || !goesOn);
+bool hasAppliance(const reg::PipeSection& pipe, const pipework::Tree* tree, std::size_t section) {
+    return !pipe.capped && (pipe.appliance || tree == nullptr || tree->isEnd(section));
 }
 
-std::vector<HuntPlace> placesOf(const std::vector<reg::PipeSection>& pipes) {
+std::vector<HuntPlace> placesOf(const std::vector<reg::PipeSection>& pipes, const pipework::Tree* tree) {
     using Kind = HuntPlace::Kind;
     std::vector<HuntPlace> places{{Kind::Meter, std::nullopt}};
     for (std::size_t section = 0; section < pipes.size(); ++section) {
         places.push_back({Kind::Pipe, section});
     }
     for (std::size_t section = 0; section < pipes.size(); ++section) {
-        if (hasAppliance(pipes, section)) {
+        if (hasAppliance(pipes[section], tree, section)) {
             places.push_back({Kind::Appliance, section});
         }
     }
@@ -186,15 +158,14 @@ std::optional<LeakAt> byTrace(std::span<const TraceSeen> traces, const HuntedTes
     return LeakAt{leak, fit.pressureAt(fit.begin).best};
 }
 
-bool areApart(const Within95<Flow>& one, const Within95<Flow>& other) {
-    return one.most < other.least || other.most < one.least;
-}
-
 class Hunt {
   public:
     Hunt(const reg::VisitFile& file, const rulebook::RuleBook& book, std::span<const TraceSeen> traces)
-        : m_file(file), m_book(book), m_traces(traces), m_isTree(isTree(file.pipes)) {
-        m_hunt.places = placesOf(file.pipes);
+        : m_file(file), m_book(book), m_traces(traces) {
+        if (auto tree = treeOf(file, book)) {
+            m_tree = *std::move(tree);
+        }
+        m_hunt.places = placesOf(file.pipes, tree());
     }
     [[nodiscard]] LeakHunt go() && {
         for (const auto& test : m_file.tests) {
@@ -209,6 +180,13 @@ class Hunt {
     }
 
   private:
+    struct Run {
+        std::vector<tightness::ReachedLeak> reached;
+        std::vector<std::size_t> tests;
+    };
+
+    [[nodiscard]] const pipework::Tree* tree() const { return m_tree ? &*m_tree : nullptr; }
+
     void take(reg::TestId id, const StageItems& items, bool isRetest) {
         HuntedTest hunted;
         hunted.test = id;
@@ -220,7 +198,7 @@ class Hunt {
         if (hunted.lacks == HuntLacks::Nothing && !isRetest && !conduct.appliances) {
             hunted.lacks = HuntLacks::Appliances;
         }
-        if (hunted.lacks == HuntLacks::Nothing && !hunted.shut.empty() && !m_isTree) {
+        if (hunted.lacks == HuntLacks::Nothing && !hunted.shut.empty() && !m_tree) {
             hunted.lacks = HuntLacks::PipeOrder;
         }
         if (hunted.lacks == HuntLacks::Nothing) {
@@ -233,7 +211,7 @@ class Hunt {
         std::vector<bool> reaches(m_file.pipes.size());
         for (std::size_t section = 0; section < reaches.size(); ++section) {
             reaches[section] =
-                isReached(m_file.pipes, hunted.shut, section) && (!isPart || m_file.pipes[section].underTest);
+                isReached(tree(), hunted.shut, section) && (!isPart || m_file.pipes[section].underTest);
         }
         hunted.volume = volumeReached(m_file, readings, m_book, reaches);
         if (!hunted.volume || !(*hunted.volume > quantity::Volume{})) {
@@ -256,35 +234,55 @@ class Hunt {
         keep({placesReached(reaches, hunted.reachedAppliances), *hunted.leak});
     }
 
-    /// Into the comparison that goes on, or a new one where something was changed since.
+    /// Into the comparison that goes on, or a new one where no leaks could have made it together with those
+    /// before it: something was mended or changed since.
     void keep(tightness::ReachedLeak reached) {
-        const bool isChanged =
-            m_runs.empty() ||
-            std::any_of(m_runs.back().reached.begin(), m_runs.back().reached.end(),
-                        [&](const tightness::ReachedLeak& earlier) {
-                            return earlier.reaches == reached.reaches && areApart(earlier.leak, reached.leak);
-                        });
-        if (isChanged) {
+        if (m_runs.empty()) {
             m_runs.emplace_back();
         }
-        m_runs.back().reached.push_back(std::move(reached));
+        m_runs.back().reached.push_back(reached);
+        const bool isFirst = m_runs.back().reached.size() == 1;
+        if (!isFirst && !tightness::couldAllHold(m_runs.back().reached, m_hunt.places.size())) {
+            m_runs.back().reached.pop_back();
+            m_runs.emplace_back();
+            m_runs.back().reached.push_back(std::move(reached));
+        }
         m_runs.back().tests.push_back(m_hunt.tests.size());  // it is added after this
     }
 
+    [[nodiscard]] tightness::LeakPlaces tellOf(const Run& run) const {
+        return tightness::leakPlaces(run.reached, m_hunt.places.size());
+    }
+
+    /// The newest comparison that there is. Where each test stands alone since it contradicts the one before
+    /// it, that is what there is to say.
     void tellTheLast() {
         for (auto run = m_runs.rbegin(); run != m_runs.rend(); ++run) {
-            auto told = tightness::leakPlaces(run->reached, m_hunt.places.size());
-            if (told.says == tightness::LeakPlacesSay::NothingToCompare) {
-                continue;
+            if (auto told = tellOf(*run); told.says != LeakPlacesSay::NothingToCompare) {
+                tell(*run, std::move(told));
+                return;
             }
-            m_hunt.told = std::move(told);
-            for (std::size_t at = 0; at < m_hunt.tests.size(); ++at) {
-                const bool isIn = std::find(run->tests.begin(), run->tests.end(), at) != run->tests.end();
-                if (!isIn && m_hunt.tests[at].lacks == HuntLacks::Nothing) {
-                    m_hunt.tests[at].lacks = HuntLacks::Changed;
-                }
-            }
+        }
+        if (m_runs.size() < 2) {
             return;
+        }
+        Run both = m_runs[m_runs.size() - 2];
+        const auto& last = m_runs.back();
+        both.reached.insert(both.reached.end(), last.reached.begin(), last.reached.end());
+        both.tests.insert(both.tests.end(), last.tests.begin(), last.tests.end());
+        tell(both, tellOf(both));
+    }
+
+    void tell(const Run& run, tightness::LeakPlaces told) {
+        m_hunt.told = std::move(told);
+        if (!m_hunt.isOne()) {
+            return;
+        }
+        for (std::size_t at = 0; at < m_hunt.tests.size(); ++at) {
+            const bool isIn = std::find(run.tests.begin(), run.tests.end(), at) != run.tests.end();
+            if (!isIn && m_hunt.tests[at].lacks == HuntLacks::Nothing) {
+                m_hunt.tests[at].lacks = HuntLacks::Changed;
+            }
         }
     }
 
@@ -300,12 +298,8 @@ class Hunt {
     const reg::VisitFile& m_file;
     const rulebook::RuleBook& m_book;
     std::span<const TraceSeen> m_traces;
-    bool m_isTree;
+    std::optional<pipework::Tree> m_tree;
     std::optional<GaugePressure> m_at;
-    struct Run {
-        std::vector<tightness::ReachedLeak> reached;
-        std::vector<std::size_t> tests;
-    };
     std::vector<Run> m_runs;
     LeakHunt m_hunt;
 };

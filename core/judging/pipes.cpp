@@ -170,6 +170,11 @@ PipesWorked workPipes(const pipework::Tree& tree, const pipework::DropConditions
     return worked;
 }
 
+Result<pipework::Tree> treeOf(const reg::VisitFile& file, const rulebook::RuleBook& book) {
+    const RulesInForce rules(book, rulebook::Edition::General, file.installation.gas, file.visit.date);
+    return PipesOfVisit(file, rules).tree();
+}
+
 VisitPipes visitPipes(const reg::VisitFile& file, const rulebook::RuleBook& book) {
     VisitPipes pipes;
     pipes.isAsked = std::any_of(file.pipes.begin(), file.pipes.end(),

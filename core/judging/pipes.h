@@ -42,6 +42,8 @@ struct VisitPipes {
     PipesWorked worked;
 };
 [[nodiscard]] VisitPipes visitPipes(const reg::VisitFile& file, const rulebook::RuleBook& book);
+/// The tree alone. Errors: a list that is none, see pipework::Tree::make().
+[[nodiscard]] Result<pipework::Tree> treeOf(const reg::VisitFile& file, const rulebook::RuleBook& book);
 
 /// The findings on the drop to each end, for a visit whose pipes say what hangs at one of them; at the
 /// measured flow only where every flow on the way was measured.

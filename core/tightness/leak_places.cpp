@@ -131,42 +131,61 @@ std::vector<GroupedTest> groupedTests(std::span<const ReachedLeak> tests,
     return grouped;
 }
 
-}  // namespace
-
-LeakPlaces leakPlaces(std::span<const ReachedLeak> tests, std::size_t places) {
-    LeakPlaces found;
+/// Places by what reached them.
+struct Grouping {
     std::vector<std::vector<bool>> patterns;
+    std::vector<LeakPlace> groups;
+    std::vector<std::size_t> notReached;
+};
+
+Grouping groupingOf(std::span<const ReachedLeak> tests, std::size_t places) {
+    Grouping found;
     for (std::size_t place = 0; place < places; ++place) {
         auto by = reachedBy(tests, place);
         if (std::find(by.begin(), by.end(), true) == by.end()) {
             found.notReached.push_back(place);
             continue;
         }
-        const auto known = std::find(patterns.begin(), patterns.end(), by);
-        const auto group = static_cast<std::size_t>(known - patterns.begin());
-        if (known == patterns.end()) {
-            patterns.push_back(std::move(by));
+        const auto known = std::find(found.patterns.begin(), found.patterns.end(), by);
+        const auto group = static_cast<std::size_t>(known - found.patterns.begin());
+        if (known == found.patterns.end()) {
+            found.patterns.push_back(std::move(by));
             found.groups.emplace_back();
         }
         found.groups[group].places.push_back(place);
     }
-    if (tests.size() < 2 || found.groups.size() < 2) {
-        found.groups.clear();
+    return found;
+}
+
+}  // namespace
+
+LeakPlaces leakPlaces(std::span<const ReachedLeak> tests, std::size_t places) {
+    LeakPlaces found;
+    auto [patterns, groups, notReached] = groupingOf(tests, places);
+    found.notReached = std::move(notReached);
+    if (tests.size() < 2 || groups.size() < 2) {
         return found;
     }
     const auto grouped = groupedTests(tests, patterns);
     const auto bounds = boundsBy(grouped, patterns.size());
     if (!bounds) {
-        found.groups.clear();
         found.says = LeakPlacesSay::Disagree;
         return found;
     }
     found.says = say(grouped, *bounds);
+    found.groups = std::move(groups);
     for (std::size_t group = 0; group < bounds->size(); ++group) {
         found.groups[group].least = Flow((*bounds)[group].least, kLitrePerHour);
         found.groups[group].most = Flow((*bounds)[group].most, kLitrePerHour);
     }
     return found;
+}
+
+bool couldAllHold(std::span<const ReachedLeak> tests, std::size_t places) {
+    const auto grouping = groupingOf(tests, places);
+    // Where nothing is reached there is nothing that could contradict.
+    return grouping.groups.empty() ||
+           Programme(groupedTests(tests, grouping.patterns), grouping.groups.size()).boundsOf(0).has_value();
 }
 
 }  // namespace hearth::tightness

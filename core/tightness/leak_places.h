@@ -48,4 +48,8 @@ struct LeakPlaces {
 /// Checked: leak_places_test.cpp.
 [[nodiscard]] LeakPlaces leakPlaces(std::span<const ReachedLeak> tests, std::size_t places);
 
+/// Whether some leaks could have made all these readings; one test, or several that all reached the same,
+/// too. Source: as leakPlaces(). Checked: the same.
+[[nodiscard]] bool couldAllHold(std::span<const ReachedLeak> tests, std::size_t places);
+
 }  // namespace hearth::tightness

@@ -39,9 +39,11 @@ constexpr std::array kItems{
     ItemText{Item::TestVolumeTyped, QT_TRANSLATE_NOOP("Words", "Volume from elsewhere"),
              QT_TRANSLATE_NOOP("Words", "Used instead of the pipe list.")},
 
-    ItemText{Item::TestPipesShut, QT_TRANSLATE_NOOP("Words", "Pipes shut off"),
-             QT_TRANSLATE_NOOP("Words",
-                               "Their numbers in the pipe list: 3, 5. What follows them was not reached.")},
+    ItemText{
+        Item::TestPipesShut, QT_TRANSLATE_NOOP("Words", "Pipes shut off"),
+        QT_TRANSLATE_NOOP("Words",
+                          "As the pipe list numbers or names them: 3, hob. A name stays right when the list "
+                          "changes. What follows them was not reached.")},
     ItemText{Item::LetByStart, QT_TRANSLATE_NOOP("Words", "Let-by, start"), ""},
     ItemText{Item::LetByEnd, QT_TRANSLATE_NOOP("Words", "Let-by, end"), ""},
     ItemText{Item::LetByStartedAt, QT_TRANSLATE_NOOP("Words", "Let-by, from"), ""},

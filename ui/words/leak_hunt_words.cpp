@@ -114,7 +114,7 @@ record::Table leakHuntTable(const judging::LeakHunt& hunt, const reg::VisitFile&
         {text(QT_TRANSLATE_NOOP("Words", "Test")), record::Align::Left, 1.6},
         {text(QT_TRANSLATE_NOOP("Words", "Shut off")), record::Align::Left, 1.6},
         {text(QT_TRANSLATE_NOOP("Words", "Volume reached")), record::Align::Right, 1.2},
-        {text(QT_TRANSLATE_NOOP("Words", "Leak, and what it is between")), record::Align::Right, 2.6}};
+        {text(QT_TRANSLATE_NOOP("Words", "Leak, and its 95 % interval")), record::Align::Right, 2.6}};
     for (const auto& hunted : hunt.tests) {
         const QString volume = hunted.volume
                                    ? words.figure({Decimal::rounded(hunted.volume->in(quantity::kCubicMetre),

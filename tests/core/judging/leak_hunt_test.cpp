@@ -146,6 +146,20 @@ TEST_F(LeakHuntTest, EndsAComparisonWhereSomethingWasMended) {
     EXPECT_EQ(hunt().tests[0].lacks, HuntLacks::Changed);
 }
 
+/// More was reached, and less leaked: no leaks make both. The later test begins a comparison of its own.
+TEST_F(LeakHuntTest, BeginsAnewWhereMoreWasReachedAndLessLeaked) {
+    file.tests.clear();
+    addTest("20.50", "19.50", "2", "isolated");
+    addTest("20.50", "20.50", "", "isolated");
+    EXPECT_EQ(hunt().told.says, LeakPlacesSay::Disagree) << "there is nothing else to compare them with";
+    EXPECT_EQ(hunt().tests[0].lacks, HuntLacks::Nothing);
+    addTest("20.50", "20.50", "2", "isolated");
+    const auto found = hunt();
+    EXPECT_EQ(found.told.says, LeakPlacesSay::NoneShown);
+    EXPECT_EQ(found.tests[0].lacks, HuntLacks::Changed);
+    EXPECT_EQ(found.tests[1].lacks, HuntLacks::Nothing);
+}
+
 /// What is not known is said, and is not compared: each of these alone.
 TEST_F(LeakHuntTest, SaysWhyATestCantBeCompared) {
     const auto lacks = [this](const auto& change) {

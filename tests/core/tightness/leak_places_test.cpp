@@ -144,8 +144,24 @@ TEST(LeakPlaces, HoldTheTruthAndNeverGrowWiderByATest) {
             }
         }
         EXPECT_NE(found.says, LeakPlacesSay::Disagree);
+        EXPECT_TRUE(couldAllHold(tests, kPlaces));
     }
     EXPECT_GT(compared, 500);
+}
+
+// By hand: intervals of what reached the same must meet; a part can't leak more than the whole; none is below
+// nought.
+TEST(CouldAllHold, WhereSomeLeaksMakeThemAll) {
+    const std::vector<bool> whole{true, true};
+    const std::vector<bool> part{true, false};
+    const auto hold = [](std::vector<ReachedLeak> tests) { return couldAllHold(tests, 2); };
+    EXPECT_TRUE(hold({}));
+    EXPECT_TRUE(hold({{whole, leaking(0.9, 1.1)}}));
+    EXPECT_FALSE(hold({{whole, leaking(-1.1, -0.9)}})) << "gains gas";
+    EXPECT_TRUE(hold({{whole, leaking(0.9, 1.1)}, {whole, leaking(1.0, 1.2)}}));
+    EXPECT_FALSE(hold({{whole, leaking(0.9, 1.1)}, {whole, leaking(-0.1, 0.1)}})) << "mended in between";
+    EXPECT_FALSE(hold({{part, leaking(0.9, 1.1)}, {whole, leaking(-0.1, 0.1)}}));
+    EXPECT_TRUE(hold({{part, leaking(-0.1, 0.1)}, {whole, leaking(0.9, 1.1)}}));
 }
 
 }  // namespace
