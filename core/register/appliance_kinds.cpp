@@ -42,6 +42,11 @@ bool isOfCapped(Item item) {
     return isBetween(item, Item::CappedHow, Item::CappedLabel);
 }
 
+/// What can be asked of a flue only where there is one. Whether "any flue" was examined (regulation 26(9)(a))
+/// stays the engineer's own answer.
+constexpr std::array kOfFlue{Item::FlueRoute,   Item::FlueSeen,     Item::TerminalSeen, Item::FlueHidden,
+                             Item::FlueNotSeen, Item::FlueFlowTest, Item::SpillageTest, Item::SpillageFans};
+
 bool isOwn(Item item, std::string_view kind) {
     if (item == Item::LpgBubbleTester) {
         return kind == choice::kBoat;
@@ -97,7 +102,11 @@ bool canBeAsked(Item item, std::string_view kind, bool capped) {
 bool canBeAsked(Item item, const SubjectRef& on, const VisitFile& file) {
     const auto found = std::find_if(file.appliances.begin(), file.appliances.end(),
                                     [&](const Appliance& one) { return subject(one.id) == on; });
-    return found == file.appliances.end() || canBeAsked(item, found->kind, isCapped(file, on));
+    if (found == file.appliances.end()) {
+        return true;
+    }
+    const bool hasNoFlue = found->flue == FlueType::Flueless;
+    return canBeAsked(item, found->kind, isCapped(file, on)) && !(hasNoFlue && holds(kOfFlue, item));
 }
 
 }  // namespace hearth::reg

@@ -26,7 +26,8 @@ namespace hearth::reg {
 /// Source: the items of LPG systems, catering and unvented cylinders are the facts' field lists (Code of
 /// Practice 32, IGEM/UP/19, Building Regulations G3); a seal by an appropriate fitting regulation 26(5).
 [[nodiscard]] bool canBeAsked(Item item, std::string_view kind, bool capped);
-/// The same of an appliance of the visit; of anything else everything can be asked.
+/// The same of an appliance of the visit, where one without a flue is not asked of its flue; of anything else
+/// everything can be asked.
 [[nodiscard]] bool canBeAsked(Item item, const SubjectRef& on, const VisitFile& file);
 
 }  // namespace hearth::reg

@@ -37,12 +37,12 @@ PartAnswers inspected() {
     return answers;
 }
 
-/// A flueless hob: no flue to look at or to test.
+/// A flueless hob: no flue to look at or to test, and nothing asked of one.
 PartAnswers hob() {
     PartAnswers answers = inspected();
     for (const Item none :
          {Item::FlueSeen, Item::TerminalSeen, Item::FlueFlowTest, Item::SpillageTest, Item::FlueHidden}) {
-        answers.items[none] = "not_applicable";
+        answers.items.erase(none);
     }
     answers.items[Item::ExaminedFlue] = "not_fitted";  // examined: there is none
     return answers;
@@ -97,7 +97,8 @@ TEST_F(LandlordVisit, IsFilledInAndIssuedByKeysAlone) {
     driver.fillIn();
     driver.expectNothingMissing();
     const auto& of = driver.file().appliances;
-    EXPECT_EQ(driver.file().choiceOf(reg::subject(of[1].id), Item::FlueSeen), reg::choice::kNotApplicable);
+    EXPECT_EQ(driver.file().find(reg::subject(of[1].id), Item::FlueSeen), nullptr) << "the hob has none";
+    EXPECT_EQ(driver.file().choiceOf(reg::subject(of[1].id), Item::ExaminedFlue), reg::choice::kNotFitted);
     EXPECT_EQ(driver.file().choiceOf(reg::subject(of[3].id), Item::ApplianceInspected),
               reg::choice::kVisualOnly);
     driver.press(Qt::Key_I, Qt::ControlModifier);

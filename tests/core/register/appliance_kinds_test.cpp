@@ -2,6 +2,7 @@
 #include "core/register/appliance_kinds.h"
 
 #include <algorithm>
+#include <array>
 #include <gtest/gtest.h>
 #include <set>
 #include <string>
@@ -131,6 +132,28 @@ TEST(ApplianceKinds, CappedIsWhatTheVisitSaysOfTheAppliance) {
     EXPECT_FALSE(canBeAsked(Item::FlueCoHigh, on, file));
     EXPECT_TRUE(canBeAsked(Item::CappedHow, on, file));
     EXPECT_TRUE(canBeAsked(Item::RoomCoAlarm, on, file)) << "not an appliance's item";
+}
+
+TEST(ApplianceKinds, WhatHasNoFlueIsNotAskedOfOne) {
+    VisitFile file;
+    Appliance hob;
+    hob.id.bytes[15] = 7;
+    hob.kind = std::string(choice::kHotplate);
+    file.appliances = {hob};
+    const auto on = subject(hob.id);
+    constexpr std::array kOfItsFlue{Item::FlueRoute,    Item::FlueSeen,    Item::TerminalSeen,
+                                    Item::FlueHidden,   Item::FlueNotSeen, Item::FlueFlowTest,
+                                    Item::SpillageTest, Item::SpillageFans};
+    for (const auto flue :
+         {FlueType::NotSaid, FlueType::OpenFlued, FlueType::RoomSealed, FlueType::Flueless}) {
+        file.appliances.front().flue = flue;
+        for (const Item item : kOfItsFlue) {
+            EXPECT_EQ(canBeAsked(item, on, file), flue != FlueType::Flueless) << infoOf(item).code;
+        }
+        for (const Item item : {Item::ExaminedFlue, Item::FlueCoHigh, Item::VentilationSeen}) {
+            EXPECT_TRUE(canBeAsked(item, on, file)) << infoOf(item).code;
+        }
+    }
 }
 
 }  // namespace
