@@ -56,6 +56,10 @@ bool isOfferedFirst(Item item, const reg::SubjectRef& subject, const reg::VisitF
     if (item == Item::SafeToUse) {
         return reg::isCapped(file, subject);
     }
+    if (item == Item::SituationToldAt || item == Item::SituationToldReference) {
+        // What stays on against advice: when it was told, and under which reference, is the proof of it.
+        return file.choiceOf(subject, Item::SituationPermission) == reg::choice::kRefused;
+    }
     if (subject.kind != reg::SubjectKind::Appliance ||
         file.choiceOf(subject, Item::ApplianceInspected) != reg::choice::kInspected) {
         return false;
