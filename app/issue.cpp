@@ -61,14 +61,14 @@ QString languageOf(const QString& asked, const std::optional<store::IssuedRecord
 }
 
 /// What gauges saw of the visit's tests. A simulation is refused here already, before anything is worded.
-Result<std::vector<judging::TraceSeen>> tracesFor(const store::Store& store, const reg::VisitFile& file) {
+Result<std::vector<judging::TraceSeen>> tracesFor(const store::Store& store, const reg::VisitFile& file,
+                                                  const rulebook::RuleBook& book) {
     for (const auto& trace : file.traces) {
         if (trace.source.isSimulated) {
             return fail(ErrorCode::TraceSimulated, {trace.source.name});
         }
     }
-    return store.ruleBook().and_then(
-        [&](const rulebook::RuleBook& book) { return store::tracesOf(store, file, book); });
+    return store::tracesOf(store, file, book);
 }
 
 /// What a document shows beside what the visit's file says.
@@ -88,17 +88,17 @@ Result<RecordShown> shownIn(const store::Store& store, const reg::VisitFile& fil
     if (!pictures) {
         return tl::unexpected(pictures.error());
     }
-    auto traces = tracesFor(store, file);
+    const auto book = store.ruleBook();
+    if (!book) {
+        return tl::unexpected(book.error());
+    }
+    auto traces = tracesFor(store, file, *book);
     if (!traces) {
         return tl::unexpected(traces.error());
     }
     auto checks = store.checksBefore(file.visit.id);
     if (!checks) {
         return tl::unexpected(checks.error());
-    }
-    const auto book = store.ruleBook();
-    if (!book) {
-        return tl::unexpected(book.error());
     }
     auto hunt = judging::huntLeak(file, *book, *traces);
     return RecordShown{std::move(*logo), std::move(*pictures), std::move(*traces), std::move(hunt),
