@@ -208,6 +208,13 @@ Text* softText(const QString& text, QWidget* parent) {
     return soft;
 }
 
+Text* namedText(const char* name, look::TypeRole type, look::Role ink, QWidget* parent) {
+    auto* text = new Text({}, type, ink, parent);
+    text->setObjectName(QLatin1String(name));
+    text->setWordWrap(true);
+    return text;
+}
+
 KeyButton::KeyButton(const QString& text, const QKeySequence& key, ButtonKind kind, QWidget* parent)
     : QPushButton(parent), m_key(key), m_kind(kind) {
     setFont(kind == ButtonKind::Primary ? strongFont() : look::font(look::TypeRole::Body));

@@ -90,6 +90,9 @@ class Text : public QLabel {
 /// Small, soft, wraps.
 [[nodiscard]] Text* softText(const QString& text, QWidget* parent);
 
+/// A paragraph that is filled in later, found by its name. Wraps.
+[[nodiscard]] Text* namedText(const char* name, look::TypeRole type, look::Role ink, QWidget* parent);
+
 enum class ButtonKind { Plain, Primary, Danger, Quiet };
 
 /// A button with its key beside its words. Enter and Space press it.

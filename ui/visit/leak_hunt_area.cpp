@@ -11,19 +11,6 @@
 
 namespace hearth::ui::visit {
 
-namespace {
-
-shell::Text* huntText(QWidget* parent, QVBoxLayout* lines, look::TypeRole type, look::Role ink,
-                      const char* name) {
-    auto* text = new shell::Text({}, type, ink, parent);
-    text->setObjectName(QLatin1String(name));
-    text->setWordWrap(true);
-    lines->addWidget(text);
-    return text;
-}
-
-}  // namespace
-
 LeakHuntArea::LeakHuntArea(const SheetContext& context, QWidget* parent)
     : QWidget(parent), m_context(context) {
     auto* lines = new QVBoxLayout(this);
@@ -31,10 +18,13 @@ LeakHuntArea::LeakHuntArea(const SheetContext& context, QWidget* parent)
     lines->setSpacing(look::kGap);
     lines->addWidget(shell::headingText(tr("Looking for the leak: the tests compared"), this));
     setObjectName(QStringLiteral("leakHunt"));
-    m_meaning = huntText(this, lines, look::TypeRole::Title, look::Role::Ink, "leakHuntMeaning");
-    m_places = huntText(this, lines, look::TypeRole::Body, look::Role::Ink, "leakHuntPlaces");
-    m_tests = huntText(this, lines, look::TypeRole::Body, look::Role::SoftInk, "leakHuntTests");
-    m_beside = huntText(this, lines, look::TypeRole::Small, look::Role::SoftInk, "leakHuntBeside");
+    m_meaning = shell::namedText("leakHuntMeaning", look::TypeRole::Title, look::Role::Ink, this);
+    m_places = shell::namedText("leakHuntPlaces", look::TypeRole::Body, look::Role::Ink, this);
+    m_tests = shell::namedText("leakHuntTests", look::TypeRole::Body, look::Role::SoftInk, this);
+    m_beside = shell::namedText("leakHuntBeside", look::TypeRole::Small, look::Role::SoftInk, this);
+    for (auto* text : {m_meaning, m_places, m_tests, m_beside}) {
+        lines->addWidget(text);
+    }
     m_beside->setText(words::leakHuntBesideVerdict(m_context.window.words));
     hide();
 }

@@ -101,9 +101,7 @@ void RecordsPart::showKinds() {
 void RecordsPart::addIssue() {
     m_state = shell::bodyText({}, this);
     addWidget(m_state);
-    m_doubts = new shell::Text({}, look::TypeRole::Body, look::Role::LookAgain, this);
-    m_doubts->setObjectName(QStringLiteral("doubtsBeforeIssue"));
-    m_doubts->setWordWrap(true);
+    m_doubts = shell::namedText("doubtsBeforeIssue", look::TypeRole::Body, look::Role::LookAgain, this);
     addWidget(m_doubts);
     m_missing = new LineList(tr("What is missing"), {}, this);
     m_missing->setGrowing(true);

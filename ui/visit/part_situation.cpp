@@ -23,9 +23,7 @@ SituationPart::SituationPart(const SheetContext& context, const PartRef& ref, QW
     addWhat();
     addCommonlySeen();
     addGroups(situationGroups());
-    m_reportBy = new shell::Text({}, look::TypeRole::Body, look::Role::LookAgain, this);
-    m_reportBy->setObjectName(QStringLiteral("reportBy"));
-    m_reportBy->setWordWrap(true);
+    m_reportBy = shell::namedText("reportBy", look::TypeRole::Body, look::Role::LookAgain, this);
     addWidget(m_reportBy);
     addMore();
     m_pictures = addPictures("situations");

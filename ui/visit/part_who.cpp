@@ -104,9 +104,7 @@ void WhoPart::addPremises() {
 }
 
 shell::Text* WhoPart::addBefore(const char* name, look::Role role) {
-    auto* text = new shell::Text({}, look::TypeRole::Body, role, this);
-    text->setObjectName(QString::fromLatin1(name));
-    text->setWordWrap(true);
+    auto* text = shell::namedText(name, look::TypeRole::Body, role, this);
     addWidget(text);
     return text;
 }

@@ -45,9 +45,7 @@ TraceArea::TraceArea(const SheetContext& context, std::size_t test, QWidget* par
     addText();
     addProposals();
     addMarks();
-    m_refused = new shell::Text({}, look::TypeRole::Body, look::Role::Fail, this);
-    m_refused->setWordWrap(true);
-    m_refused->setObjectName(QStringLiteral("traceRefused"));
+    m_refused = shell::namedText("traceRefused", look::TypeRole::Body, look::Role::Fail, this);
     m_refused->hide();
     m_lines->addWidget(m_refused);
     constexpr int kOnceASecond = 1000;
@@ -63,9 +61,7 @@ TraceArea::TraceArea(const SheetContext& context, std::size_t test, QWidget* par
 
 void TraceArea::addText() {
     const auto line = [this](look::TypeRole type, look::Role ink, const char* name) {
-        auto* made = new shell::Text({}, type, ink, m_body);
-        made->setWordWrap(true);
-        made->setObjectName(QString::fromLatin1(name));
+        auto* made = shell::namedText(name, type, ink, m_body);
         m_body->layout()->addWidget(made);
         return made;
     };
