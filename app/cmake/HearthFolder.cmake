@@ -103,6 +103,14 @@ function(hearth_precompile target folder widgets)
     list(APPEND links GTest::gmock) # not Qt6::Test, which defines something else for each target
   endif()
   hearth_precompiled_kind(${kind} HEADERS ${headers} LINKS ${links})
+  if(kind MATCHES "_tests$" AND NOT HEARTH_SANITIZE)
+    # What is tested is built as it is released; the tests themselves are half of what there is to compile.
+    target_compile_options(${target} PRIVATE -O1)
+    if(NOT hearth_${kind}_is_quick)
+      target_compile_options(hearth_precompiled_${kind} PRIVATE -O1)
+      set(hearth_${kind}_is_quick TRUE PARENT_SCOPE)
+    endif()
+  endif()
   target_precompile_headers(${target} REUSE_FROM hearth_precompiled_${kind})
 endfunction()
 
