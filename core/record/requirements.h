@@ -3,6 +3,8 @@
 
 #include "core/record/kind.h"
 
+#include <array>
+
 /// What each kind wants, as tables. Only what kind.h declares is for others.
 namespace hearth::record {
 
@@ -13,6 +15,20 @@ namespace hearth::record {
 [[nodiscard]] constexpr Requirement wantedItem(reg::Item item, std::string_view source,
                                                When when = When::Always) {
     return {item, std::nullopt, source, when};
+}
+
+/// Tables one after the other: what several kinds ask stands once.
+template <std::size_t... Sizes>
+[[nodiscard]] constexpr auto joinedTables(const std::array<Requirement, Sizes>&... tables) {
+    std::array<Requirement, (Sizes + ...)> all{};
+    std::size_t at = 0;
+    const auto put = [&](const auto& table) {
+        for (const auto& one : table) {
+            all[at++] = one;
+        }
+    };
+    (put(tables), ...);
+    return all;
 }
 
 // checking.cpp

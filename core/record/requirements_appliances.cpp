@@ -46,7 +46,27 @@ constexpr std::string_view kBuilding20 = "Building Regulations 2010, regulation 
 constexpr std::string_view kBuilding40 = "Building Regulations 2010, regulation 40";
 constexpr std::string_view kG11Work = "IGEM/G/11 Edition 2";
 
-constexpr std::array kCommissioning{
+// What either tells beside the appliance: what was used, the alarms, defects with their class.
+constexpr std::array kWorkAround{
+    wantedItem(Item::VisitAnalyser, kCommonWork, When::AnalyserUsed),
+    wantedField(Field::AnalyserSerial, kCommonWork, When::AnalyserUsed),
+    wantedField(Field::AnalyserCalibration, kCommonWork, When::AnalyserUsed),
+    wantedItem(Item::VisitGauge, kCommonWork, When::WhenTyped),
+    // alarms
+    wantedItem(Item::RoomName, kCommonWork),
+    wantedItem(Item::RoomCoAlarm, kAdJ),
+    wantedItem(Item::RoomCoAlarmExpiry, kCommonWork, When::WhenTyped),
+    wantedItem(Item::RoomSmokeAlarm, kCommonWork, When::WhenTyped),
+    wantedItem(Item::RoomSmokeAlarmExpiry, kCommonWork, When::WhenTyped),
+    wantedItem(Item::RoomAlarmNotes, kCommonWork, When::WhenTyped),
+    // defects with their class
+    wantedField(Field::SituationDanger, kG11Work),
+    wantedField(Field::SituationWhat, kG11Work),
+    // signatures
+    wantedItem(Item::VisitRemarks, kCommonWork, When::WhenTyped),
+};
+
+constexpr std::array kCommissioningFirst{
     // who and where
     wantedField(Field::FirmName, kBs6798),
     wantedField(Field::FirmAddress, kBs6798),
@@ -153,27 +173,14 @@ constexpr std::array kCommissioning{
     wantedItem(Item::HandoverReadings, kBs6798),
     wantedItem(Item::HandoverAdvice, kCommonWork, When::WhenTyped),
     wantedItem(Item::ControlsInformation, kBuilding40),
-    wantedItem(Item::VisitAnalyser, kCommonWork, When::AnalyserUsed),
-    wantedField(Field::AnalyserSerial, kCommonWork, When::AnalyserUsed),
-    wantedField(Field::AnalyserCalibration, kCommonWork, When::AnalyserUsed),
-    wantedItem(Item::VisitGauge, kCommonWork, When::WhenTyped),
-    // alarms
-    wantedItem(Item::RoomName, kCommonWork),
-    wantedItem(Item::RoomCoAlarm, kAdJ),
-    wantedItem(Item::RoomCoAlarmExpiry, kCommonWork, When::WhenTyped),
-    wantedItem(Item::RoomSmokeAlarm, kCommonWork, When::WhenTyped),
-    wantedItem(Item::RoomSmokeAlarmExpiry, kCommonWork, When::WhenTyped),
-    wantedItem(Item::RoomAlarmNotes, kCommonWork, When::WhenTyped),
-    // defects with their class
-    wantedField(Field::SituationDanger, kG11Work),
-    wantedField(Field::SituationWhat, kG11Work),
-    // signatures
-    wantedItem(Item::VisitRemarks, kCommonWork, When::WhenTyped),
+};
+constexpr std::array kCommissioningSigned{
     wantedItem(Item::SignedByEngineer, kBs6798),
     wantedItem(Item::ReceivedBy, kBs6798, When::WhenTyped),
 };
+constexpr auto kCommissioning = joinedTables(kCommissioningFirst, kWorkAround, kCommissioningSigned);
 
-constexpr std::array kService{
+constexpr std::array kServiceFirst{
     // who and where
     wantedField(Field::FirmName, kCommonWork),
     wantedField(Field::FirmAddress, kCommonWork),
@@ -243,25 +250,12 @@ constexpr std::array kService{
     wantedItem(Item::SafeToUse, kDeclaredWork),
     // advice and what was used
     wantedItem(Item::HandoverAdvice, kCommonWork, When::WhenTyped),
-    wantedItem(Item::VisitAnalyser, kCommonWork, When::AnalyserUsed),
-    wantedField(Field::AnalyserSerial, kCommonWork, When::AnalyserUsed),
-    wantedField(Field::AnalyserCalibration, kCommonWork, When::AnalyserUsed),
-    wantedItem(Item::VisitGauge, kCommonWork, When::WhenTyped),
-    // alarms
-    wantedItem(Item::RoomName, kCommonWork),
-    wantedItem(Item::RoomCoAlarm, kAdJ),
-    wantedItem(Item::RoomCoAlarmExpiry, kCommonWork, When::WhenTyped),
-    wantedItem(Item::RoomSmokeAlarm, kCommonWork, When::WhenTyped),
-    wantedItem(Item::RoomSmokeAlarmExpiry, kCommonWork, When::WhenTyped),
-    wantedItem(Item::RoomAlarmNotes, kCommonWork, When::WhenTyped),
-    // defects with their class
-    wantedField(Field::SituationDanger, kG11Work),
-    wantedField(Field::SituationWhat, kG11Work),
-    // signatures
-    wantedItem(Item::VisitRemarks, kCommonWork, When::WhenTyped),
+};
+constexpr std::array kServiceSigned{
     wantedItem(Item::SignedByEngineer, kCommonWork),
     wantedItem(Item::ReceivedBy, kCommonWork, When::WhenTyped),
 };
+constexpr auto kService = joinedTables(kServiceFirst, kWorkAround, kServiceSigned);
 
 }  // namespace
 

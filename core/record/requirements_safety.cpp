@@ -59,36 +59,8 @@ constexpr std::string_view kHseRecord = "HSE, Gas safety check records and what 
 constexpr std::string_view kAlarmLaw = "Smoke and Carbon Monoxide Alarm (Amendment) Regulations 2022";
 constexpr std::string_view kG11Safety = "IGEM/G/11 Edition 2";
 
-// In the order of regulation 36(3)(c); what good practice adds stands after it. Lines about an appliance, a
-// room or a situation that stand together are asked of each.
-constexpr std::array kLandlordSafety{
-    // (i) the date on which each was checked
-    wantedField(Field::VisitDate, kItem1),
-    // (ii) the address of the premises
-    wantedField(Field::PremisesAddress, kItem2),
-    wantedField(Field::PremisesPostcode, kItem2),
-    // (iii) the landlord, or the agent
-    wantedField(Field::LandlordName, kItem3),
-    wantedField(Field::LandlordAddress, kItem3),
-    // (iv) description and location of each appliance or flue checked
-    wantedField(Field::ApplianceChecked, kItem4),
-    wantedField(Field::ApplianceKind, kItem4),
-    wantedField(Field::ApplianceMake, kItem4),
-    wantedField(Field::ApplianceModel, kItem4),
-    wantedField(Field::AppliancePlace, kItem4),
-    wantedField(Field::ApplianceFlue, kItem4),
-    wantedItem(Item::CheckedOn, kItem1, When::WhenTyped),
-    wantedItem(Item::ApplianceInspected, kVisualBulletin),
-    wantedItem(Item::NotInspectedWhy, kVisualBulletin, When::NotInspected),
-    // (v) any safety defect
-    wantedItem(Item::DefectsFound, kItem5, When::Seen),
-    wantedItem(Item::DefectsText, kItem5, When::DefectFound),
-    // (vi) any remedial action
-    wantedItem(Item::ActionTaken, kItem6, When::DefectFound),
-    wantedItem(Item::ActionOn, kCommonSafety, When::WhenTyped),
-    wantedItem(Item::ActionBy, kCommonSafety, When::WhenTyped),
-    // (vii) that the check included the matters of regulation 26(9)(a) to (d)
-    wantedItem(Item::CheckCovered, kItem7, When::Inspected),
+// What a check asks of each appliance, whoever it is for.
+constexpr std::array kCheckOfAppliance{
     wantedItem(Item::ExaminedFlue, kLaw26a, When::Inspected),
     wantedItem(Item::ExaminedAir, kLaw26b, When::Inspected),
     wantedItem(Item::ExaminedPressure, kLaw26c, When::WhenTyped),
@@ -135,11 +107,10 @@ constexpr std::array kLandlordSafety{
     wantedItem(Item::FlueCo2High, kCommonSafety, When::CombustionRead),
     wantedItem(Item::FlueCoHigh, kCommonSafety, When::WhenTyped),
     wantedItem(Item::FlueRatioPrinted, kCommonSafety, When::WhenTyped),
-    // (viii) who checked
-    wantedField(Field::EngineerName, kItem8),
-    wantedItem(Item::SignedByEngineer, kItem8),
-    // (ix) the registration number
-    wantedField(Field::FirmRegistration, kItem9),
+};
+
+// What stands at the end of either.
+constexpr std::array kCheckOfSite{
     // good practice: the firm, the site, the alarms
     wantedField(Field::FirmName, kCommonSafety),
     wantedField(Field::FirmAddress, kCommonSafety),
@@ -169,8 +140,48 @@ constexpr std::array kLandlordSafety{
     wantedItem(Item::ReceivedBy, kCommonSafety, When::WhenTyped),
 };
 
+// In the order of regulation 36(3)(c); what good practice adds stands after it. Lines about an appliance, a
+// room or a situation that stand together are asked of each.
+constexpr std::array kLandlordFirst{
+    // (i) the date on which each was checked
+    wantedField(Field::VisitDate, kItem1),
+    // (ii) the address of the premises
+    wantedField(Field::PremisesAddress, kItem2),
+    wantedField(Field::PremisesPostcode, kItem2),
+    // (iii) the landlord, or the agent
+    wantedField(Field::LandlordName, kItem3),
+    wantedField(Field::LandlordAddress, kItem3),
+    // (iv) description and location of each appliance or flue checked
+    wantedField(Field::ApplianceChecked, kItem4),
+    wantedField(Field::ApplianceKind, kItem4),
+    wantedField(Field::ApplianceMake, kItem4),
+    wantedField(Field::ApplianceModel, kItem4),
+    wantedField(Field::AppliancePlace, kItem4),
+    wantedField(Field::ApplianceFlue, kItem4),
+    wantedItem(Item::CheckedOn, kItem1, When::WhenTyped),
+    wantedItem(Item::ApplianceInspected, kVisualBulletin),
+    wantedItem(Item::NotInspectedWhy, kVisualBulletin, When::NotInspected),
+    // (v) any safety defect
+    wantedItem(Item::DefectsFound, kItem5, When::Seen),
+    wantedItem(Item::DefectsText, kItem5, When::DefectFound),
+    // (vi) any remedial action
+    wantedItem(Item::ActionTaken, kItem6, When::DefectFound),
+    wantedItem(Item::ActionOn, kCommonSafety, When::WhenTyped),
+    wantedItem(Item::ActionBy, kCommonSafety, When::WhenTyped),
+    // (vii) that the check included the matters of regulation 26(9)(a) to (d)
+    wantedItem(Item::CheckCovered, kItem7, When::Inspected),
+};
+constexpr std::array kLandlordWho{
+    // (viii) who checked
+    wantedField(Field::EngineerName, kItem8),
+    wantedItem(Item::SignedByEngineer, kItem8),
+    // (ix) the registration number
+    wantedField(Field::FirmRegistration, kItem9),
+};
+constexpr auto kLandlordSafety = joinedTables(kLandlordFirst, kCheckOfAppliance, kLandlordWho, kCheckOfSite);
+
 // No statute asks for it: the law asks that the work be examined, and defects told.
-constexpr std::array kOwnerSafety{
+constexpr std::array kOwnerFirst{
     // who and where
     wantedField(Field::VisitDate, kCommonSafety),
     wantedField(Field::PremisesAddress, kCommonSafety),
@@ -192,84 +203,14 @@ constexpr std::array kOwnerSafety{
     wantedItem(Item::ActionOn, kCommonSafety, When::WhenTyped),
     wantedItem(Item::ActionBy, kCommonSafety, When::WhenTyped),
     wantedItem(Item::CheckCovered, kLaw26, When::Inspected),
-    wantedItem(Item::ExaminedFlue, kLaw26a, When::Inspected),
-    wantedItem(Item::ExaminedAir, kLaw26b, When::Inspected),
-    wantedItem(Item::ExaminedPressure, kLaw26c, When::WhenTyped),
-    wantedItem(Item::ExaminedHeatInput, kLaw26c, When::WhenTyped),
-    wantedItem(Item::ExaminedBoth, kLaw26c, When::WhenTyped),
-    wantedItem(Item::ExaminedCombustion, kLaw26ca, When::Unpressured),
-    wantedItem(Item::WhyNeither, kReason26, When::Unpressured),
-    wantedItem(Item::WhyNeitherTaken, kReason26, When::OtherReason),
-    wantedItem(Item::ExaminedOperation, kLaw26d, When::Inspected),
-    // the engineer's own declaration
-    wantedItem(Item::SafeToUse, kDeclared, When::Seen),
-    // good practice: what was looked at
-    wantedItem(Item::LocationSeen, kCheckList, When::Seen),
-    wantedItem(Item::StabilitySeen, kCheckList, When::Seen),
-    wantedItem(Item::DistressSeen, kCheckList, When::Seen),
-    wantedItem(Item::FlueSeen, kRegisterList, When::Inspected),
-    wantedItem(Item::TerminalSeen, kRegisterList, When::Inspected),
-    wantedItem(Item::FlueHidden, kVoids, When::Inspected),
-    wantedItem(Item::VentilationSeen, kRegisterList, When::Inspected),
-    wantedItem(Item::FlueFlowTest, kRegisterList, When::Inspected),
-    wantedItem(Item::SpillageTest, kRegisterList, When::Inspected),
-    wantedItem(Item::SafetyDevices, kRegisterList, When::Inspected),
-    wantedItem(Item::FlameSeen, kCheckList, When::Inspected),
-    wantedItem(Item::ServicedToday, kCommonSafety, When::Inspected),
-    // what may be left out must still be readable
-    wantedItem(Item::LastCheckCounted, kCommonSafety, When::WhenTyped),
-    wantedItem(Item::SpillageFans, kCommonSafety, When::WhenTyped),
-    wantedItem(Item::FlueNotSeen, kCommonSafety, When::WhenTyped),
-    wantedItem(Item::FlueRoute, kCommonSafety, When::WhenTyped),
-    wantedItem(Item::ConnectionSeen, kCommonSafety, When::WhenTyped),
-    wantedItem(Item::ClearancesSeen, kCommonSafety, When::WhenTyped),
-    wantedItem(Item::CaseSealSeen, kCommonSafety, When::WhenTyped),
-    wantedItem(Item::CondensateSeen, kCommonSafety, When::WhenTyped),
-    wantedItem(Item::PressureRelief, kCommonSafety, When::WhenTyped),
-    wantedItem(Item::GasRateRead, kCommonSafety, When::WhenTyped),
-    wantedItem(Item::HeatInputRead, kCommonSafety, When::WhenTyped),
-    wantedItem(Item::HeatInputBasis, kCommonSafety, When::WhenTyped),
-    wantedItem(Item::InletPressure, kCommonSafety, When::WhenTyped),
-    wantedItem(Item::BurnerPressure, kCommonSafety, When::WhenTyped),
-    wantedItem(Item::FlueCoLow, kCommonSafety, When::WhenTyped),
-    wantedItem(Item::FlueCo2Low, kCommonSafety, When::WhenTyped),
-    wantedItem(Item::FlueO2Low, kCommonSafety, When::WhenTyped),
-    wantedItem(Item::FlueO2High, kCommonSafety, When::WhenTyped),
-    wantedItem(Item::FlueCo2High, kCommonSafety, When::CombustionRead),
-    wantedItem(Item::FlueCoHigh, kCommonSafety, When::WhenTyped),
-    wantedItem(Item::FlueRatioPrinted, kCommonSafety, When::WhenTyped),
+};
+constexpr std::array kOwnerWho{
     // who checked
     wantedField(Field::EngineerName, kCommonSafety),
     wantedItem(Item::SignedByEngineer, kCommonSafety),
     wantedField(Field::FirmRegistration, kLaw3),
-    // good practice: the firm, the site, the alarms
-    wantedField(Field::FirmName, kCommonSafety),
-    wantedField(Field::FirmAddress, kCommonSafety),
-    wantedField(Field::EngineerCard, kHseRecord),
-    wantedItem(Item::VisitReference, kCommonSafety, When::WhenTyped),
-    wantedItem(Item::VisitPresent, kCommonSafety, When::WhenTyped),
-    wantedItem(Item::GasOnArrival, kCommonSafety),
-    wantedItem(Item::VisualInspection, kPipework36),
-    wantedItem(Item::VisualNotes, kCommonSafety, When::WhenTyped),
-    wantedItem(Item::MeterNotice, kLaw15, When::WhenTyped),
-    wantedItem(Item::MainBonding, kLaw18, When::WhenTyped),
-    wantedItem(Item::SmellOnArrival, kCommonSafety),
-    wantedItem(Item::StillToDo, kCommonSafety, When::WhenTyped),
-    wantedItem(Item::VisitAnalyser, kCommonSafety, When::AnalyserUsed),
-    wantedField(Field::AnalyserSerial, kCommonSafety, When::AnalyserUsed),
-    wantedField(Field::AnalyserCalibration, kCommonSafety, When::AnalyserUsed),
-    wantedItem(Item::VisitGauge, kCommonSafety, When::WhenTyped),
-    wantedItem(Item::RoomName, kCommonSafety),
-    wantedItem(Item::RoomCoAlarm, kAlarmLaw),
-    wantedItem(Item::RoomCoAlarmExpiry, kCommonSafety, When::WhenTyped),
-    wantedItem(Item::RoomSmokeAlarm, kCommonSafety, When::WhenTyped),
-    wantedItem(Item::RoomSmokeAlarmExpiry, kCommonSafety, When::WhenTyped),
-    wantedItem(Item::RoomAlarmNotes, kCommonSafety, When::WhenTyped),
-    wantedField(Field::SituationDanger, kG11Safety),
-    wantedField(Field::SituationWhat, kG11Safety),
-    wantedItem(Item::VisitRemarks, kCommonSafety, When::WhenTyped),
-    wantedItem(Item::ReceivedBy, kCommonSafety, When::WhenTyped),
 };
+constexpr auto kOwnerSafety = joinedTables(kOwnerFirst, kCheckOfAppliance, kOwnerWho, kCheckOfSite);
 
 }  // namespace
 
