@@ -41,6 +41,7 @@ void FieldEditor::adopt(QWidget* field) {
     m_label->setFont(look::font(look::TypeRole::Label));
     m_label->setTextFormat(Qt::PlainText);
     m_label->setWordWrap(true);
+    m_label->setAlignment(Qt::AlignLeft | Qt::AlignBottom);  // above its field where a row gives it more room
     m_label->hide();
     m_problem = new QLabel(this);
     m_problem->setObjectName(QStringLiteral("fieldProblem"));

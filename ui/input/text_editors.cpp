@@ -20,6 +20,9 @@ void LineEditor::setText(const QString& text) {
 void LineEditor::showText(const QString& text) {
     if (m_line->text() != text) {
         m_line->setText(text);
+        if (!m_line->hasFocus()) {
+            m_line->home(false);  // of what is longer than the field its beginning is seen
+        }
     }
 }
 
@@ -49,7 +52,15 @@ bool LineEditor::eventFilter(QObject* watched, QEvent* event) {
             return true;
         }
     }
-    return FieldEditor::eventFilter(watched, event);
+    const bool done = FieldEditor::eventFilter(watched, event);
+    if (watched == m_line && event->type() == QEvent::FocusOut) {
+        const auto reason = static_cast<QFocusEvent*>(event)->reason();
+        // A menu, or another window, comes back to where the cursor was.
+        if (reason != Qt::PopupFocusReason && reason != Qt::ActiveWindowFocusReason) {
+            m_line->home(false);
+        }
+    }
+    return done;
 }
 
 LongTextEditor::LongTextEditor(QWidget* parent, int lines)

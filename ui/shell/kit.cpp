@@ -8,6 +8,7 @@
 #include <QPainter>
 #include <QStyle>
 
+#include <map>
 #include <utility>
 #include <vector>
 
@@ -377,6 +378,42 @@ void Fields::arrange() {
             }
         }
         column += isLeftOut ? 0 : cell.span;
+    }
+}
+
+bool Fields::event(QEvent* event) {
+    const bool done = QWidget::event(event);
+    if (event->type() == QEvent::Resize || event->type() == QEvent::LayoutRequest) {
+        levelLabels();
+    }
+    return done;
+}
+
+/// Where one label of a row takes two lines all get as much room, so that their fields stand level.
+void Fields::levelLabels() {
+    std::map<int, std::vector<QLabel*>> rows;
+    for (const Cell& cell : m_cells) {
+        auto* label =
+            cell.field == nullptr || cell.row < 0
+                ? nullptr
+                : cell.field->findChild<QLabel*>(QStringLiteral("fieldLabel"), Qt::FindDirectChildrenOnly);
+        if (label != nullptr && !label->isHidden()) {
+            rows[cell.row].push_back(label);
+        }
+    }
+    for (const auto& [row, labels] : rows) {
+        int high = 0;
+        for (const QLabel* label : labels) {
+            // By its text: what it would ask for itself is never less than what it was given before.
+            const QRect box = label->fontMetrics().boundingRect(QRect(0, 0, label->width(), QWIDGETSIZE_MAX),
+                                                                Qt::TextWordWrap, label->text());
+            high = std::max(high, labels.size() > 1 ? box.height() : 0);
+        }
+        for (QLabel* label : labels) {
+            if (label->minimumHeight() != high) {
+                label->setMinimumHeight(high);
+            }
+        }
     }
 }
 

@@ -144,6 +144,7 @@ class Fields : public QWidget {
     void breakRow();
 
   protected:
+    bool event(QEvent* event) override;
     bool eventFilter(QObject* watched, QEvent* event) override;
 
   private:
@@ -156,6 +157,7 @@ class Fields : public QWidget {
     };
     /// Those in view one after the other: what is not asked leaves no hole.
     void arrange();
+    void levelLabels();
 
     QGridLayout* m_grid;
     int m_columns;

@@ -9,6 +9,7 @@
 #include "ui/visit/tube_text.h"
 #include "ui/visit/volume_text.h"
 
+#include <QFontMetrics>
 #include <QGridLayout>
 #include <QKeyEvent>
 #include <QToolButton>
@@ -96,11 +97,23 @@ void PipeTable::addHeads() {
     }
 }
 
+/// A tube is read whole at any width of the window; a length and a number need little.
+void PipeTable::giveRoom(input::Editor* editor, Column column) {
+    QWidget* line = editor->focusTarget();
+    const QFontMetrics metrics(look::font(look::TypeRole::Body));
+    constexpr int kFrame = 2 * (7 + 1) + 4;  // the style's padding and edge, and the line's own
+    const char* needs = column == Tube ? "Copper 22 mm" : column == Length ? "12.5" : "meter";
+    if (column == Tube || column == Length || column == After) {
+        line->setMinimumWidth(metrics.horizontalAdvance(QLatin1String(needs)) + kFrame);
+    }
+}
+
 void PipeTable::addEditor(Row& row, Column column, input::Editor* editor, FieldBinding binding,
                           const QString& name) {
     const int line = static_cast<int>(m_rows.size()) + 1;
     editor->setLabel({}, tr("Pipe %1, %2").arg(line).arg(name));
     editor->focusTarget()->installEventFilter(this);
+    giveRoom(editor, column);
     const Place place = placeOf(line, column);
     m_grid->addWidget(editor, place.row, place.column, 1, place.columns, Qt::AlignTop);
     FieldKey key;
@@ -226,7 +239,7 @@ void PipeTable::showColumns() {
     const bool tree = !file.pipes.empty();
     const bool ends = asksForEnds();
     const std::array shown{true, true, byHand, true, tree, underTest, ends, ends};
-    constexpr std::array kStretch{6, 4, 5, 6, 3, 5};  // those on the second line follow
+    constexpr std::array kStretch{6, 3, 5, 6, 3, 5};  // those on the second line follow
     for (std::size_t column = 0; column < shown.size(); ++column) {
         if (column < kStretch.size()) {
             m_grid->setColumnStretch(static_cast<int>(column), shown[column] ? kStretch[column] : 0);

@@ -64,6 +64,7 @@ class PipeTable : public QWidget {
     void addHeads();
     void addRow();
     void dropRows(std::size_t keep);
+    static void giveRoom(input::Editor* editor, Column column);
     void addEditor(Row& row, Column column, input::Editor* editor, FieldBinding binding, const QString& name);
     void fitRows();
     void remove(std::size_t row);

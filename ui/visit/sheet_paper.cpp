@@ -169,11 +169,20 @@ FindingNote* SheetPaper::takeNote(std::vector<FindingNote*>& from, const Judged&
     return note;
 }
 
+/// Several tests of one installation find the same of it: said once where they say it.
+bool SheetPaper::isSaid(const Judged& judged) const {
+    const PartView* part = partOf(judged);
+    return std::any_of(m_notes.begin(), m_notes.end(), [&](const FindingNote* note) {
+        return note->judged().finding == judged.finding && partOf(note->judged()) == part &&
+               part->anchorOf(note->judged()) == part->anchorOf(judged);
+    });
+}
+
 void SheetPaper::showNotes() {
     std::vector<FindingNote*> before = std::move(m_notes);
     m_notes.clear();
     for (const Judged& judged : m_context.model.marginFindings()) {
-        if (!isWorthShowing(judged, m_context.model.file()) || partOf(judged) == nullptr) {
+        if (!isWorthShowing(judged, m_context.model.file()) || partOf(judged) == nullptr || isSaid(judged)) {
             continue;
         }
         FindingNote* note = takeNote(before, judged);

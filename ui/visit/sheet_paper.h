@@ -57,6 +57,7 @@ class SheetPaper : public QWidget {
     [[nodiscard]] int marginWidth() const;
     [[nodiscard]] PartView* partOf(const judging::Judged& judged) const;
     [[nodiscard]] std::vector<input::FindingNote*> notesOf(const PartView* part) const;
+    [[nodiscard]] bool isSaid(const judging::Judged& judged) const;
     input::FindingNote* takeNote(std::vector<input::FindingNote*>& from, const judging::Judged& judged);
 
     SheetContext m_context;

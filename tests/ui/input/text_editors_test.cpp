@@ -4,6 +4,7 @@
 #include "tests/ui/input/bed.h"
 
 #include <QApplication>
+#include <QLineEdit>
 
 #include <gtest/gtest.h>
 
@@ -27,6 +28,23 @@ TEST(LineEditor, commitsOnceWhenLeftAndOnlyWhenChanged) {
     bed.focus(editor);
     Bed::press(Qt::Key_Return);
     EXPECT_EQ(bed.committed.size(), 1);
+}
+
+TEST(LineEditor, showsTheBeginningOfWhatIsLongerThanTheField) {
+    Bed bed;
+    Editor* editor = bed.add(makeTextEditor(nullptr), QStringLiteral("Where"));
+    bed.add(makeTextEditor(nullptr), QStringLiteral("Next"));
+    const auto* line = qobject_cast<QLineEdit*>(editor->focusTarget());
+    ASSERT_NE(line, nullptr);
+    editor->setText(QStringLiteral("in the meter box outside, left of the door"));
+    EXPECT_EQ(line->cursorPosition(), 0);
+    bed.show();
+    bed.focus(editor);
+    Bed::press(Qt::Key_End);
+    Bed::type(QStringLiteral(" at the back"));
+    EXPECT_GT(line->cursorPosition(), 40) << "where it is typed while it is typed";
+    Bed::press(Qt::Key_Return);
+    EXPECT_EQ(line->cursorPosition(), 0);
 }
 
 TEST(LongTextEditor, shiftAndEnterStartsALineAndTabLeaves) {

@@ -241,6 +241,29 @@ TEST(FieldsInColumns, leaveNoHoleWhereOneIsNotAsked) {
     EXPECT_GT(below->y(), 0);
 }
 
+TEST(FieldsInColumns, standLevelBesideALabelOfTwoLines) {
+    Fields fields(2, nullptr);
+    auto* shortOne = input::makeTextEditor(&fields);
+    auto* longOne = input::makeTextEditor(&fields);
+    shortOne->setLabel(QStringLiteral("Short"));
+    longOne->setLabel(QStringLiteral("A label of many words that takes two lines or more in this column"));
+    fields.add(shortOne);
+    fields.add(longOne);
+    fields.resize(360, 200);
+    fields.show();
+    const auto top = [&](input::Editor* editor) {
+        return editor->focusTarget()->mapTo(&fields, QPoint(0, 0)).y();
+    };
+    EXPECT_TRUE(QTest::qWaitFor([&] { return top(shortOne) == top(longOne) && top(longOne) > 0; }, 5000))
+        << top(shortOne) << " " << top(longOne);
+    // Wide enough for one line: no room is left over.
+    fields.resize(1600, 200);
+    const int oneLine = QFontMetrics(look::font(look::TypeRole::Label)).height() + 3 * look::kGap;
+    EXPECT_TRUE(
+        QTest::qWaitFor([&] { return top(shortOne) == top(longOne) && top(longOne) < oneLine; }, 5000))
+        << top(longOne) << " of " << oneLine;
+}
+
 TEST(ValueFields, aRangeIsTypedAsTwoEnds) {
     const words::Words words;
     const auto book = rulebook::RuleBook::shipped();
