@@ -2,6 +2,7 @@
 #include "app/gallery/shots.h"
 #include "app/issue.h"
 #include "app/window.h"
+#include "ui/due/duty_counter.h"
 #include "ui/shell/first_start.h"
 #include "ui/shell/no_dialogs.h"
 #include "ui/shell/restore_dialog.h"
@@ -32,6 +33,11 @@ void settle(QWidget& window) {
     for (int i = 0; i < 3; ++i) {
         QApplication::processEvents();
         QApplication::sendPostedEvents();
+    }
+    for (const auto* counter : window.findChildren<ui::due::DutyCounter*>()) {
+        while (counter->isBusy()) {  // a picture of what stands there once all is counted
+            QApplication::processEvents(QEventLoop::WaitForMoreEvents);
+        }
     }
 }
 

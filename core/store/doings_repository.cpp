@@ -53,9 +53,18 @@ std::vector<reg::Situation> readSituations(const Connection& db, reg::PremisesId
     return doneAt<reg::Situation>(db, id, "found_at");
 }
 
+namespace {
+std::string whereSituationOpen() {
+    return "WHERE t.closed_at IS NULL AND " + notInBin("t.id") + " AND " + notInBin("t.premises");
+}
+}  // namespace
+
 std::vector<reg::Situation> readOpenSituations(const Connection& db) {
-    return valuesWhere<reg::Situation>(db, "WHERE t.closed_at IS NULL AND " + notInBin("t.id") + " AND " +
-                                               notInBin("t.premises") + " ORDER BY t.found_at, t.id");
+    return valuesWhere<reg::Situation>(db, whereSituationOpen() + " ORDER BY t.found_at, t.id");
+}
+
+int countOpenSituations(const Connection& db) {
+    return static_cast<int>(db.number("SELECT count(*) FROM situations AS t " + whereSituationOpen()));
 }
 
 std::vector<reg::SituationEvent> readEvents(const Connection& db, reg::SituationId id) {

@@ -18,6 +18,8 @@ namespace hearth::store {
                                                      calendar::Date last);
 [[nodiscard]] std::vector<reg::Situation> readSituations(const Connection& db, reg::PremisesId id);
 [[nodiscard]] std::vector<reg::Situation> readOpenSituations(const Connection& db);
+/// As many as readOpenSituations() gives.
+[[nodiscard]] int countOpenSituations(const Connection& db);
 [[nodiscard]] std::vector<reg::SituationEvent> readEvents(const Connection& db, reg::SituationId id);
 void addEvent(Session& session, const reg::SituationEvent& event);
 [[nodiscard]] std::vector<reg::EmergencyContact> readContacts(const Connection& db);

@@ -6,6 +6,7 @@
 #include "core/register/doings.h"
 #include "core/store/lines.h"
 
+#include <filesystem>
 #include <optional>
 #include <string>
 #include <vector>
@@ -36,6 +37,18 @@ struct DutyLine {
     [[nodiscard]] bool isOverdue(calendar::Date today) const { return by && *by < today; }
     bool operator==(const DutyLine&) const = default;
 };
+
+/// How many there are.
+struct DutyCount {
+    int open = 0;
+    int overdue = 0;  // of these
+    bool operator==(const DutyCount&) const = default;
+};
+
+/// How many Duties::dutiesOpen() has for the whole firm, read on a connection of its own: in any thread,
+/// beside an open store. A firm of many premises has more of them than a list may wait for. Errors: those of
+/// reading a store.
+[[nodiscard]] Result<DutyCount> countDuties(const std::filesystem::path& store, calendar::Date today);
 
 /// Duties beside the checks themselves. Whatever lies in the bin is left out.
 class Duties {

@@ -30,19 +30,37 @@ class DutyReader {
         addBuildingWork();
         addReports();
         addOpenNotices();
-        if (!m_premises) {
-            addInstruments();
-            addEngineers();
-            addInsurance();
-            addServices();
-        }
+        addFirms();
         std::stable_sort(m_lines.begin(), m_lines.end(), [](const DutyLine& a, const DutyLine& b) {
             return a.by && b.by ? *a.by < *b.by : a.by.has_value() && !b.by.has_value();
         });
         return std::move(m_lines);
     }
 
+    /// Copies and notices are the many: a line of each costs several reads.
+    DutyCount count() {
+        DutyCount count;
+        countCopies(count);
+        count.open += countOpenSituations(m_db);  // no law sets a day
+        addBuildingWork();
+        addReports();
+        addFirms();
+        for (const auto& line : m_lines) {
+            ++count.open;
+            count.overdue += line.isOverdue(m_today) ? 1 : 0;
+        }
+        return count;
+    }
+
   private:
+    void addFirms() {
+        if (!m_premises) {
+            addInstruments();
+            addEngineers();
+            addInsurance();
+            addServices();
+        }
+    }
     /// " AND <column> = ?" where only some premises are asked for, with its value at the end of `cells`.
     std::string ofPremises(const std::string& column, Cells& cells) const {
         if (!m_premises) {
@@ -74,34 +92,57 @@ class DutyReader {
 
     /// Of tenants now and to come, each against our newest record there. A copy counts when it was logged for
     /// that tenant since the check, or the record itself went to them by name or mail.
-    void addCopies() {
-        Cells cells{static_cast<std::int64_t>(calendar::CheckDuty::Let), calendar::isoText(m_today)};
+    std::string copiesOwed(Cells& cells) const {
+        cells = {static_cast<std::int64_t>(calendar::CheckDuty::Let), calendar::isoText(m_today)};
         const std::string one = ofPremises("r.premises", cells);
+        return "FROM roles AS r "
+               "JOIN due_premises AS d ON d.premises = r.premises AND d.duty = ? "
+               "JOIN premises AS p ON p.id = r.premises JOIN parties AS q ON q.id = r.party "
+               "JOIN record_checks AS c ON c.premises = r.premises AND c.counts = 1 AND c.kind = "
+               "'landlord_safety' AND c.date = (SELECT max(n.date) FROM record_checks AS n WHERE n.premises "
+               "= r.premises AND n.counts = 1 AND n.kind = 'landlord_safety') "
+               "JOIN record_headers AS h ON h.id = c.record "
+               "WHERE r.kind = 'tenant' AND (r.until IS NULL OR r.until >= ?)" +
+               one + " AND " + notInBin("q.id") + " AND " + notInBin("p.id") +
+               " AND NOT EXISTS (SELECT 1 FROM letters AS l WHERE l.premises = r.premises AND l.party = "
+               "r.party AND l.kind = 'tenant_copy' AND substr(l.at, 1, 10) >= c.date AND " +
+               notInBin("l.id") +
+               ") AND NOT EXISTS (SELECT 1 FROM record_events AS o WHERE o.record = c.record AND o.sent_to "
+               "<> '' AND (instr(o.sent_to, q.name) > 0 OR (q.email <> '' AND instr(o.sent_to, q.email) > "
+               "0))) GROUP BY r.id";
+    }
+    void addCopies() {
+        Cells cells;
+        const std::string owed = copiesOwed(cells);
         m_db.query(
-            "SELECT r.premises, p.line1, p.line2, p.town, p.postcode, r.party, q.name, r.since, c.date, "
-            "c.record, h.record FROM roles AS r "
-            "JOIN due_premises AS d ON d.premises = r.premises AND d.duty = ? "
-            "JOIN premises AS p ON p.id = r.premises JOIN parties AS q ON q.id = r.party "
-            "JOIN record_checks AS c ON c.premises = r.premises AND c.counts = 1 AND c.kind = "
-            "'landlord_safety' AND c.date = (SELECT max(n.date) FROM record_checks AS n WHERE n.premises = "
-            "r.premises AND n.counts = 1 AND n.kind = 'landlord_safety') "
-            "JOIN record_headers AS h ON h.id = c.record "
-            "WHERE r.kind = 'tenant' AND (r.until IS NULL OR r.until >= ?)" +
-                one + " AND " + notInBin("q.id") + " AND " + notInBin("p.id") +
-                " AND NOT EXISTS (SELECT 1 FROM letters AS l WHERE l.premises = r.premises AND l.party = "
-                "r.party AND l.kind = 'tenant_copy' AND substr(l.at, 1, 10) >= c.date AND " +
-                notInBin("l.id") +
-                ") AND NOT EXISTS (SELECT 1 FROM record_events AS o WHERE o.record = c.record AND o.sent_to "
-                "<> '' AND (instr(o.sent_to, q.name) > 0 OR (q.email <> '' AND instr(o.sent_to, q.email) > "
-                "0))) GROUP BY r.id",
+            "SELECT r.premises, p.line1, p.line2, p.town, p.postcode, r.party, q.name, r.since, "
+            "c.date, c.record, h.record " +
+                owed,
             cells, [&](const Columns& row) { addCopy(row); });
     }
-    void addCopy(const Columns& row) {
-        const auto checked = calendar::fromIso(row.text(8));
+    /// Those of the same days are due on the same day.
+    void countCopies(DutyCount& count) const {
+        Cells cells;
+        const std::string owed = copiesOwed(cells);
+        m_db.query("SELECT since, date, count(*) FROM (SELECT r.since AS since, c.date AS date " + owed +
+                       ") GROUP BY since, date",
+                   cells, [&](const Columns& row) {
+                       if (const auto duty = copyDutyOf(row, 0, 1)) {
+                           count.open += row.number(2);
+                           count.overdue += duty->by < m_today ? row.number(2) : 0;
+                       }
+                   });
+    }
+    static std::optional<Duty> copyDutyOf(const Columns& row, int sinceColumn, int dateColumn) {
+        const auto checked = calendar::fromIso(row.text(dateColumn));
         if (!checked) {
-            row.notUnderstood("record_checks.date = " + row.text(8));
+            row.notUnderstood("record_checks.date = " + row.text(dateColumn));
         }
-        const auto since = row.isNull(7) ? std::nullopt : calendar::fromIso(row.text(7));
+        const auto since = row.isNull(sinceColumn) ? std::nullopt : calendar::fromIso(row.text(sinceColumn));
+        const bool movesInLater = since && *since > *checked;
+        return calendar::copyDue({movesInLater, {}, true}, *checked, movesInLater ? since : std::nullopt);
+    }
+    void addCopy(const Columns& row) {
         DutyLine line;
         line.premises = reg::PremisesId{row.uuid(0)};
         line.address = addressAt(row, 1);
@@ -109,9 +150,7 @@ class DutyReader {
         line.what = row.text(6);
         line.record = RecordId{row.uuid(9)};
         line.which = row.text(10);
-        const bool movesInLater = since && *since > *checked;
-        addDuty(std::move(line),
-                calendar::copyDue({movesInLater, {}, true}, *checked, movesInLater ? since : std::nullopt));
+        addDuty(std::move(line), copyDutyOf(row, 7, 8));
     }
 
     /// What stands on the sheet as done, or why it is not needed, ends the duty.
@@ -126,7 +165,7 @@ class DutyReader {
             "AS l WHERE l.premises = v.premises AND l.kind = 'operating_information' AND substr(l.at, 1, 10) "
             ">= e.canonical AND " +
                 notInBin("l.id") +
-                ") FROM visits AS v JOIN entries AS e ON e.subject = v.id AND e.item = "
+                ") FROM visits AS v CROSS JOIN entries AS e ON e.subject = v.id AND e.item = "
                 "'visit.work_completed' JOIN premises AS p ON p.id = v.premises WHERE v.date >= ?" +
                 one + " AND e.canonical <> '' AND " + notInBin("v.id") + " AND " + notInBin("p.id"),
             cells, [&](const Columns& row) {
@@ -148,15 +187,17 @@ class DutyReader {
             });
     }
 
-    /// Those that the business has decided to report, and has not.
+    /// Those that the business has decided to report, and has not. From the few situations to their lines:
+    /// the other way round every entry of the store is looked at.
     void addReports() {
         Cells cells;
         const std::string one = ofPremises("s.premises", cells);
         m_db.query(
             "SELECT s.visit, s.premises, p.line1, p.line2, p.town, p.postcode, p.country, s.what, s.place, "
             "coalesce((SELECT k.canonical FROM entries AS k WHERE k.subject = s.id AND k.item = "
-            "'situation.known_on'), '') FROM situations AS s JOIN premises AS p ON p.id = s.premises JOIN "
-            "entries AS r ON r.subject = s.id AND r.item = 'situation.reportable' AND r.canonical = 'yes' "
+            "'situation.known_on'), '') FROM situations AS s CROSS JOIN premises AS p ON p.id = s.premises "
+            "CROSS JOIN entries AS r ON r.subject = s.id AND r.item = 'situation.reportable' AND r.canonical "
+            "= 'yes' "
             "WHERE NOT EXISTS (SELECT 1 FROM entries AS d WHERE d.subject = s.id AND d.item = "
             "'situation.reported_on' AND d.canonical <> '')" +
                 one + " AND " + notInBin("s.id") + " AND " + notInBin("p.id"),
@@ -246,7 +287,7 @@ class DutyReader {
             "SELECT a.id, a.make, a.model, a.place, a.installed_on, p.id, p.line1, p.line2, p.town, "
             "p.postcode, ";
         m_db.query("WITH served AS MATERIALIZED (SELECT e.subject AS appliance, max(v.date) AS date FROM " +
-                       servicesOnRecord() + " AND v.date >= ? GROUP BY e.subject) " + columns +
+                       servicesByVisit() + " AND v.date >= ? GROUP BY e.subject) " + columns +
                        "d.date FROM served AS d JOIN appliances AS a ON a.id = d.appliance " + where +
                        " UNION ALL " + columns + "NULL FROM appliances AS a " + where +
                        " AND a.installed_on >= ? AND a.id NOT IN (SELECT appliance FROM served)",
@@ -282,6 +323,10 @@ class DutyReader {
 
 std::vector<DutyLine> readDuties(const Connection& db, Date today, std::optional<reg::PremisesId> premises) {
     return DutyReader(db, today, premises).read();
+}
+
+DutyCount countDuties(const Connection& db, Date today) {
+    return DutyReader(db, today, std::nullopt).count();
 }
 
 }  // namespace hearth::store

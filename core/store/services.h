@@ -13,6 +13,8 @@ namespace hearth::store {
 /// appliance. A record of a service speaks of those that have lines of it, a record of a check of those that
 /// it says were serviced. What was made void does not count.
 [[nodiscard]] std::string servicesOnRecord();
+/// The same, read from the visits on: for those of some days, without looking at every entry of the store.
+[[nodiscard]] std::string servicesByVisit();
 
 /// The newest of an appliance.
 [[nodiscard]] std::optional<calendar::Date> lastService(const Connection& db, const UuidBytes& appliance);

@@ -12,4 +12,12 @@ Result<std::vector<DutyLine>> SqliteStore::dutiesOpen(calendar::Date today,
     });
 }
 
+Result<DutyCount> countDuties(const std::filesystem::path& store, calendar::Date today) {
+    return guarded([&] {
+        Connection db(store, Connection::Mode::ReadOnly);
+        const ReadScope scope(db);
+        return countDuties(db, today);
+    });
+}
+
 }  // namespace hearth::store

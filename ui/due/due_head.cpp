@@ -71,24 +71,27 @@ CountChip::CountChip(std::optional<DueState> state, int digit, QWidget* parent)
     setCheckable(true);
 }
 
-void CountChip::setCount(int count) {
+void CountChip::setCount(std::optional<int> count) {
     setCount(count, m_word);
 }
 
-void CountChip::setCount(int count, const QString& word) {
+void CountChip::setCount(std::optional<int> count, const QString& word) {
     m_count = count;
     m_word = word;
-    setAccessibleName(QStringLiteral("%1: %2").arg(m_word).arg(count));
+    setAccessibleName(QStringLiteral("%1: %2").arg(m_word, count ? number() : tr("being counted")));
     setAccessibleDescription(m_key);
     updateGeometry();
     update();
 }
 
+QString CountChip::number() const {
+    return m_count ? QString::number(*m_count) : QStringLiteral("…");
+}
+
 QSize CountChip::sizeHint() const {
-    const int number =
-        QFontMetrics(look::font(look::TypeRole::Heading)).horizontalAdvance(QString::number(m_count));
+    const int figure = QFontMetrics(look::font(look::TypeRole::Heading)).horizontalAdvance(number());
     const int name = QFontMetrics(look::font(look::TypeRole::Small)).horizontalAdvance(m_word);
-    return {(m_state ? kChipShape + 4 : 0) + number + 5 + name + 2 * look::kGap, kChipHigh};
+    return {(m_state ? kChipShape + 4 : 0) + figure + 5 + name + 2 * look::kGap, kChipHigh};
 }
 
 void CountChip::paintEvent(QPaintEvent*) {
@@ -96,7 +99,7 @@ void CountChip::paintEvent(QPaintEvent*) {
     QPainter painter(this);
     painter.setRenderHint(QPainter::Antialiasing);
     const QRectF box = QRectF(rect()).adjusted(1, 1, -1, -1);
-    const bool none = m_count == 0 && !isChecked();
+    const bool none = m_count.value_or(0) == 0 && !isChecked();
     painter.setPen(
         QPen(look::colour(isChecked() ? Role::Key : Role::SheetEdge, scheme), isChecked() ? 2 : 1));
     painter.setBrush(look::colour(isChecked() || underMouse() ? Role::KeyGround : Role::Sheet, scheme));
@@ -114,9 +117,8 @@ void CountChip::paintEvent(QPaintEvent*) {
     painter.setFont(look::font(look::TypeRole::Heading));
     painter.setPen(
         look::colour(none || !m_state ? (none ? Role::SoftInk : Role::Ink) : inkOf(*m_state), scheme));
-    const QString number = QString::number(m_count);
-    painter.drawText(QRect(x, 0, width(), height()), Qt::AlignVCenter | Qt::AlignLeft, number);
-    x += QFontMetrics(painter.font()).horizontalAdvance(number) + 5;
+    painter.drawText(QRect(x, 0, width(), height()), Qt::AlignVCenter | Qt::AlignLeft, number());
+    x += QFontMetrics(painter.font()).horizontalAdvance(number()) + 5;
     painter.setFont(look::font(look::TypeRole::Small));
     painter.setPen(look::colour(none ? Role::SoftInk : Role::Ink, scheme));
     painter.drawText(QRect(x, 1, width() - x, height()), Qt::AlignVCenter | Qt::AlignLeft, m_word);
@@ -176,12 +178,14 @@ void DueHead::addChips(QWidget* row) {
     }
     m_duties = new CountChip(tr("other duties"), QStringLiteral("Ctrl+U"), row);
     m_duties->setObjectName(QStringLiteral("count_duties"));
+    m_duties->setCount(std::nullopt);
     connect(m_duties, &QAbstractButton::clicked, this, &DueHead::dutiesAsked);
     box->addWidget(m_duties);
 }
 
-void DueHead::setDuties(int open, int overdue) {
-    m_duties->setCount(open, overdue == 0 ? tr("other duties") : tr("other duties, %1 overdue").arg(overdue));
+void DueHead::setDuties(const store::DutyCount& count) {
+    m_duties->setCount(count.open, count.overdue == 0 ? tr("other duties")
+                                                      : tr("other duties, %1 overdue").arg(count.overdue));
 }
 
 /// A second press on a state goes back to everything.

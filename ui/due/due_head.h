@@ -24,9 +24,10 @@ class CountChip : public QAbstractButton {
     CountChip(std::optional<calendar::DueState> state, int digit, QWidget* parent);
     /// Of something else, that is not filtered by; `key` is listened to elsewhere.
     CountChip(const QString& word, const QString& key, QWidget* parent);
-    void setCount(int count);
-    void setCount(int count, const QString& word);
-    [[nodiscard]] int count() const { return m_count; }
+    /// Nothing: it is being counted.
+    void setCount(std::optional<int> count);
+    void setCount(std::optional<int> count, const QString& word);
+    [[nodiscard]] std::optional<int> count() const { return m_count; }
     [[nodiscard]] std::optional<calendar::DueState> state() const { return m_state; }
     [[nodiscard]] QSize sizeHint() const override;
     [[nodiscard]] QSize minimumSizeHint() const override { return sizeHint(); }
@@ -39,7 +40,8 @@ class CountChip : public QAbstractButton {
     std::optional<calendar::DueState> m_state;
     QString m_word;
     QString m_key;
-    int m_count = 0;
+    [[nodiscard]] QString number() const;
+    std::optional<int> m_count = 0;
 };
 
 /// Counts, filters, saved views and order, over the list.
@@ -52,7 +54,7 @@ class DueHead : public QWidget {
     void offer(const store::DueChoices& choices, const std::vector<DueView>& views);
     void setCounts(const store::DueCounts& counts);
     /// Duties beside the checks, of the whole firm.
-    void setDuties(int open, int overdue);
+    void setDuties(const store::DutyCount& count);
     /// Shows a filter and an order without emitting anything; `view`: its name, empty for none.
     void show(const store::DueFilter& filter, store::DueSort sort, const QString& view);
     [[nodiscard]] const store::DueFilter& filter() const { return m_filter; }

@@ -8,6 +8,7 @@
 #include "ui/due/due_text.h"
 #include "ui/due/due_views.h"
 #include "ui/due/duties_page.h"
+#include "ui/due/duty_counter.h"
 #include "ui/due/evidence_file.h"
 #include "ui/due/kept_page.h"
 #include "ui/due/overview_page.h"
@@ -21,7 +22,6 @@
 
 #include <QKeyEvent>
 #include <QStackedLayout>
-#include <QTimer>
 
 #include <algorithm>
 #include <iterator>
@@ -34,6 +34,7 @@ DuePlace::DuePlace(const shell::Context& context, store::Due& due, QWidget* pare
 }
 
 void DuePlace::build() {
+    m_counter = new DutyCounter(m_context.store.path(), this);
     auto* browse = new QWidget(this);
     addList(browse);
     m_views = new QStackedLayout(this);
@@ -69,6 +70,8 @@ void DuePlace::addList(QWidget* browse) {
     connect(m_head, &DueHead::viewChosen, this, &DuePlace::chooseView);
     connect(m_head, &DueHead::saveAsked, this, &DuePlace::saveViewAs);
     connect(m_head, &DueHead::forgetAsked, this, &DuePlace::forgetShownView);
+    connect(m_counter, &DutyCounter::counted, m_head, &DueHead::setDuties);
+    connect(m_counter, &DutyCounter::failed, this, &DuePlace::failed);
     connect(m_head, &DueHead::dutiesAsked, this, [this] { act(Action::Duties); });
     connect(m_list, &DueList::opened, this, [this](int row) { openStory(m_list->line(row).premises); });
     connect(m_list, &DueList::chosenChanged, this, &DuePlace::sayChosen);
@@ -79,30 +82,10 @@ void DuePlace::refresh() {
         build();
     }
     fill();
-    countDutiesSoon();
+    m_counter->count(today());
     if (m_story != nullptr && m_views->currentWidget() == m_story && !m_story->show(m_story->premises())) {
         m_views->setCurrentIndex(0);
     }
-}
-
-/// After the list is painted: it does not wait for what stands beside it.
-void DuePlace::countDutiesSoon() {
-    if (m_isCounting) {
-        return;
-    }
-    m_isCounting = true;
-    QTimer::singleShot(0, this, [this] {
-        m_isCounting = false;
-        const auto duties = m_context.store.dutiesOpen(today());
-        if (!duties) {
-            failed(duties.error());
-            return;
-        }
-        m_head->setDuties(static_cast<int>(duties->size()),
-                          static_cast<int>(std::count_if(
-                              duties->begin(), duties->end(),
-                              [this](const store::DutyLine& one) { return one.isOverdue(today()); })));
-    });
 }
 
 void DuePlace::failed(const Error& error) {
@@ -362,7 +345,7 @@ void DuePlace::backToList(const QString& done) {
         m_list->setFocus(Qt::OtherFocusReason);
     }
     fill();
-    countDutiesSoon();
+    m_counter->count(today());
     if (!done.isEmpty()) {
         m_context.navigator.say(done);
     }

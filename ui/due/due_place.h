@@ -18,6 +18,7 @@ class CopyPage;
 class DayPage;
 class DueHead;
 class DutiesPage;
+class DutyCounter;
 class EarlierPage;
 class NoAccessPage;
 class OverviewPage;
@@ -55,7 +56,6 @@ class DuePlace : public shell::Place, public shell::OverdueOpener {
     void build();
     void addList(QWidget* browse);
     void fill();
-    void countDutiesSoon();
     void sayChosen();
     template <class Page>
     [[nodiscard]] Page* page(Page*& kept);
@@ -77,6 +77,7 @@ class DuePlace : public shell::Place, public shell::OverdueOpener {
     QStackedLayout* m_views = nullptr;
     DueHead* m_head = nullptr;
     DueList* m_list = nullptr;
+    DutyCounter* m_counter = nullptr;
     QWidget* m_chosenText = nullptr;
     StoryPage* m_story = nullptr;
     BookPage* m_book = nullptr;
@@ -89,7 +90,6 @@ class DuePlace : public shell::Place, public shell::OverdueOpener {
     DayPage* m_day = nullptr;
     DutiesPage* m_duties = nullptr;
     bool m_fromStory = false;  // a page that was opened there leads back there
-    bool m_isCounting = false;
 };
 
 }  // namespace hearth::ui::due

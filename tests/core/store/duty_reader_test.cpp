@@ -22,7 +22,16 @@ class DutiesTest : public DueTest {
         DueTest::SetUp();
         flat = letFlat("4 Weir Bank");
     }
-    [[nodiscard]] std::vector<DutyLine> open() const { return valueOf(store->dutiesOpen(today)); }
+    /// The list, and that its count is of the very same.
+    [[nodiscard]] std::vector<DutyLine> open() const {
+        auto lines = valueOf(store->dutiesOpen(today));
+        DutyCount count{static_cast<int>(lines.size()), 0};
+        for (const auto& line : lines) {
+            count.overdue += line.isOverdue(today) ? 1 : 0;
+        }
+        EXPECT_EQ(valueOf(countDuties(store->path(), today)), count);
+        return lines;
+    }
     [[nodiscard]] std::vector<DutyKind> kinds() const {
         std::vector<DutyKind> all;
         for (const auto& line : open()) {
@@ -276,6 +285,24 @@ TEST_F(DutiesTest, aCheckAloneIsNoServiceAndWhatIsGoneNeedsNone) {
     ASSERT_THAT(open(), SizeIs(1));
     valueOf(store->putIntoBin("appliances", other.boiler.bytes, "boiler"));
     EXPECT_THAT(open(), IsEmpty());
+}
+
+/// By hand: 28 days after 20 October is 17 November, so that one of the copies is late and the other, which
+/// is to be there before somebody moves in on 1 December, is not.
+TEST_F(DutiesTest, theirCountIsThatOfTheList) {
+    EXPECT_EQ(valueOf(countDuties(store->path(), today)), (DutyCount{0, 0}));
+    checkedByUs(flat, day(2026, 10, 20));
+    tenant();
+    const auto other = letFlat("9 Weir Bank");
+    checkedByUs(other, day(2026, 10, 20));
+    valueOf(store->save(
+        reg::Role{{}, other.premises, sample.customer.id, reg::RoleKind::Tenant, day(2026, 12, 1), {}}));
+    found(visited(day(2026, 11, 18)));
+    sample.gauge.calibrationDue = day(2026, 11, 24);
+    valueOf(store->save(sample.gauge));
+    EXPECT_EQ(valueOf(countDuties(store->path(), today)), (DutyCount{4, 2}));
+    EXPECT_THAT(open(), SizeIs(4));
+    EXPECT_FALSE(countDuties(store->path().parent_path() / "none.hearth", today));
 }
 
 TEST_F(DutiesTest, whatLiesInTheBinIsLeftOut) {
