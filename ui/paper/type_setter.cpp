@@ -151,6 +151,14 @@ double shapedWidth(const QString& text, const TextStyle& style) {
 
 constexpr QChar kPartsLanguages = QLatin1Char(record::kBeside);
 
+/// Some of it: then the side where a line begins follows from all the text before it.
+bool readsFromTheRight(const QString& text) {
+    return std::any_of(text.begin(), text.end(), [](QChar letter) {
+        const auto direction = letter.direction();
+        return letter.isSurrogate() || direction == QChar::DirR || direction == QChar::DirAL;
+    });
+}
+
 bool isShapeless(QChar letter) {
     const auto category = letter.category();
     return category == QChar::Other_Control || category == QChar::Other_Format;
@@ -228,6 +236,20 @@ std::vector<TextItem> TypeSetter::setOne(const QString& text, const TextStyle& s
         return {};
     }
     note(text);
+    if (!text.contains(QChar(QChar::LineSeparator)) || readsFromTheRight(text)) {
+        return setPiece(text, style, width);
+    }
+    // Between breaks lines do not depend on each other, and letters to many have most of them in common.
+    std::vector<TextItem> lines;
+    for (const QString& piece : text.split(QChar(QChar::LineSeparator))) {
+        for (TextItem& line : setPiece(piece.isEmpty() ? QStringLiteral(" ") : piece, style, width)) {
+            lines.push_back(std::move(line));
+        }
+    }
+    return lines;
+}
+
+std::vector<TextItem> TypeSetter::setPiece(const QString& text, const TextStyle& style, double width) const {
     const SetKey key{text, style, width};
     if (const auto* known = SetTexts::ofThread().lines(key)) {
         return *known;

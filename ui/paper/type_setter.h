@@ -87,6 +87,8 @@ class TypeSetter {
     void note(const QString& text) const;
     [[nodiscard]] std::vector<TextItem> setOne(const QString& text, const TextStyle& style,
                                                double width) const;
+    [[nodiscard]] std::vector<TextItem> setPiece(const QString& text, const TextStyle& style,
+                                                 double width) const;
 
     mutable QSet<char32_t> m_met;  // beyond the plain ones of ASCII
 };

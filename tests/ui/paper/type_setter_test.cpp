@@ -43,6 +43,27 @@ TEST(TypeSetter, linesKeepWithinTheWidthAndLoseNothing) {
     EXPECT_EQ(type.set(text, styles::kText, 400).size(), 2U);
 }
 
+/// Each stretch between breaks is set by itself; as one layout it stands at the same places.
+TEST(TypeSetter, breaksPartWhatIsSetWithoutMovingIt) {
+    const TypeSetter type;
+    const QString text = settable(QStringLiteral(
+        "Dear Llŷr,\n\nOur records show that the check is due by 6 January 2027.\n\nYours,\nEmber"));
+    const auto lines = type.set(text, styles::kLetter, 70);
+    ASSERT_EQ(lines.size(), 7U) << "one of them wraps";
+    EXPECT_EQ(lines[0].text, QStringLiteral("Dear Llŷr,"));
+    EXPECT_TRUE(lines[1].text.isEmpty());
+    EXPECT_EQ(lines[6].text, QStringLiteral("Ember"));
+    // What reads from the right takes its side from all that stands before it, and is set as one.
+    const QString hebrew = settable(QStringLiteral("\u05E9\u05DC\u05D5\u05DD\nab"));
+    const auto right = type.set(hebrew, styles::kLetter, 70);
+    ASSERT_EQ(right.size(), 2U);
+    EXPECT_EQ(right[1].text, QStringLiteral("ab"));
+    const auto alone = type.set(QStringLiteral("Ember"), styles::kLetter, 70).front();
+    EXPECT_EQ(lines[6].box, alone.box);
+    EXPECT_EQ(lines[6].ascent, alone.ascent);
+    EXPECT_EQ(lines[1].ascent, lines[0].ascent) << "an empty line is as high as the others";
+}
+
 TEST(TypeSetter, breaksAWordThatIsTooLong) {
     const TypeSetter type;
     const QString word(300, u'm');
