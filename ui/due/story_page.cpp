@@ -58,7 +58,7 @@ StoryPage::StoryPage(const DueContext& context, QWidget* parent) : ActionPage(co
     right->addStretch(1);
     columns->addLayout(left, 1);
     columns->addLayout(right, 1);
-    lines()->addLayout(columns, 1);
+    lines()->addLayout(columns, 10);
     auto* bar = new ActionBar({Action::Book, Action::NoAccess, Action::Call, Action::Remind, Action::Earlier,
                                Action::Copy, Action::Evidence, Action::Premises, Action::Visit},
                               !context.shell.store.isReadOnly(), this);

@@ -93,7 +93,7 @@ void ImportAssistant::go(Step step) {
     m_planned = nullptr;
     delete m_page;
     m_page = page(step);
-    m_sheet->lines()->addWidget(m_page);
+    m_sheet->lines()->addWidget(m_page, 1);
     m_page->show();
     shell::orderTabs(this);
     takeFocus();
@@ -130,14 +130,16 @@ QWidget* ImportAssistant::page(Step step) {
                     m_planned->refresh();
                 }
             });
-            lines->addWidget(m_planned);
+            lines->addWidget(m_planned, 1);  // its list takes the height that there is
             break;
         case Step::Done:
             lines->addWidget(donePage());
             break;
     }
     addButtons(step, lines);
-    lines->addStretch(1);
+    if (step != Step::Plan) {
+        lines->addStretch(1);
+    }
     return page;
 }
 

@@ -404,6 +404,15 @@ void MainWindow::keyPressEvent(QKeyEvent* event) {
         showKeys();
         return;
     }
+    // From the foot or the bar of places back to the page, where a second one does what it does there.
+    const auto* focus = QApplication::focusWidget();
+    auto* place = placeInView();
+    if (event->key() == Qt::Key_Escape && place != nullptr && focus != nullptr && isAncestorOf(focus) &&
+        !place->isAncestorOf(focus)) {
+        closePanel();
+        place->takeFocus();
+        return;
+    }
     QWidget::keyPressEvent(event);
 }
 

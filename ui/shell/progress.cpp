@@ -5,11 +5,16 @@
 
 namespace hearth::ui::shell {
 
+namespace {
+constexpr int kLongMilliseconds = 700;  // nobody wonders before
+}
+
 Progress::Progress(QWidget* over, const char* name, const QString& doing, const QString& stop)
     : m_over(over), m_focus(QApplication::focusWidget()), m_dialog(doing, stop, 0, 0, over) {
     m_dialog.setObjectName(QLatin1String(name));
     m_dialog.setAccessibleName(doing);
     m_dialog.setWindowModality(Qt::WindowModal);
+    m_dialog.setMinimumDuration(kLongMilliseconds);
     // By itself Escape may only hide it.
     QObject::connect(&m_dialog, &QDialog::rejected, &m_dialog, &QProgressDialog::cancel);
 }

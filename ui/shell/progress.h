@@ -7,7 +7,7 @@
 
 namespace hearth::ui::shell {
 
-/// How far long work has come, shown once it takes longer than a few seconds; its button or Escape stops the
+/// How far long work has come, shown where it takes longer than a moment; its button or Escape stops the
 /// work. When it goes, the keyboard is where it was before.
 class Progress {
   public:
