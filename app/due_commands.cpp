@@ -92,12 +92,23 @@ QString dueText(const DueLine& line, const Desk& desk) {
     return place.join(QStringLiteral(", ")) + QStringLiteral(": ") + parts.join(QStringLiteral(" · "));
 }
 
+QString formOf(const CommandLine& line) {
+    if (!line.format.isEmpty()) {
+        return line.format;
+    }
+    return line.to ? QFileInfo(*line.to).suffix().toLower() : QString();
+}
+
 /// What is to be written or said, by the file's ending or by --format.
 Result<std::string> dueBytes(const store::Store& store, const CommandLine& line,
-                             const std::vector<DueLine>& lines, const QString& form, const Desk& desk) {
+                             const store::DueFilter& filter, const std::vector<DueLine>& lines,
+                             const Desk& desk) {
+    const QString form = formOf(line);
     if (form == QLatin1String("pdf")) {
         const std::string whose = line.of ? line.of->toStdString() : std::string();
-        return ui::shell::summaryPdf(store, lines, whose, desk.clock.today(), desk.words.language());
+        const auto in = ui::shell::summaryLanguage(store, filter, lines, desk.words.language());
+        return ui::shell::summaryPdf(store, lines, whose, desk.clock.today(),
+                                     line.language ? desk.words.language() : in.language);
     }
     if (form == QLatin1String("csv")) {
         return exchange::dueCsv(ui::shell::dueRows(lines));
@@ -112,13 +123,6 @@ Result<std::string> dueBytes(const store::Store& store, const CommandLine& line,
     return text.toStdString();
 }
 
-QString formOf(const CommandLine& line) {
-    if (!line.format.isEmpty()) {
-        return line.format;
-    }
-    return line.to ? QFileInfo(*line.to).suffix().toLower() : QString();
-}
-
 Result<void> writeEvents(const std::vector<exchange::CalendarEvent>& events, const CommandLine& line,
                          const Desk& desk) {
     const auto ifThere = line.replace ? IfThere::Replace : IfThere::Refuse;
@@ -129,12 +133,13 @@ Result<void> writeEvents(const std::vector<exchange::CalendarEvent>& events, con
     if (auto made = makeFolder(*line.into); !made) {
         return made;
     }
-    for (const auto& event : events) {
-        const auto bytes = exchange::calendarOf({event}, desk.clock.now());
-        const QString name = qstring(event.uid.substr(0, event.uid.find('@'))) + QStringLiteral(".ics");
-        const auto written = bytes ? writeFile(QDir(*line.into).filePath(name), *bytes, IfThere::Replace)
-                                   : Result<void>(tl::unexpected(bytes.error()));
-        if (!written) {
+    const auto files = ui::shell::entryFiles(events, desk.clock.now());
+    if (!files) {
+        return tl::unexpected(files.error());
+    }
+    for (const auto& file : *files) {
+        if (auto written = writeFile(QDir(*line.into).filePath(file.name), file.bytes, IfThere::Replace);
+            !written) {
             return written;
         }
     }
@@ -218,7 +223,7 @@ Exit runDue(const CommandLine& line, const Desk& desk) {
     if (!lines) {
         return complain(lines.error(), desk);
     }
-    const auto bytes = dueBytes(**store, line, *lines, formOf(line), desk);
+    const auto bytes = dueBytes(**store, line, *filter, *lines, desk);
     if (!bytes) {
         return complain(bytes.error(), desk);
     }
@@ -243,7 +248,8 @@ Exit runCalendar(const CommandLine& line, const Desk& desk) {
     if (const auto written = writeEvents(*events, line, desk); !written) {
         return complain(written.error(), desk);
     }
-    desk.console.say(tr("Calendar entries written: %1").arg(events->size()));
+    desk.console.say(
+        tr("Calendar entries written to %1: %2").arg(line.to ? *line.to : *line.into).arg(events->size()));
     return Exit::Done;
 }
 

@@ -3492,6 +3492,14 @@
         <translation>Annwyl %1,</translation>
     </message>
     <message>
+        <source>Our records show that the yearly check of the gas appliances at %2 is due by %6.</source>
+        <translation>Mae ein cofnodion yn dangos bod angen gwneud archwiliad blynyddol y cyfarpar nwy yn %2 erbyn %6.</translation>
+    </message>
+    <message>
+        <source>Our records show that the yearly check of the gas appliances at %2 was due by %6. We know of none since.</source>
+        <translation>Mae ein cofnodion yn dangos y dylid bod wedi gwneud archwiliad blynyddol y cyfarpar nwy yn %2 erbyn %6. Ni wyddom am yr un ers hynny.</translation>
+    </message>
+    <message>
         <source>Our records show that the yearly check of the gas appliances at %2 falls due.</source>
         <translation>Mae ein cofnodion yn dangos bod archwiliad blynyddol y cyfarpar nwy yn %2 yn dod yn ddyledus.</translation>
     </message>
@@ -7550,6 +7558,238 @@ Cadwch ef, os gwelwch yn dda.</translation>
     <message>
         <source>not compared: something was changed in between</source>
         <translation>heb ei gymharu: newidiwyd rhywbeth yn y cyfamser</translation>
+    </message>
+    <message>
+        <source>Checked: record %1</source>
+        <translation>Archwiliwyd: cofnod %1</translation>
+    </message>
+    <message>
+        <source>Checked, by an earlier record</source>
+        <translation>Archwiliwyd, yn ôl cofnod cynharach</translation>
+    </message>
+    <message>
+        <source>Record %1 issued</source>
+        <translation>Cyhoeddwyd cofnod %1</translation>
+    </message>
+    <message>
+        <source>Record %1 declared void</source>
+        <translation>Datganwyd cofnod %1 yn ddi-rym</translation>
+    </message>
+    <message>
+        <source>Record %1 sent</source>
+        <translation>Anfonwyd cofnod %1</translation>
+    </message>
+    <message>
+        <source>Visit</source>
+        <translation>Ymweliad</translation>
+    </message>
+    <message>
+        <source>Letter sent</source>
+        <translation>Anfonwyd llythyr</translation>
+    </message>
+    <message>
+        <source>Copy of the record handed over</source>
+        <translation>Rhoddwyd copi o’r cofnod</translation>
+    </message>
+    <message>
+        <source>Operating information handed over</source>
+        <translation>Rhoddwyd gwybodaeth am weithredu</translation>
+    </message>
+    <message>
+        <source>Telephone call</source>
+        <translation>Galwad ffôn</translation>
+    </message>
+    <message>
+        <source>A day was proposed</source>
+        <translation>Cynigiwyd diwrnod</translation>
+    </message>
+    <message>
+        <source>Booked</source>
+        <translation>Trefnwyd</translation>
+    </message>
+    <message>
+        <source>Booked, and done</source>
+        <translation>Trefnwyd, a gwnaed</translation>
+    </message>
+    <message>
+        <source>Booking cancelled</source>
+        <translation>Canslwyd y trefniant</translation>
+    </message>
+    <message>
+        <source>Booked, and no access</source>
+        <translation>Trefnwyd, a dim mynediad</translation>
+    </message>
+    <message>
+        <source>Unsafe situation, a step</source>
+        <translation>Sefyllfa anniogel, cam</translation>
+    </message>
+    <message>
+        <source>The window opens</source>
+        <translation>Mae’r cyfnod yn agor</translation>
+    </message>
+    <message>
+        <source>Deadline of the next check</source>
+        <translation>Dyddiad cau’r archwiliad nesaf</translation>
+    </message>
+    <message>
+        <source>in person</source>
+        <translation>wyneb yn wyneb</translation>
+    </message>
+    <message>
+        <source>by letter</source>
+        <translation>trwy lythyr</translation>
+    </message>
+    <message>
+        <source>by telephone</source>
+        <translation>dros y ffôn</translation>
+    </message>
+    <message>
+        <source>by text message</source>
+        <translation>trwy neges destun</translation>
+    </message>
+    <message>
+        <source>another way</source>
+        <translation>ffordd arall</translation>
+    </message>
+    <message>
+        <source>Try again and tell the landlord</source>
+        <translation>Rhowch gynnig arall a dywedwch wrth y landlord</translation>
+    </message>
+    <message>
+        <source>Ask for the last check</source>
+        <translation>Gofynnwch am yr archwiliad diwethaf</translation>
+    </message>
+    <message>
+        <source>Tell the landlord</source>
+        <translation>Dywedwch wrth y landlord</translation>
+    </message>
+    <message>
+        <source>Book the check</source>
+        <translation>Trefnwch yr archwiliad</translation>
+    </message>
+    <message>
+        <source>Ring and book now</source>
+        <translation>Ffoniwch a threfnwch nawr</translation>
+    </message>
+    <message>
+        <source>Attend</source>
+        <translation>Ewch yno</translation>
+    </message>
+    <message>
+        <source>Nothing to do yet</source>
+        <translation>Dim i’w wneud eto</translation>
+    </message>
+    <message>
+        <source>What was done for the gas safety check</source>
+        <translation>Yr hyn a wnaed ar gyfer yr archwiliad diogelwch nwy</translation>
+    </message>
+    <message>
+        <source>Deadline of the next</source>
+        <translation>Dyddiad cau’r nesaf</translation>
+    </message>
+    <message>
+        <source>Letters and calls since the last check</source>
+        <translation>Llythyrau a galwadau ers yr archwiliad diwethaf</translation>
+    </message>
+    <message>
+        <source>Attempts without access since the last check</source>
+        <translation>Ymdrechion heb fynediad ers yr archwiliad diwethaf</translation>
+    </message>
+    <message>
+        <source>look again: perhaps only by %1</source>
+        <translation>edrychwch eto: efallai dim ond erbyn %1</translation>
+    </message>
+    <message>
+        <source>What comes next</source>
+        <translation>Beth sydd nesaf</translation>
+    </message>
+    <message>
+        <source>What this is worth</source>
+        <translation>Gwerth hyn</translation>
+    </message>
+    <message>
+        <source>At least three attempts are what inspectors look for. They are no safe harbour: a court decides on the facts.</source>
+        <translation>O leiaf tair ymdrech y mae arolygwyr yn chwilio amdanynt. Nid ydynt yn hafan ddiogel: llys sy’n penderfynu ar y ffeithiau.</translation>
+    </message>
+    <message>
+        <source>A landlord has to show that all reasonable steps were taken. Keep every letter. Nobody may use force to get in.</source>
+        <translation>Rhaid i landlord ddangos y cymerwyd pob cam rhesymol. Cadwch bob llythyr. Ni chaiff neb ddefnyddio grym i fynd i mewn.</translation>
+    </message>
+    <message>
+        <source>Source: HSE, “How far do I need to go if the tenant prevents access for a gas safety check?”</source>
+        <translation>Ffynhonnell: HSE, “How far do I need to go if the tenant prevents access for a gas safety check?”</translation>
+    </message>
+    <message>
+        <source>However many attempts were made, the next step stays: try again and tell the landlord.</source>
+        <translation>Faint bynnag o ymdrechion a wnaed, yr un yw’r cam nesaf: rhowch gynnig arall a dywedwch wrth y landlord.</translation>
+    </message>
+    <message>
+        <source>What was done, in order of time</source>
+        <translation>Yr hyn a wnaed, yn nhrefn amser</translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <translation>Diwrnod</translation>
+    </message>
+    <message>
+        <source>Time</source>
+        <translation>Amser</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Beth</translation>
+    </message>
+    <message>
+        <source>By whom, how, and what came of it</source>
+        <translation>Gan bwy, sut, a beth ddaeth ohono</translation>
+    </message>
+    <message>
+        <source>%1 (to come)</source>
+        <translation>%1 (i ddod)</translation>
+    </message>
+    <message>
+        <source>%1, %2 at %3</source>
+        <translation>%1, %2 am %3</translation>
+    </message>
+    <message>
+        <source>%1, to %2</source>
+        <translation>%1, at %2</translation>
+    </message>
+    <message>
+        <source>left: %1</source>
+        <translation>gadawyd: %1</translation>
+    </message>
+    <message>
+        <source>answer: %1</source>
+        <translation>ateb: %1</translation>
+    </message>
+    <message>
+        <source>came of it: %1</source>
+        <translation>canlyniad: %1</translation>
+    </message>
+    <message>
+        <source>next: %1</source>
+        <translation>nesaf: %1</translation>
+    </message>
+    <message>
+        <source>on %1</source>
+        <translation>ar %1</translation>
+    </message>
+    <message>
+        <source>word for word below</source>
+        <translation>air am air isod</translation>
+    </message>
+    <message>
+        <source>photograph below</source>
+        <translation>ffotograff isod</translation>
+    </message>
+    <message>
+        <source>No. %1, word for word: %2</source>
+        <translation>Rhif %1, air am air: %2</translation>
+    </message>
+    <message>
+        <source>No. %1: %2</source>
+        <translation>Rhif %1: %2</translation>
     </message>
 </context>
 </TS>

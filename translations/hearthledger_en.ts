@@ -26,6 +26,23 @@
     </message>
 </context>
 <context>
+    <name>Exporting</name>
+    <message numerus="yes">
+        <source>%n entries written to %1, each a file.</source>
+        <translation>
+            <numerusform>%n entry written to %1, as a file.</numerusform>
+            <numerusform>%n entries written to %1, each a file.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n entries written to %1.</source>
+        <translation>
+            <numerusform>%n entry written to %1.</numerusform>
+            <numerusform>%n entries written to %1.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>Importing</name>
     <message numerus="yes">
         <source>%n new premises</source>
@@ -268,6 +285,20 @@
 </context>
 <context>
     <name>hearth::ui::due::RemindPage</name>
+    <message numerus="yes">
+        <source>%n booked among them.</source>
+        <translation>
+            <numerusform>%n of these is booked.</numerusform>
+            <numerusform>%n of these are booked.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n booked, left out.</source>
+        <translation>
+            <numerusform>%n is booked and left out.</numerusform>
+            <numerusform>%n are booked and left out.</numerusform>
+        </translation>
+    </message>
     <message numerus="yes">
         <source>%n letter(s)</source>
         <translation>

@@ -3492,6 +3492,14 @@
         <translation>Szanowni Państwo, %1,</translation>
     </message>
     <message>
+        <source>Our records show that the yearly check of the gas appliances at %2 is due by %6.</source>
+        <translation>Z naszych zapisów wynika, że termin rocznej kontroli urządzeń gazowych pod adresem %2 mija dnia %6.</translation>
+    </message>
+    <message>
+        <source>Our records show that the yearly check of the gas appliances at %2 was due by %6. We know of none since.</source>
+        <translation>Z naszych zapisów wynika, że termin rocznej kontroli urządzeń gazowych pod adresem %2 minął dnia %6. Nie wiemy o żadnej późniejszej kontroli.</translation>
+    </message>
+    <message>
         <source>Our records show that the yearly check of the gas appliances at %2 falls due.</source>
         <translation>Z naszych zapisów wynika, że zbliża się termin rocznej kontroli urządzeń gazowych pod adresem %2.</translation>
     </message>
@@ -7548,6 +7556,238 @@ Prosimy go zachować.</translation>
     <message>
         <source>not compared: something was changed in between</source>
         <translation>nie porównano: w międzyczasie coś zmieniono</translation>
+    </message>
+    <message>
+        <source>Checked: record %1</source>
+        <translation>Skontrolowano: protokół %1</translation>
+    </message>
+    <message>
+        <source>Checked, by an earlier record</source>
+        <translation>Skontrolowano, według wcześniejszego protokołu</translation>
+    </message>
+    <message>
+        <source>Record %1 issued</source>
+        <translation>Wystawiono protokół %1</translation>
+    </message>
+    <message>
+        <source>Record %1 declared void</source>
+        <translation>Protokół %1 uznano za nieważny</translation>
+    </message>
+    <message>
+        <source>Record %1 sent</source>
+        <translation>Wysłano protokół %1</translation>
+    </message>
+    <message>
+        <source>Visit</source>
+        <translation>Wizyta</translation>
+    </message>
+    <message>
+        <source>Letter sent</source>
+        <translation>Wysłano list</translation>
+    </message>
+    <message>
+        <source>Copy of the record handed over</source>
+        <translation>Przekazano kopię protokołu</translation>
+    </message>
+    <message>
+        <source>Operating information handed over</source>
+        <translation>Przekazano informacje o obsłudze</translation>
+    </message>
+    <message>
+        <source>Telephone call</source>
+        <translation>Rozmowa telefoniczna</translation>
+    </message>
+    <message>
+        <source>A day was proposed</source>
+        <translation>Zaproponowano dzień</translation>
+    </message>
+    <message>
+        <source>Booked</source>
+        <translation>Umówiono wizytę</translation>
+    </message>
+    <message>
+        <source>Booked, and done</source>
+        <translation>Umówiono wizytę i wykonano</translation>
+    </message>
+    <message>
+        <source>Booking cancelled</source>
+        <translation>Odwołano wizytę</translation>
+    </message>
+    <message>
+        <source>Booked, and no access</source>
+        <translation>Umówiono wizytę, brak dostępu</translation>
+    </message>
+    <message>
+        <source>Unsafe situation, a step</source>
+        <translation>Sytuacja niebezpieczna, krok</translation>
+    </message>
+    <message>
+        <source>The window opens</source>
+        <translation>Okres kontroli się otwiera</translation>
+    </message>
+    <message>
+        <source>Deadline of the next check</source>
+        <translation>Termin następnej kontroli</translation>
+    </message>
+    <message>
+        <source>in person</source>
+        <translation>osobiście</translation>
+    </message>
+    <message>
+        <source>by letter</source>
+        <translation>listem</translation>
+    </message>
+    <message>
+        <source>by telephone</source>
+        <translation>telefonicznie</translation>
+    </message>
+    <message>
+        <source>by text message</source>
+        <translation>SMS-em</translation>
+    </message>
+    <message>
+        <source>another way</source>
+        <translation>w inny sposób</translation>
+    </message>
+    <message>
+        <source>Try again and tell the landlord</source>
+        <translation>Spróbować ponownie i powiadomić wynajmującego</translation>
+    </message>
+    <message>
+        <source>Ask for the last check</source>
+        <translation>Zapytać o ostatnią kontrolę</translation>
+    </message>
+    <message>
+        <source>Tell the landlord</source>
+        <translation>Powiadomić wynajmującego</translation>
+    </message>
+    <message>
+        <source>Book the check</source>
+        <translation>Umówić kontrolę</translation>
+    </message>
+    <message>
+        <source>Ring and book now</source>
+        <translation>Zadzwonić i umówić teraz</translation>
+    </message>
+    <message>
+        <source>Attend</source>
+        <translation>Stawić się</translation>
+    </message>
+    <message>
+        <source>Nothing to do yet</source>
+        <translation>Na razie nic do zrobienia</translation>
+    </message>
+    <message>
+        <source>What was done for the gas safety check</source>
+        <translation>Co zrobiono w sprawie kontroli bezpieczeństwa gazowego</translation>
+    </message>
+    <message>
+        <source>Deadline of the next</source>
+        <translation>Termin następnej</translation>
+    </message>
+    <message>
+        <source>Letters and calls since the last check</source>
+        <translation>Listy i rozmowy od ostatniej kontroli</translation>
+    </message>
+    <message>
+        <source>Attempts without access since the last check</source>
+        <translation>Próby bez dostępu od ostatniej kontroli</translation>
+    </message>
+    <message>
+        <source>look again: perhaps only by %1</source>
+        <translation>sprawdzić ponownie: być może dopiero do %1</translation>
+    </message>
+    <message>
+        <source>What comes next</source>
+        <translation>Co dalej</translation>
+    </message>
+    <message>
+        <source>What this is worth</source>
+        <translation>Ile to jest warte</translation>
+    </message>
+    <message>
+        <source>At least three attempts are what inspectors look for. They are no safe harbour: a court decides on the facts.</source>
+        <translation>Inspektorzy oczekują co najmniej trzech prób. Nie dają one pewnej ochrony: o faktach rozstrzyga sąd.</translation>
+    </message>
+    <message>
+        <source>A landlord has to show that all reasonable steps were taken. Keep every letter. Nobody may use force to get in.</source>
+        <translation>Wynajmujący musi wykazać, że podjęto wszystkie rozsądne kroki. Proszę zachować każdy list. Nikomu nie wolno wejść siłą.</translation>
+    </message>
+    <message>
+        <source>Source: HSE, “How far do I need to go if the tenant prevents access for a gas safety check?”</source>
+        <translation>Źródło: HSE, “How far do I need to go if the tenant prevents access for a gas safety check?”</translation>
+    </message>
+    <message>
+        <source>However many attempts were made, the next step stays: try again and tell the landlord.</source>
+        <translation>Niezależnie od liczby prób następny krok pozostaje ten sam: spróbować ponownie i powiadomić wynajmującego.</translation>
+    </message>
+    <message>
+        <source>What was done, in order of time</source>
+        <translation>Co zrobiono, w kolejności czasu</translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <translation>Dzień</translation>
+    </message>
+    <message>
+        <source>Time</source>
+        <translation>Godzina</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Co</translation>
+    </message>
+    <message>
+        <source>By whom, how, and what came of it</source>
+        <translation>Kto, jak i z jakim skutkiem</translation>
+    </message>
+    <message>
+        <source>%1 (to come)</source>
+        <translation>%1 (przyszłe)</translation>
+    </message>
+    <message>
+        <source>%1, %2 at %3</source>
+        <translation>%1, %2 o godz. %3</translation>
+    </message>
+    <message>
+        <source>%1, to %2</source>
+        <translation>%1, do: %2</translation>
+    </message>
+    <message>
+        <source>left: %1</source>
+        <translation>pozostawiono: %1</translation>
+    </message>
+    <message>
+        <source>answer: %1</source>
+        <translation>odpowiedź: %1</translation>
+    </message>
+    <message>
+        <source>came of it: %1</source>
+        <translation>wynik: %1</translation>
+    </message>
+    <message>
+        <source>next: %1</source>
+        <translation>następnie: %1</translation>
+    </message>
+    <message>
+        <source>on %1</source>
+        <translation>dnia %1</translation>
+    </message>
+    <message>
+        <source>word for word below</source>
+        <translation>dosłownie poniżej</translation>
+    </message>
+    <message>
+        <source>photograph below</source>
+        <translation>fotografia poniżej</translation>
+    </message>
+    <message>
+        <source>No. %1, word for word: %2</source>
+        <translation>Nr %1, dosłownie: %2</translation>
+    </message>
+    <message>
+        <source>No. %1: %2</source>
+        <translation>Nr %1: %2</translation>
     </message>
 </context>
 </TS>

@@ -103,7 +103,7 @@ TEST_F(DueCommands, writeACalendarAsOneFileAndAsAFolder) {
     const QString file = QString::fromStdString(inHome("checks.ics"));
     const auto one = run(QStringList{QStringLiteral("calendar"), QStringLiteral("--to"), file} + whose);
     ASSERT_EQ(one.exitCode, 0) << one.error;
-    EXPECT_EQ(one.out, "Calendar entries written: 2\n");
+    EXPECT_EQ(one.out, "Calendar entries written to " + inHome("checks.ics") + ": 2\n");
     const auto text = readFile(inHome("checks.ics"));
     EXPECT_THAT(text, HasSubstr("BEGIN:VCALENDAR\r\n"));
     EXPECT_THAT(text, HasSubstr("Gas safety check due: 1 Weir Bank"));

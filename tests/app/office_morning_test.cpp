@@ -202,6 +202,7 @@ void OfficeMorning::writeLetters() {
 }
 
 void OfficeMorning::exportCalendar() {
+    bench.dialogs.answers = {0};
     bench.dialogs.files = {file("checks.ics")};
     ctrlShift(Qt::Key_E);
     step("calendar written");

@@ -17,8 +17,8 @@
 #include "ui/shell/due_writing.h"
 #include "ui/shell/exporting.h"
 #include "ui/shell/kit.h"
-#include "ui/shell/paper_choice.h"
 #include "ui/shell/saving.h"
+#include "ui/words/document_words.h"
 
 #include <QKeyEvent>
 #include <QStackedLayout>
@@ -231,11 +231,19 @@ bool DuePlace::actOnAll(Action action) {
 
 namespace {
 
+/// The landlord or agent that the list was narrowed to; else the landlord of all that it shows.
 std::string whoseSummary(const store::DueFilter& filter, const std::vector<store::DueLine>& lines) {
     if (lines.empty()) {
         return {};
     }
-    return filter.landlord ? lines.front().landlordName : filter.agent ? lines.front().agentName : "";
+    const auto& first = lines.front();
+    if (!filter.landlord && filter.agent) {
+        return first.agentName;
+    }
+    const bool isOnes = std::all_of(lines.begin(), lines.end(), [&first](const store::DueLine& line) {
+        return line.landlord == first.landlord;
+    });
+    return isOnes ? first.landlordName : std::string();
 }
 
 Result<std::string> spreadsheetOf(const store::Due& due, const std::vector<store::DueLine>& lines,
@@ -249,8 +257,8 @@ Result<std::string> spreadsheetOf(const store::Due& due, const std::vector<store
 
 }  // namespace
 
-/// What the list shows, as it stands: filtered by a landlord it is that landlord's summary, in the language
-/// that they prefer.
+/// What the list shows, as it stands: where all of it is one landlord's it is that landlord's summary, in the
+/// language that they prefer.
 void DuePlace::writeSummary() {
     const QString title = tr("Summary of the list");
     const auto lines = allLines(m_due, m_head->filter(), m_head->sort(), today());
@@ -269,10 +277,10 @@ void DuePlace::writeSummary() {
         return;
     }
     const auto& filter = m_head->filter();
-    const auto bytes = how == 1
-                           ? spreadsheetOf(m_due, *lines, today(), m_context.words)
-                           : shell::summaryPdf(m_context.store, *lines, whoseSummary(filter, *lines), today(),
-                                               shell::summaryLanguage(m_context.store, filter, *lines));
+    const auto in = shell::summaryLanguage(m_context.store, filter, *lines, m_context.words.language());
+    const auto bytes = how == 1 ? spreadsheetOf(m_due, *lines, today(), m_context.words)
+                                : shell::summaryPdf(m_context.store, *lines, whoseSummary(filter, *lines),
+                                                    today(), in.language);
     const auto written =
         bytes ? shell::writeFile(*path, *bytes) : Result<void>(tl::unexpected<Error>(bytes.error()));
     if (!written) {
@@ -280,23 +288,33 @@ void DuePlace::writeSummary() {
                                m_context.words.error(written.error()));
         return;
     }
-    m_context.navigator.say(tr("%n premises written.", nullptr, static_cast<int>(lines->size())));
+    const QString done = tr("%n premises written.", nullptr, static_cast<int>(lines->size()));
+    m_context.navigator.say(
+        how == 0 && in.differ
+            ? tr("%1 Those it is for prefer different languages: it is in the window's.").arg(done)
+            : done);
 }
 
-/// For the landlord: what was done for one premises, as it stands in the store.
+/// For the landlord: what was done for one premises, as it stands in the store, in the language that they
+/// prefer.
 void DuePlace::writeEvidence(reg::PremisesId premises) {
     const QString title = tr("What was done, for the landlord");
     const auto evidence = gatherEvidence(m_context.store, premises, today());
-    if (!evidence) {
-        m_context.dialogs.tell(this, title, m_context.words.error(evidence.error()));
+    const auto file = m_due.dueFile(premises, today());
+    if (!evidence || !file) {
+        m_context.dialogs.tell(this, title,
+                               m_context.words.error(evidence ? file.error() : evidence.error()));
         return;
     }
     const auto path = m_context.dialogs.saveFile(this, title, tr("evidence.pdf"), tr("PDF (*.pdf)"));
     if (!path) {
         return;
     }
-    const auto pdf = paper::toPdf(
-        evidenceDocument(*evidence, today(), shell::firmsPaper(m_context.store), m_context.words), {});
+    const auto pdf = paper::toPdf(words::documentIn(shell::languageOfHolder(m_context.store, file->line),
+                                                    [&](const words::Words& words) {
+                                                        return words::evidenceDocument(words, *evidence);
+                                                    }),
+                                  {});
     const auto written =
         pdf ? shell::writeFile(*path, pdf->toStdString()) : Result<void>(tl::unexpected<Error>(pdf.error()));
     if (!written) {

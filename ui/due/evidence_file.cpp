@@ -1,28 +1,19 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/due/evidence_file.h"
 
-#include "core/calendar/duties.h"
 #include "core/store/record_pictures.h"
-#include "ui/due/due_text.h"
+#include "ui/shell/paper_choice.h"
 
-#include <QCoreApplication>
-
-#include <algorithm>
+#include <utility>
 
 namespace hearth::ui::due {
 
+using store::StoryEvent;
 using store::StoryKind;
-using words::qstring;
+using words::EvidenceEvent;
+using words::Happened;
 
 namespace {
-
-struct EvidenceText {
-    Q_DECLARE_TR_FUNCTIONS(EvidenceText)
-};
-
-std::string evidenceUtf8(const QString& text) {
-    return text.toStdString();
-}
 
 Result<std::vector<record::Picture>> photographsOf(const store::Store& store, const UuidBytes& owner) {
     const auto attachments = store.attachmentsOf(owner);
@@ -43,206 +34,169 @@ Result<std::vector<record::Picture>> photographsOf(const store::Store& store, co
     return pictures;
 }
 
-Result<void> addResults(const store::Store& store, reg::PremisesId premises,
-                        std::vector<EvidenceEvent>& events) {
-    const auto letters = store.letters(premises);
-    const auto attempts = store.accessAttempts(premises);
-    if (!letters || !attempts) {
-        return tl::unexpected<Error>(letters ? attempts.error() : letters.error());
+Happened letterHappened(const std::string& kind) {
+    return kind == store::kTenantCopyLetter    ? Happened::CopyHandedOver
+           : kind == store::kInformationLetter ? Happened::InformationHandedOver
+                                               : Happened::LetterSent;
+}
+
+Happened bookingHappened(const std::string& state) {
+    switch (reg::bookingStateFromCode(state).value_or(reg::BookingState::Booked)) {
+        case reg::BookingState::Proposed:
+            return Happened::DayProposed;
+        case reg::BookingState::Booked:
+            return Happened::Booked;
+        case reg::BookingState::Done:
+            return Happened::BookedAndDone;
+        case reg::BookingState::Cancelled:
+            return Happened::BookingCancelled;
+        case reg::BookingState::NoAccess:
+            break;
     }
-    for (auto& one : events) {
-        for (const auto& letter : *letters) {
-            if (letter.id.bytes == one.event.row) {
-                one.result = letter.result;
+    return Happened::BookedWithoutAccess;
+}
+
+Happened happenedIn(const StoryEvent& event) {
+    switch (event.kind) {
+        case StoryKind::Check:
+            return Happened::Checked;
+        case StoryKind::EarlierCheck:
+            return Happened::CheckedEarlier;
+        case StoryKind::Record:
+            return Happened::RecordIssued;
+        case StoryKind::RecordVoided:
+            return Happened::RecordVoided;
+        case StoryKind::RecordSent:
+            return Happened::RecordSent;
+        case StoryKind::Visit:
+            return Happened::Visited;
+        case StoryKind::Letter:
+            return letterHappened(event.title);
+        case StoryKind::Call:
+            return Happened::Called;
+        case StoryKind::NoAccess:
+            return Happened::NoAccess;
+        case StoryKind::Booking:
+            return bookingHappened(event.code);
+        case StoryKind::Situation:
+            return Happened::SituationFound;
+        case StoryKind::SituationStep:
+            return Happened::SituationStep;
+        case StoryKind::WindowOpens:
+            return Happened::WindowOpens;
+        case StoryKind::Deadline:
+            break;
+    }
+    return Happened::Deadline;
+}
+
+/// What the store keeps under the same names for events of each kind, by what it is.
+void addTold(const StoryEvent& event, EvidenceEvent& one) {
+    switch (event.kind) {
+        case StoryKind::Check:
+        case StoryKind::RecordVoided:
+        case StoryKind::RecordSent:
+            one.number = event.title;
+            if (event.kind != StoryKind::Check) {
+                one.said = {event.detail};
             }
+            break;
+        case StoryKind::Record:
+            one.number = event.title;
+            one.revision = event.detail;
+            break;
+        case StoryKind::Letter:
+        case StoryKind::Call:
+            one.channel = reg::channelFromCode(event.code).value_or(reg::Channel::Other);
+            one.text = event.detail;
+            break;
+        case StoryKind::NoAccess:
+            one.channel = reg::channelFromCode(event.code).value_or(reg::Channel::Other);
+            one.left = event.title;
+            one.answer = event.detail;
+            break;
+        case StoryKind::Booking:
+        case StoryKind::Situation:
+        case StoryKind::SituationStep:
+            one.said = {event.title, event.detail};
+            break;
+        case StoryKind::Deadline:
+            one.latest = calendar::fromIso(event.detail);
+            break;
+        default:
+            one.said = {event.detail};
+            break;
+    }
+}
+
+EvidenceEvent evidenceOf(const StoryEvent& event) {
+    EvidenceEvent one;
+    one.what = happenedIn(event);
+    one.date = event.date;
+    one.time = event.at ? wallTimeText(*event.at) : std::string();
+    one.by = event.by;
+    addTold(event, one);
+    return one;
+}
+
+/// What came of letters, and what was noted to be done after attempts.
+void addResults(const std::vector<reg::Letter>& letters, const std::vector<reg::AccessAttempt>& attempts,
+                const UuidBytes& row, EvidenceEvent& one) {
+    for (const auto& letter : letters) {
+        if (letter.id.bytes == row) {
+            one.result = letter.result;
         }
-        for (const auto& attempt : *attempts) {
-            if (attempt.id.bytes == one.event.row) {
-                one.nextStep = attempt.nextStep;
-                one.nextOn = attempt.nextOn;
-            }
-        }
     }
-    return {};
-}
-
-bool hasWords(const EvidenceEvent& one) {
-    const auto kind = one.event.kind;
-    return (kind == StoryKind::Letter || kind == StoryKind::Call) && !one.event.detail.empty();
-}
-
-/// "No access, 3 Nov 2026 at 14:10"
-QString namedEvent(const EvidenceEvent& one, const words::Words& words) {
-    const QString what = storyTitle(one.event);
-    const QString day = words.shortDate(one.event.date);
-    return one.event.at
-               ? EvidenceText::tr("%1, %2 at %3").arg(what, day, qstring(wallTimeText(*one.event.at)))
-               : EvidenceText::tr("%1, %2").arg(what, day);
-}
-
-/// How, by whom or to whom, and what came of it; of letters and calls all but their words.
-QString howText(const EvidenceEvent& one, const words::Words& words) {
-    const auto& event = one.event;
-    QStringList parts;
-    if (event.kind == StoryKind::Letter || event.kind == StoryKind::Call) {
-        const auto channel = reg::channelFromCode(event.code).value_or(reg::Channel::Other);
-        parts << (event.by.empty()
-                      ? channelWord(channel)
-                      : EvidenceText::tr("by %1 to %2").arg(channelWord(channel), qstring(event.by)));
-    } else {
-        parts << storyDetail(event, words);
-    }
-    if (!one.result.empty()) {
-        parts << EvidenceText::tr("came of it: %1").arg(qstring(one.result));
-    }
-    if (!one.nextStep.empty()) {
-        parts << EvidenceText::tr("next: %1").arg(qstring(one.nextStep));
-    }
-    if (one.nextOn) {
-        parts << EvidenceText::tr("on %1").arg(words.shortDate(*one.nextOn));
-    }
-    if (hasWords(one)) {
-        parts << EvidenceText::tr("word for word below");
-    }
-    if (!one.photographs.empty()) {
-        parts << EvidenceText::tr("photograph below");
-    }
-    parts.removeAll(QString());
-    return parts.join(QStringLiteral("; "));
-}
-
-record::FieldGrid evidenceHead(const Evidence& evidence, const words::Words& words) {
-    const auto& line = evidence.file.line;
-    const auto absent = [](const QString& caption) {
-        return record::CaptionedValue{
-            evidenceUtf8(caption), {evidenceUtf8(EvidenceText::tr("not known"))}, true};
-    };
-    const auto dated = [&](const QString& caption, const std::optional<calendar::Date>& day) {
-        return day ? record::CaptionedValue{evidenceUtf8(caption), {evidenceUtf8(words.date(*day))}}
-                   : absent(caption);
-    };
-    const auto named = [&](const QString& caption, const std::string& name) {
-        return name.empty() ? absent(caption) : record::CaptionedValue{evidenceUtf8(caption), {name}};
-    };
-    const auto counted = [](const QString& caption, std::size_t count) {
-        return record::CaptionedValue{evidenceUtf8(caption), {std::to_string(count)}};
-    };
-    record::FieldGrid grid;
-    grid.fields = {
-        named(EvidenceText::tr("Landlord"), line.landlordName),
-        named(EvidenceText::tr("Agent"), line.agentName),
-        {evidenceUtf8(EvidenceText::tr("State")), {evidenceUtf8(stateWord(line.state))}},
-        dated(EvidenceText::tr("Last check"), line.lastCheck),
-        dated(EvidenceText::tr("Deadline of the next"), line.deadline),
-        counted(EvidenceText::tr("Letters and calls since the last check"), line.letters.size()),
-        counted(EvidenceText::tr("Attempts without access since the last check"), line.attempts.size())};
-    if (line.latest) {
-        grid.fields[4].lines.push_back(
-            evidenceUtf8(EvidenceText::tr("look again: perhaps only by %1").arg(words.date(*line.latest))));
-    }
-    return grid;
-}
-
-/// Three attempts change what goes to the landlord, never what is to be done.
-QString comesNext(calendar::NextStep step) {
-    using calendar::NextStep;
-    return step == NextStep::TryAgain || step == NextStep::TryAgainAndRecord
-               ? EvidenceText::tr("Try again and tell the landlord")
-               : stepWord(step);
-}
-
-/// What inspectors look for, which is no verdict, and what comes next whatever was done so far.
-record::Statements whatItShows(const Evidence& evidence) {
-    record::Statement next{evidenceUtf8(EvidenceText::tr("What comes next")),
-                           evidenceUtf8(comesNext(evidence.file.step)),
-                           {},
-                           {}};
-    record::Statements block;
-    if (evidence.file.line.duty == calendar::CheckDuty::Let) {
-        block.statements.push_back(
-            {evidenceUtf8(EvidenceText::tr("What this is worth")),
-             evidenceUtf8(
-                 EvidenceText::tr("At least three attempts are what inspectors look for. They are no "
-                                  "safe harbour: a court decides on the facts.")),
-             {},
-             {evidenceUtf8(EvidenceText::tr(
-                  "A landlord has to show that all reasonable steps were taken. Keep every letter. Nobody "
-                  "may use force to get in.")),
-              evidenceUtf8(
-                  EvidenceText::tr("Source: HSE, “How far do I need to go if the tenant prevents access "
-                                   "for a gas safety check?”"))}});
-        next.details.push_back(evidenceUtf8(EvidenceText::tr(
-            "However many attempts were made, the next step stays: try again and tell the landlord.")));
-    }
-    block.statements.push_back(std::move(next));
-    return block;
-}
-
-record::Table inOrderOfTime(const Evidence& evidence, calendar::Date today, const words::Words& words) {
-    record::Table table;
-    table.title = evidenceUtf8(EvidenceText::tr("What was done, in order of time"));
-    table.columns = {
-        {evidenceUtf8(EvidenceText::tr("No.")), record::Align::Right, 0.5},
-        {evidenceUtf8(EvidenceText::tr("Day")), record::Align::Left, 1.2},
-        {evidenceUtf8(EvidenceText::tr("Time")), record::Align::Left, 0.7},
-        {evidenceUtf8(EvidenceText::tr("What")), record::Align::Left, 2.0},
-        {evidenceUtf8(EvidenceText::tr("By whom, how, and what came of it")), record::Align::Left, 4.0}};
-    int number = 0;
-    for (const auto& one : evidence.events) {
-        QString what = storyTitle(one.event);
-        if (one.event.date > today) {
-            what = EvidenceText::tr("%1 (to come)").arg(what);
-        }
-        table.rows.push_back({std::to_string(++number), evidenceUtf8(words.shortDate(one.event.date)),
-                              one.event.at ? wallTimeText(*one.event.at) : std::string(), evidenceUtf8(what),
-                              evidenceUtf8(howText(one, words))});
-    }
-    return table;
-}
-
-/// Letters and calls word for word, under the number that they have in the table.
-void addWords(const Evidence& evidence, const words::Words& words, record::Document& page) {
-    for (std::size_t i = 0; i < evidence.events.size(); ++i) {
-        const auto& one = evidence.events[i];
-        if (hasWords(one)) {
-            page.blocks.emplace_back(record::Paragraph{
-                evidenceUtf8(
-                    EvidenceText::tr("No. %1, word for word: %2").arg(i + 1).arg(namedEvent(one, words))),
-                one.event.detail, false});
+    for (const auto& attempt : attempts) {
+        if (attempt.id.bytes == row) {
+            one.nextStep = attempt.nextStep;
+            one.nextOn = attempt.nextOn;
         }
     }
 }
 
-void addPhotographs(const Evidence& evidence, const words::Words& words, record::Document& page) {
-    record::Pictures block;
-    block.title = evidenceUtf8(EvidenceText::tr("Photographs"));
-    for (std::size_t i = 0; i < evidence.events.size(); ++i) {
-        for (auto picture : evidence.events[i].photographs) {
-            picture.of = evidenceUtf8(
-                EvidenceText::tr("No. %1: %2").arg(i + 1).arg(namedEvent(evidence.events[i], words)));
-            block.pictures.push_back(std::move(picture));
-        }
-    }
-    if (!block.pictures.empty()) {
-        page.blocks.emplace_back(std::move(block));
-    }
+words::Evidence headOf(const store::DueFile& file) {
+    const auto& line = file.line;
+    words::Evidence evidence;
+    evidence.address = line.address;
+    evidence.landlord = line.landlordName;
+    evidence.agent = line.agentName;
+    evidence.state = line.state;
+    evidence.lastCheck = line.lastCheck;
+    evidence.deadline = line.deadline;
+    evidence.latest = line.latest;
+    evidence.letters = static_cast<int>(line.letters.size());
+    evidence.attempts = static_cast<int>(line.attempts.size());
+    evidence.isLandlordsDuty = line.duty == calendar::CheckDuty::Let;
+    evidence.step = file.step;
+    return evidence;
 }
 
 }  // namespace
 
-Result<Evidence> gatherEvidence(const store::Store& store, reg::PremisesId premises, calendar::Date today) {
-    auto firm = store.firm();
-    auto file = store.dueFile(premises, today);
-    auto story = store.storyOf(premises, today);
-    if (!firm || !file || !story) {
-        return tl::unexpected<Error>(!firm ? firm.error() : !file ? file.error() : story.error());
+Result<words::Evidence> gatherEvidence(const store::Store& store, reg::PremisesId premises,
+                                       calendar::Date today) {
+    const auto firm = store.firm();
+    const auto file = store.dueFile(premises, today);
+    const auto story = store.storyOf(premises, today);
+    const auto letters = store.letters(premises);
+    const auto attempts = store.accessAttempts(premises);
+    if (!firm || !file || !story || !letters || !attempts) {
+        return tl::unexpected<Error>(!firm      ? firm.error()
+                                     : !file    ? file.error()
+                                     : !story   ? story.error()
+                                     : !letters ? letters.error()
+                                                : attempts.error());
     }
-    Evidence evidence{std::move(*firm), std::move(*file), {}};
-    for (auto& event : *story) {
-        EvidenceEvent one;
-        one.event = std::move(event);
-        if (one.event.kind == StoryKind::NoAccess || one.event.kind == StoryKind::Situation) {
-            auto pictures = photographsOf(store, one.event.row);
+    auto evidence = headOf(*file);
+    evidence.firm = *firm;
+    evidence.paper = shell::firmsPaper(store);
+    evidence.today = today;
+    for (const auto& event : *story) {
+        auto one = evidenceOf(event);
+        addResults(*letters, *attempts, event.row, one);
+        if (event.kind == StoryKind::NoAccess || event.kind == StoryKind::Situation) {
+            auto pictures = photographsOf(store, event.row);
             if (!pictures) {
                 return tl::unexpected<Error>(pictures.error());
             }
@@ -250,32 +204,7 @@ Result<Evidence> gatherEvidence(const store::Store& store, reg::PremisesId premi
         }
         evidence.events.push_back(std::move(one));
     }
-    if (auto added = addResults(store, premises, evidence.events); !added) {
-        return tl::unexpected<Error>(added.error());
-    }
     return evidence;
-}
-
-record::Document evidenceDocument(const Evidence& evidence, calendar::Date today, record::Paper paper,
-                                  const words::Words& words) {
-    record::Document page;
-    page.kind = "due_evidence";
-    page.language = evidenceUtf8(words.language().left(2));
-    page.title = evidenceUtf8(EvidenceText::tr("What was done for the gas safety check"));
-    page.subtitle = evidenceUtf8(oneLineOf(evidence.file.line.address));
-    page.firm = evidence.firm.name;
-    page.paper = paper;
-    page.issued = evidenceUtf8(words.date(today));
-    page.pageWord = evidenceUtf8(words.say("page %1 of %2"));
-    if (evidence.firm.demonstration) {
-        page.banner = evidenceUtf8(EvidenceText::tr("Demonstration: nothing here is real"));
-    }
-    page.blocks.emplace_back(evidenceHead(evidence, words));
-    page.blocks.emplace_back(whatItShows(evidence));
-    page.blocks.emplace_back(inOrderOfTime(evidence, today, words));
-    addWords(evidence, words, page);
-    addPhotographs(evidence, words, page);
-    return page;
 }
 
 }  // namespace hearth::ui::due

@@ -92,8 +92,9 @@ std::string bookmarkOf(const WordedReminder& letter) {
 Result<WordedReminder> wordReminder(const reg::Firm& firm, const store::Reminder& reminder,
                                     calendar::Date today, record::Paper paper, const words::Words& words) {
     constexpr auto kKind = reg::LetterKind::Reminder;
+    const auto day = reminder.deadline < today ? words::ReminderDay::Past : words::ReminderDay::ToCome;
     const std::string wording =
-        firm.reminderText.empty() ? words::shippedLetter(words, kKind).toStdString() : firm.reminderText;
+        firm.reminderText.empty() ? words::shippedReminder(words, day).toStdString() : firm.reminderText;
     const auto text = reg::fillLetter(kKind, wording, reminderValues(firm, reminder, today, words));
     if (!text) {
         return tl::unexpected<Error>(text.error());

@@ -13,6 +13,7 @@
 #include <iterator>
 #include <limits>
 #include <map>
+#include <optional>
 #include <set>
 
 namespace hearth::ui::shell {
@@ -177,23 +178,61 @@ Result<std::vector<exchange::CalendarEvent>> dueEvents(const store::Store& store
     return events;
 }
 
-QString summaryLanguage(const store::Store& store, const store::DueFilter& filter,
-                        const std::vector<DueLine>& lines) {
-    std::vector<std::string> wanted;
-    const auto whom = filter.landlord ? filter.landlord : filter.agent;
-    if (const auto holders = whom && !lines.empty() ? store.holders(lines.front().premises)
-                                                    : std::vector<reg::VisitFile::Holder>()) {
-        for (const auto& holder : *holders) {
-            if (holder.party.id == *whom) {
-                wanted.push_back(holder.party.language);
-            }
+Result<std::vector<EntryFile>> entryFiles(const std::vector<exchange::CalendarEvent>& events, Instant now) {
+    std::vector<EntryFile> files;
+    for (const auto& event : events) {
+        auto bytes = exchange::calendarOf({event}, now);
+        if (!bytes) {
+            return tl::unexpected(bytes.error());
+        }
+        const std::string stem = event.uid.substr(0, event.uid.find('@'));
+        files.push_back({words::qstring(stem) + QStringLiteral(".ics"), std::move(*bytes)});
+    }
+    return files;
+}
+
+namespace {
+
+QString firmsLanguage(const store::Store& store) {
+    const auto firm = store.firm();
+    return firm && record::isRecordLanguage(firm->language) ? words::qstring(firm->language)
+                                                            : QStringLiteral("en");
+}
+
+/// What somebody with a role there prefers, else the firm's; a code from a newer program does not count.
+QString preferredBy(const std::optional<reg::PartyId>& whom, reg::PremisesId there,
+                    const store::Store& store) {
+    const auto holders = whom ? store.holders(there) : std::vector<reg::VisitFile::Holder>();
+    for (const auto& holder : holders.value_or(std::vector<reg::VisitFile::Holder>())) {
+        if (holder.party.id == *whom && record::isRecordLanguage(holder.party.language)) {
+            return words::qstring(holder.party.language);
         }
     }
-    if (const auto firm = store.firm()) {
-        wanted.push_back(firm->language);
+    return firmsLanguage(store);
+}
+
+}  // namespace
+
+QString languageOfHolder(const store::Store& store, const DueLine& line) {
+    return preferredBy(line.landlord ? line.landlord : line.agent, line.premises, store);
+}
+
+GoesOutIn summaryLanguage(const store::Store& store, const store::DueFilter& filter,
+                          const std::vector<DueLine>& lines, const QString& windows) {
+    const auto named = filter.landlord ? filter.landlord : filter.agent;
+    std::set<QString> preferred;
+    std::set<reg::PartyId> asked;
+    for (const auto& line : lines) {
+        const auto whom = named ? named : line.landlord ? line.landlord : line.agent;
+        if (whom && asked.insert(*whom).second) {
+            preferred.insert(preferredBy(whom, line.premises, store));
+        }
     }
-    const auto found = std::find_if(wanted.begin(), wanted.end(), record::isRecordLanguage);
-    return found == wanted.end() ? QStringLiteral("en") : words::qstring(*found);
+    if (preferred.size() < 2) {
+        return {preferred.empty() ? firmsLanguage(store) : *preferred.begin(), false};
+    }
+    const auto code = windows.toStdString();
+    return {record::isRecordLanguage(code) ? windows : QStringLiteral("en"), true};
 }
 
 Result<std::string> summaryPdf(const store::Store& store, const std::vector<DueLine>& lines,

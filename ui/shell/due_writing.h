@@ -8,6 +8,7 @@
 
 #include <QString>
 
+#include <string>
 #include <vector>
 
 /// What goes out of checks due, for the place and the command line: lists, summaries, calendars.
@@ -26,9 +27,26 @@ namespace hearth::ui::shell {
                                                                      const Clock& clock,
                                                                      const words::Words& words);
 
-/// That of the landlord, else the agent, whose premises the filter finds; else the firm's.
-[[nodiscard]] QString summaryLanguage(const store::Store& store, const store::DueFilter& filter,
-                                      const std::vector<store::DueLine>& lines);
+/// An entry of a calendar as a file of its own.
+struct EntryFile {
+    QString name;  // stays the same, so that a later one replaces it
+    std::string bytes;
+};
+/// Errors: as exchange::calendarOf().
+[[nodiscard]] Result<std::vector<EntryFile>> entryFiles(const std::vector<exchange::CalendarEvent>& events,
+                                                        Instant now);
+
+/// A language that records can be issued in.
+struct GoesOutIn {
+    QString language;
+    bool differ = false;  // whoever gets it prefers others: it is the window's
+};
+/// What the landlord of these premises prefers, else the agent, else the firm's.
+[[nodiscard]] QString languageOfHolder(const store::Store& store, const store::DueLine& line);
+/// The same of the landlord or agent that the filter names; else of all whose premises these are, as far as
+/// they agree. `windows`: the window's.
+[[nodiscard]] GoesOutIn summaryLanguage(const store::Store& store, const store::DueFilter& filter,
+                                        const std::vector<store::DueLine>& lines, const QString& windows);
 /// The landlord's or agent's summary as a PDF in a language that records can be issued in. Errors: the
 /// store's; LetterMissingInFont.
 [[nodiscard]] Result<std::string> summaryPdf(const store::Store& store,

@@ -8,6 +8,7 @@
 #include "ui/words/exchange_words.h"
 
 #include <QCoreApplication>
+#include <QDir>
 #include <QFile>
 #include <QSaveFile>
 
@@ -205,12 +206,70 @@ bool exportPeopleCards(const Context& context, QWidget* over) {
                     exportingText(QT_TRANSLATE_NOOP("Exporting", "Address books (*.vcf)")), context, over);
 }
 
+namespace {
+
+/// Each entry by itself: programs that watch a folder take over what is new.
+Result<QString> writeEntries(const std::vector<exchange::CalendarEvent>& events, const QString& folder,
+                             const Context& context) {
+    const auto files = entryFiles(events, context.clock.now());
+    if (!files) {
+        return tl::unexpected(files.error());
+    }
+    for (const auto& file : *files) {
+        if (auto written = writeWhole(QDir(folder).filePath(file.name), file.bytes); !written) {
+            return tl::unexpected(written.error());
+        }
+    }
+    return QCoreApplication::translate(
+               "Exporting", QT_TRANSLATE_N_NOOP("Exporting", "%n entries written to %1, each a file."),
+               nullptr, static_cast<int>(files->size()))
+        .arg(folder);
+}
+
+Result<QString> writeCalendar(const std::vector<exchange::CalendarEvent>& events, const QString& path,
+                              const Context& context) {
+    return exchange::calendarOf(events, context.clock.now())
+        .and_then([&](const std::string& bytes) { return writeWhole(path, bytes); })
+        .map([&] {
+            return QCoreApplication::translate("Exporting",
+                                               QT_TRANSLATE_N_NOOP("Exporting", "%n entries written to %1."),
+                                               nullptr, static_cast<int>(events.size()))
+                .arg(path);
+        });
+}
+
+}  // namespace
+
 bool exportCalendar(const store::DueFilter& filter, const Context& context, QWidget* over) {
+    const QString title = exportingText(QT_TRANSLATE_NOOP("Exporting", "Write as a calendar"));
     const auto events = dueEvents(context.store, filter, context.clock, context.words);
-    return keepFile(events ? exchange::calendarOf(*events, context.clock.now())
-                           : Result<std::string>(tl::unexpected(events.error())),
-                    QStringLiteral("checks.ics"),
-                    exportingText(QT_TRANSLATE_NOOP("Exporting", "Calendars (*.ics)")), context, over);
+    if (!events) {
+        context.dialogs.tell(over, title, context.words.error(events.error()));
+        return false;
+    }
+    const int how = context.dialogs.ask(
+        over, title,
+        exportingText(QT_TRANSLATE_NOOP(
+            "Exporting", "Deadlines as whole days, bookings at their times. Taken over again, they follow.")),
+        {exportingText(QT_TRANSLATE_NOOP("Exporting", "One file")),
+         exportingText(QT_TRANSLATE_NOOP("Exporting", "A folder, a file for each"))},
+        0);
+    const auto where = how == 0 ? context.dialogs.saveFile(
+                                      over, title, QStringLiteral("checks.ics"),
+                                      exportingText(QT_TRANSLATE_NOOP("Exporting", "Calendars (*.ics)")))
+                       : how == 1 ? context.dialogs.chooseFolder(over, title)
+                                  : std::nullopt;
+    if (!where) {
+        return false;
+    }
+    const auto written =
+        how == 0 ? writeCalendar(*events, *where, context) : writeEntries(*events, *where, context);
+    if (!written) {
+        context.dialogs.tell(over, title, context.words.error(written.error()));
+        return false;
+    }
+    context.navigator.say(*written);
+    return true;
 }
 
 void chooseAndExport(const std::vector<ListKind>& kinds, const Context& context, QWidget* over) {

@@ -46,6 +46,10 @@ std::optional<calendar::Date> checkDue(const DocumentInput& input) {
     return first;
 }
 
+std::optional<calendar::Date> dayDue(const DocumentInput& input) {
+    return input.checkDue ? input.checkDue : checkDue(input);
+}
+
 /// A date or a number that no end of a line parts.
 std::string unparted(QString text) {
     return utf8(text.replace(u' ', QChar::Nbsp));
@@ -64,7 +68,7 @@ reg::LetterValues letterValues(const DocumentInput& input, const Words& words) {
     if (const auto recipient = record::recipientOf(input.kind, input.file)) {
         values[Placeholder::Customer] = recipient->name;
     }
-    if (const auto due = input.checkDue ? input.checkDue : checkDue(input)) {
+    if (const auto due = dayDue(input)) {
         values[Placeholder::DateDue] = unparted(words.date(*due));
     }
     return values;
@@ -85,7 +89,13 @@ const std::string& firmsText(const reg::Firm& firm, LetterKind kind) {
 std::string textToFill(const DocumentInput& input, const Words& words) {
     const auto kind = letterKindOf(input.kind);
     const auto& own = firmsText(input.file.firm, kind);
-    return own.empty() ? utf8(shippedLetter(words, kind)) : own;
+    if (!own.empty() || kind != LetterKind::Reminder) {
+        return own.empty() ? utf8(shippedLetter(words, kind)) : own;
+    }
+    const auto due = dayDue(input);
+    return utf8(shippedReminder(words, !due                  ? ReminderDay::NotKnown
+                                       : *due < input.issued ? ReminderDay::Past
+                                                             : ReminderDay::ToCome));
 }
 
 record::LetterHead letterHead(const DocumentPage& page) {

@@ -30,15 +30,31 @@ constexpr std::array kPlaceholderMeanings{
                       QT_TRANSLATE_NOOP("Words", "registration number of the firm")},
 };
 
-// The letters say nothing of the law: to whom which duty falls differs by country and by tenancy. They name
-// no day that may not be known: a firm's own may.
+// The letters say nothing of the law: to whom which duty falls differs by country and by tenancy.
+constexpr const char* kAskToRing =
+    QT_TRANSLATE_NOOP("Words",
+                      "Please ring us on %3 to agree a day. If somebody else has made the check, or the "
+                      "address is no longer yours, tell us, and we will remind you no more.");
 constexpr std::array kReminder{
     QT_TRANSLATE_NOOP("Words", "Dear %1,"),
     QT_TRANSLATE_NOOP("Words",
-                      "Our records show that the yearly check of the gas appliances at %2 falls due."),
+                      "Our records show that the yearly check of the gas appliances at %2 is due by %6."),
+    kAskToRing,
+    QT_TRANSLATE_NOOP("Words", "Yours faithfully,"),
+};
+constexpr std::array kReminderOfOverdue{
+    QT_TRANSLATE_NOOP("Words", "Dear %1,"),
     QT_TRANSLATE_NOOP("Words",
-                      "Please ring us on %3 to agree a day. If somebody else has made the check, or the "
-                      "address is no longer yours, tell us, and we will remind you no more."),
+                      "Our records show that the yearly check of the gas appliances at %2 was due by %6. We "
+                      "know of none since."),
+    kAskToRing,
+    QT_TRANSLATE_NOOP("Words", "Yours faithfully,"),
+};
+constexpr std::array kReminderWithoutDay{
+    QT_TRANSLATE_NOOP("Words", "Dear %1,"),
+    QT_TRANSLATE_NOOP("Words",
+                      "Our records show that the yearly check of the gas appliances at %2 falls due."),
+    kAskToRing,
     QT_TRANSLATE_NOOP("Words", "Yours faithfully,"),
 };
 constexpr std::array kNoAccess{
@@ -66,9 +82,9 @@ QString braced(Placeholder placeholder) {
 /// Placeholders come in as arguments, so that no translation can change their names.
 template <std::size_t N>
 QString wholeLetter(const Words& words, const std::array<const char*, N>& paragraphs) {
-    const QStringList arguments{braced(Placeholder::Customer), braced(Placeholder::Premises),
+    const QStringList arguments{braced(Placeholder::Customer),  braced(Placeholder::Premises),
                                 braced(Placeholder::Telephone), braced(Placeholder::Attempted),
-                                braced(Placeholder::Worked)};
+                                braced(Placeholder::Worked),    braced(Placeholder::DateDue)};
     QStringList said;
     for (const char* paragraph : paragraphs) {
         said << words.say(paragraph, arguments);
@@ -86,10 +102,22 @@ QString placeholder(const Words& words, Placeholder which) {
     return words.say(textOf(kPlaceholderMeanings, which));
 }
 
+QString shippedReminder(const Words& words, ReminderDay day) {
+    switch (day) {
+        case ReminderDay::ToCome:
+            return wholeLetter(words, kReminder);
+        case ReminderDay::Past:
+            return wholeLetter(words, kReminderOfOverdue);
+        case ReminderDay::NotKnown:
+            break;
+    }
+    return wholeLetter(words, kReminderWithoutDay);
+}
+
 QString shippedLetter(const Words& words, LetterKind kind) {
     switch (kind) {
         case LetterKind::Reminder:
-            return wholeLetter(words, kReminder);
+            return shippedReminder(words, ReminderDay::ToCome);
         case LetterKind::NoAccess:
             return wholeLetter(words, kNoAccess);
         case LetterKind::Covering:

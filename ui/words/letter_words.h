@@ -9,7 +9,11 @@ namespace hearth::ui::words {
 
 [[nodiscard]] QString letterKind(const Words& words, reg::LetterKind kind);     // "Reminder"
 [[nodiscard]] QString placeholder(const Words& words, reg::Placeholder which);  // "to whom it goes"
-/// In the words' language, with its placeholders.
+/// What is known of the day by which the check is due.
+enum class ReminderDay { ToCome, Past, NotKnown };
+/// In the words' language, with its placeholders; without a day only where none is known.
+[[nodiscard]] QString shippedReminder(const Words& words, ReminderDay day);
+/// The same of each kind; a reminder's is that of a day to come.
 [[nodiscard]] QString shippedLetter(const Words& words, reg::LetterKind kind);
 
 }  // namespace hearth::ui::words

@@ -4,6 +4,7 @@
 #include "tests/ui/due/due_window.h"
 #include "ui/due/evidence_file.h"
 
+#include <QDir>
 #include <QImage>
 
 #include <map>
@@ -39,6 +40,7 @@ class DueFilesTest : public DueWindowTest {
   protected:
     std::map<std::string, QStringList> calendar() {
         const QString path = fileNamed("checks.ics");
+        bench.dialogs.answers = {0};
         bench.dialogs.files = {path};
         press(Qt::Key_E, Qt::ControlModifier | Qt::ShiftModifier);
         return entriesOf(path);
@@ -76,6 +78,28 @@ TEST_F(DueFilesTest, whatIsImportedAgainFollows) {
     const auto gone = calendar().at(uid);
     EXPECT_EQ(gone[kStatus], QStringLiteral("CANCELLED")) << "so that it is taken out there";
     EXPECT_GT(gone[kSequence].toInt(), moved[kSequence].toInt());
+}
+
+TEST_F(DueFilesTest, aFolderGetsAFileForEachEntryAndThatIsSaid) {
+    const QDir folder(fileNamed("calendar"));
+    ASSERT_TRUE(folder.mkpath(QStringLiteral(".")));
+    for (int i = 0; i < 2; ++i) {  // again: the same names
+        bench.dialogs.answers = {1};
+        bench.dialogs.files = {folder.path()};
+        press(Qt::Key_E, Qt::ControlModifier | Qt::ShiftModifier);
+        EXPECT_EQ(hearth::testing::child<QLabel>(window.get(), "statusText")->text(),
+                  QStringLiteral("3 entries written to %1, each a file.").arg(folder.path()));
+        const auto names = folder.entryList(QDir::Files);
+        ASSERT_EQ(names.size(), 3);
+        EXPECT_TRUE(names.contains(QString::fromStdString("due-" + overdue.text() + ".ics")));
+    }
+    const auto entries = entriesOf(folder.filePath(QString::fromStdString("due-" + soon.text() + ".ics")));
+    ASSERT_EQ(entries.size(), 1U);
+    EXPECT_EQ(entries.begin()->second[kStart], QStringLiteral("2026-12-04"));
+    bench.dialogs.answers = {1};
+    bench.dialogs.files = {fileNamed("nowhere")};
+    press(Qt::Key_E, Qt::ControlModifier | Qt::ShiftModifier);
+    EXPECT_FALSE(bench.dialogs.told.isEmpty()) << "a folder that is not there";
 }
 
 TEST_F(DueFilesTest, theCalendarIsThatOfTheListAsItIsNarrowed) {
@@ -165,7 +189,7 @@ TEST_F(EvidenceTest, everythingStandsInOrderOfTime) {
         from = std::max(from, found);
     }
     for (const char* said :
-         {"left: card no. 2", "by letter to 1 Estate Office", "will ring back", "Fenn Estate"}) {
+         {"left: card no. 2", "by letter, to 1 Estate Office", "will ring back", "Fenn Estate"}) {
         EXPECT_TRUE(text.contains(QLatin1String(said))) << said << " in " << text.toStdString();
     }
 }
@@ -186,9 +210,28 @@ TEST_F(EvidenceTest, threeAttemptsAreNoSafeHarbour) {
     EXPECT_TRUE(text.contains(QStringLiteral("Try again and tell the landlord"))) << text.toStdString();
 }
 
+/// The landlord's own, where they prefer one: "Yr hyn a wnaed" is the catalogue's Welsh of the heading.
+TEST_F(EvidenceTest, itSpeaksTheLanguageOfTheLandlord) {
+    const auto english = evidence();
+    EXPECT_TRUE(english.contains(QStringLiteral("What was done, in order of time")));
+    press(Qt::Key_Escape);
+    landlord.language = "cy";
+    need(bench.store->save(landlord));
+    const auto welsh = evidence();
+    EXPECT_TRUE(welsh.contains(QStringLiteral("Yr hyn a wnaed, yn nhrefn amser"))) << welsh.toStdString();
+    EXPECT_FALSE(welsh.contains(QStringLiteral("in order of time"))) << welsh.toStdString();
+    EXPECT_TRUE(welsh.contains(QStringLiteral("Dear Fenn Estate"))) << "what was sent stays word for word";
+    press(Qt::Key_Escape);
+    landlord.language = "en+pl";
+    need(bench.store->save(landlord));
+    const auto both = evidence();
+    EXPECT_TRUE(both.contains(QStringLiteral("What was done, in order of time"))) << both.toStdString();
+    EXPECT_TRUE(both.contains(QStringLiteral("Co zrobiono, w kolejności czasu"))) << both.toStdString();
+}
+
 TEST_F(EvidenceTest, thePhotographIsShownWithWhatItIsOf) {
     const auto whole = need(gatherEvidence(*bench.store, overdue, today));
-    const auto page = evidenceDocument(whole, today, record::Paper::A4, bench.words);
+    const auto page = words::evidenceDocument(bench.words, whole);
     const auto* pictures = std::get_if<record::Pictures>(&page.blocks.back());
     ASSERT_NE(pictures, nullptr);
     ASSERT_EQ(pictures->pictures.size(), 1U);
@@ -203,7 +246,7 @@ TEST_F(EvidenceTest, whatIsNoDutyOfALandlordHasNoLandlordsAdvice) {
     need(bench.store->save(
         reg::CheckPlan{{bench.store->newId()}, overdue, calendar::CheckDuty::OwnInterval, 12}));
     const auto whole = need(gatherEvidence(*bench.store, overdue, today));
-    const auto page = evidenceDocument(whole, today, record::Paper::A4, bench.words);
+    const auto page = words::evidenceDocument(bench.words, whole);
     const auto& said = std::get<record::Statements>(page.blocks[1]);
     EXPECT_EQ(said.statements.size(), 1U) << "regulation 36 alone asks for reasonable steps";
 }

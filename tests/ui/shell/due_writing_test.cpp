@@ -98,6 +98,39 @@ TEST_F(DueWriting, aCalendarHasDeadlinesAndBookings) {
     EXPECT_THAT(needs(dueEvents(*store, filter, clock, english)), SizeIs(1));
 }
 
+TEST_F(DueWriting, aSummarySpeaksTheLanguageThatAllOfThemPrefer) {
+    const auto in = [this](const store::DueFilter& filter, const char* windows = "pl") {
+        return summaryLanguage(*store, filter, needs(allDue(*store, filter, today)),
+                               QString::fromLatin1(windows));
+    };
+    const auto prefers = [this](reg::PartyId who, const char* code) {
+        for (auto party : needs(store->parties({}, 10))) {
+            if (party.id == who) {
+                party.language = code;
+                needs(store->save(party));
+            }
+        }
+    };
+    EXPECT_EQ(in({}).language, QStringLiteral("en")) << "nobody said, and the firm's is English";
+    EXPECT_FALSE(in({}).differ);
+    prefers(quill, "cy");
+    EXPECT_TRUE(in({}).differ);
+    EXPECT_EQ(in({}).language, QStringLiteral("pl")) << "the window's, where they differ";
+    EXPECT_EQ(in({}, "en_XA").language, QStringLiteral("en")) << "no record is issued in that one";
+    store::DueFilter hers;
+    hers.landlord = quill;
+    EXPECT_EQ(in(hers).language, QStringLiteral("cy"));
+    EXPECT_FALSE(in(hers).differ);
+    hers.landlord = ash;
+    EXPECT_EQ(in(hers).language, QStringLiteral("en"));
+    prefers(ash, "cy");
+    EXPECT_EQ(in({}).language, QStringLiteral("cy")) << "they agree";
+    EXPECT_FALSE(in({}).differ);
+    EXPECT_EQ(languageOfHolder(*store, needs(allDue(*store, {}, today)).front()), QStringLiteral("cy"));
+    EXPECT_EQ(in({{calendar::DueState::NoDuty}, {}, {}, {}, {}, {}}).language, QStringLiteral("en"))
+        << "an empty list: the firm's";
+}
+
 TEST_F(DueWriting, aListIsForOtherPrograms) {
     const auto rows = dueRows(needs(allDue(*store, {}, today)));
     ASSERT_THAT(rows, SizeIs(3));

@@ -19,9 +19,24 @@ TEST(LetterWords, ShippedTextsHoldTheirPlaceholdersInEveryLanguage) {
             for (const char* wanted : {"{customer}", "{premises}", "{telephone}", "{firm}"}) {
                 EXPECT_TRUE(text.contains(QString::fromLatin1(wanted))) << wanted << " is not in " << text;
             }
+            EXPECT_EQ(text.contains(QStringLiteral("{due}")), kind == reg::LetterKind::Reminder);
             EXPECT_EQ(text.contains(QStringLiteral("{attempted}")), kind == reg::LetterKind::NoAccess);
             EXPECT_EQ(text.contains(QStringLiteral("{worked}")), kind == reg::LetterKind::Covering);
         }
+    }
+}
+
+TEST(LetterWords, AReminderNamesTheDayWhereOneIsKnown) {
+    for (const auto& language : testing::languages()) {
+        const Words words(language);
+        for (const auto day : {ReminderDay::ToCome, ReminderDay::Past, ReminderDay::NotKnown}) {
+            const QString text = shippedReminder(words, day);
+            EXPECT_TRUE(testing::isTranslated(text, words)) << text;
+            EXPECT_TRUE(testing::isFilled(text)) << text;
+            EXPECT_TRUE(reg::checkLetter(reg::LetterKind::Reminder, text.toStdString()).has_value()) << text;
+            EXPECT_EQ(text.contains(QStringLiteral("{due}")), day != ReminderDay::NotKnown) << text;
+        }
+        EXPECT_NE(shippedReminder(words, ReminderDay::ToCome), shippedReminder(words, ReminderDay::Past));
     }
 }
 
