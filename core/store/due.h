@@ -98,7 +98,7 @@ class Due {
     /// Errors: OutOfRange for other than 1 to 120. All deadlines are worked out anew.
     [[nodiscard]] virtual Result<void> saveOwnInterval(int months) = 0;
     /// Those that fall due by the cadence today, in address order of whom they go to, also those that nobody
-    /// can or may be sent, with why.
+    /// can or may be sent, with why, and those with whom a day was agreed: Reminder::booking.
     [[nodiscard]] virtual Result<std::vector<Reminder>> remindersDue(const DueFilter& filter,
                                                                      calendar::Date today) const = 0;
     /// The same for premises that were chosen, whatever the cadence says.

@@ -198,6 +198,7 @@ struct Reminder {
     std::string sentTo;  // the e-mail address, or the postal one in one line
     ReminderRefusal refusal = ReminderRefusal::None;
     std::vector<calendar::Date> sentBefore;
+    std::optional<DueBooking> booking;  // that is not past: a day was agreed
 };
 
 /// A letter as it went out.

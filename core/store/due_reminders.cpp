@@ -128,6 +128,7 @@ Reminder reminderOf(const Connection& db, const DueLine& line, int stage, Date t
     reminder.opens = line.opens;
     reminder.stage = stage;
     reminder.sentBefore = remindedOn(db, line);
+    reminder.booking = line.booking;
     chooseParty(db, reminder, today);
     return reminder;
 }
@@ -149,9 +150,6 @@ std::vector<Reminder> readRemindersDue(const Connection& db, const DueFilter& fi
     const int longest = *std::max_element(cadence.begin(), cadence.end());
     std::vector<Reminder> reminders;
     for (const auto& line : readDueUntil(db, filter, today, calendar::addDays(today, longest * kWeekDays))) {
-        if (line.booking && !line.booking->afterDeadline) {
-            continue;  // it is settled
-        }
         const auto sent = remindedOn(db, line);
         if (const auto stage = calendar::reminderStage(*line.deadline, cadence, sent, today)) {
             reminders.push_back(reminderOf(db, line, *stage, today));

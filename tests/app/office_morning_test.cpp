@@ -168,6 +168,11 @@ void OfficeMorning::logThree() {
 void OfficeMorning::writeLetters() {
     press(Qt::Key_0, Qt::AltModifier);
     ctrlShift(Qt::Key_R);
+    auto* reminders = child<ui::shell::LineList>(window.get(), "remindList");
+    EXPECT_EQ(reminders->count(), kOverdue + kDueWithin8Weeks - 9)
+        << "those that were just booked are left out";
+    ctrl(Qt::Key_B);  // the landlord is told of all the same
+    ASSERT_EQ(reminders->count(), kOverdue + kDueWithin8Weeks);
     bench.dialogs.files = {file("letters.pdf")};
     ctrl(Qt::Key_Return);
     step("40 letters written");

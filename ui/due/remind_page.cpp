@@ -6,6 +6,7 @@
 #include "ui/shell/paper_choice.h"
 
 #include <algorithm>
+#include <iterator>
 
 namespace hearth::ui::due {
 
@@ -24,6 +25,13 @@ shell::Line reminderLine(const store::Reminder& reminder, const words::Words& wo
         goes
             ? RemindPage::tr("%1 to %2, %3").arg(channelWord(reminder.channel), who, qstring(reminder.sentTo))
             : RemindPage::tr("Not sent: %1").arg(refusalText(reminder.refusal));
+    if (reminder.booking) {
+        const QString day = words.shortDate(reminder.booking->date);
+        line.detail =
+            (reminder.booking->afterDeadline ? RemindPage::tr("%1 · booked for %2, after the deadline")
+                                             : RemindPage::tr("%1 · booked for %2"))
+                .arg(line.detail, day);
+    }
     line.right = RemindPage::tr("due %1").arg(words.shortDate(reminder.deadline));
     const int before = static_cast<int>(reminder.sentBefore.size());
     line.rightDetail = before > 0 ? hearth::ui::due::RemindPage::tr("%n sent before", nullptr, before)
@@ -53,32 +61,56 @@ RemindPage::RemindPage(const DueContext& context, QWidget* parent)
                         ButtonKind::Plain, [this] { print(); });
     m_mail = addButton(tr("Begin mails"), "mailsButton", QKeySequence(Qt::CTRL | Qt::Key_M),
                        ButtonKind::Plain, [this] { mail(); });
+    m_booked =
+        addButton({}, "remindBookedButton", QKeySequence(Qt::CTRL | Qt::Key_B), ButtonKind::Plain, [this] {
+            m_withBooked = !m_withBooked;
+            fill();
+        });
     endPage();
 }
 
 void RemindPage::showFor(const std::vector<reg::PremisesId>& premises) {
     m_byCadence = false;
-    fill(context().due.remindersFor(premises, context().today()),
+    m_withBooked = false;
+    take(context().due.remindersFor(premises, context().today()),
          tr("For the premises that were chosen, whatever the weeks say."));
 }
 
 void RemindPage::showDue(const store::DueFilter& filter) {
     m_byCadence = true;
+    m_withBooked = false;
     m_filter = filter;
-    fill(context().due.remindersDue(filter, context().today()),
+    take(context().due.remindersDue(filter, context().today()),
          tr("What falls due today, of the premises in the list."));
 }
 
-void RemindPage::fill(const Result<std::vector<store::Reminder>>& found, const QString& below) {
-    m_reminders = found.value_or(std::vector<store::Reminder>());
+void RemindPage::take(const Result<std::vector<store::Reminder>>& found, const QString& below) {
+    m_found = found.value_or(std::vector<store::Reminder>());
+    m_below = found ? below : context().shell.words.error(found.error());
+    fill();
+}
+
+void RemindPage::fill() {
+    m_reminders.clear();
+    std::copy_if(m_found.begin(), m_found.end(), std::back_inserter(m_reminders),
+                 [this](const store::Reminder& one) { return m_withBooked || !one.booking; });
+    const int booked = static_cast<int>(std::count_if(
+        m_found.begin(), m_found.end(), [](const store::Reminder& one) { return one.booking.has_value(); }));
     const int letters = static_cast<int>(going(Channel::Letter).size());
     const int mails = static_cast<int>(going(Channel::Email).size());
     const int refused = static_cast<int>(m_reminders.size()) - letters - mails;
+    QStringList below{m_below};
+    if (booked > 0) {
+        below << (m_withBooked ? tr("%n booked among them.", nullptr, booked)
+                               : tr("%n booked, left out.", nullptr, booked));
+    }
     setHead(tr("Reminders: %1")
                 .arg(QStringList{tr("%n letter(s)", nullptr, letters), tr("%n mail(s)", nullptr, mails),
                                  tr("%n not sent", nullptr, refused)}
                          .join(QStringLiteral(", "))),
-            found ? below : context().shell.words.error(found.error()));
+            below.join(u' '));
+    m_booked->setVisible(booked > 0);
+    m_booked->setWords(m_withBooked ? tr("Leave out the booked") : tr("Remind the booked too"));
     std::vector<shell::Line> lines;
     for (const auto& reminder : m_reminders) {
         lines.push_back(reminderLine(reminder, context().shell.words));

@@ -12,7 +12,8 @@ namespace hearth::ui::due {
 
 /// Reminders that fall due by the firm's cadence, or for premises that were chosen: as letters in one PDF or
 /// on paper, in the order of the addresses, and as mails in the desktop's mail program. Those that nobody can
-/// or may be sent are shown, with why. What goes out is kept word for word.
+/// or may be sent are shown, with why. Where a visit is booked nobody is reminded, unless that is asked for.
+/// What goes out is kept word for word.
 class RemindPage : public ActionPage {
     Q_OBJECT
   public:
@@ -24,7 +25,8 @@ class RemindPage : public ActionPage {
     void takeFocus() override;
 
   private:
-    void fill(const Result<std::vector<store::Reminder>>& found, const QString& below);
+    void take(const Result<std::vector<store::Reminder>>& found, const QString& below);
+    void fill();
     void setCadence();
     void writePdf();
     void print();
@@ -38,7 +40,10 @@ class RemindPage : public ActionPage {
     void keepLetters(const std::vector<store::Reminder>& letters, const std::vector<WordedReminder>& texts,
                      const QString& how);
 
-    std::vector<store::Reminder> m_reminders;
+    std::vector<store::Reminder> m_found;
+    std::vector<store::Reminder> m_reminders;  // of those found: without the booked, unless asked for
+    QString m_below;
+    bool m_withBooked = false;
     store::DueFilter m_filter;
     bool m_byCadence = false;
     shell::LineList* m_list = nullptr;
@@ -46,6 +51,7 @@ class RemindPage : public ActionPage {
     shell::KeyButton* m_pdf = nullptr;
     shell::KeyButton* m_print = nullptr;
     shell::KeyButton* m_mail = nullptr;
+    shell::KeyButton* m_booked = nullptr;
 };
 
 }  // namespace hearth::ui::due

@@ -203,8 +203,18 @@ TEST_F(DueActing, remindsByTheCadenceAndOnceAStage) {
     EXPECT_THAT(valueOf(store->remindersDue({}, day(2026, 12, 6))), SizeIs(1));
     EXPECT_THAT(valueOf(store->remindersFor({flat.premises}, today)).front().sentBefore,
                 ElementsAre(day(2026, 11, 25)));
-    static_cast<void>(bookedOn(flat, day(2026, 12, 18)));
-    EXPECT_THAT(valueOf(store->remindersDue({}, day(2026, 12, 6))), IsEmpty());
+    EXPECT_FALSE(valueOf(store->remindersDue({}, day(2026, 12, 6))).front().booking);
+    const auto late = bookedOn(flat, day(2026, 12, 21));
+    EXPECT_TRUE(valueOf(store->remindersFor({flat.premises}, today)).front().booking->afterDeadline);
+    valueOf(store->cancelBooking(late, "moved"));
+    const auto booked = bookedOn(flat, day(2026, 12, 18));
+    for (const auto& found : {valueOf(store->remindersDue({}, day(2026, 12, 6))),
+                              valueOf(store->remindersFor({flat.premises}, today))}) {
+        ASSERT_THAT(found, SizeIs(1));
+        ASSERT_TRUE(found.front().booking);
+        EXPECT_EQ(found.front().booking->id, booked);
+        EXPECT_FALSE(found.front().booking->afterDeadline);
+    }
     valueOf(store->saveCadence({3}));
     EXPECT_EQ(valueOf(store->cadence()), calendar::Cadence{3});
 }

@@ -9,7 +9,6 @@
 #include "ui/due/kept_page.h"
 #include "ui/shell/line_list.h"
 #include "ui/words/due_words.h"
-#include "ui/words/letter_words.h"
 #include "ui/words/pseudo_translator.h"
 
 #include <QFile>
@@ -216,111 +215,6 @@ TEST_F(DueActionsTest, aCallIsKeptForAllThatWereChosen) {
     EXPECT_TRUE(need(bench.store->letters(soon)).empty());
 }
 
-TEST_F(DueActionsTest, lettersGoIntoOnePdfAndAreKeptWordForWord) {
-    const QString path = QString::fromStdString((bench.folder() / "letters.pdf").string());
-    press(Qt::Key_R, Qt::ControlModifier | Qt::ShiftModifier);
-    auto* reminders = child<shell::LineList>(place, "remindList");
-    ASSERT_GE(reminders->count(), 2);
-    const int count = reminders->count();
-    bench.dialogs.files = {path};
-    press(Qt::Key_Return, Qt::ControlModifier);
-    EXPECT_TRUE(QFile::exists(path));
-    const auto kept = need(bench.store->letters(landlord.id));
-    ASSERT_EQ(static_cast<int>(kept.size()), count);
-    EXPECT_EQ(kept[0].kind, "reminder");
-    EXPECT_NE(kept[0].text.find("Dear Fenn Estate"), std::string::npos) << kept[0].text;
-    EXPECT_NE(kept[0].text.find("01632\u00a0960000"), std::string::npos) << kept[0].text;
-    press(Qt::Key_R, Qt::ControlModifier | Qt::ShiftModifier);
-    EXPECT_EQ(child<shell::LineList>(place, "remindList")->count(), 0) << "not twice for the same stage";
-}
-
-TEST_F(DueActionsTest, aLetterSpeaksTheLanguageOfWhoGetsIt) {
-    landlord.language = "pl";
-    need(bench.store->save(landlord));
-    bench.dialogs.files = {fileNamed("letters.pdf")};
-    chooseFirst(1);
-    press(Qt::Key_R, Qt::ControlModifier);
-    press(Qt::Key_Return, Qt::ControlModifier);
-    const words::Words polish(QStringLiteral("pl"));
-    const auto own = words::shippedLetter(polish, reg::LetterKind::Reminder);
-    ASSERT_NE(own, words::shippedLetter(bench.words, reg::LetterKind::Reminder));
-    const auto begins = own.section(u'{', 0, 0).toStdString();
-    const auto first = need(bench.store->letters(landlord.id)).front().text;
-    EXPECT_EQ(first.substr(0, begins.size()), begins);
-    landlord.language = "en+pl";
-    need(bench.store->save(landlord));
-    bench.dialogs.files = {fileNamed("letters.pdf")};
-    press(Qt::Key_R, Qt::ControlModifier);
-    press(Qt::Key_Return, Qt::ControlModifier);
-    const auto letters = need(bench.store->letters(landlord.id));
-    ASSERT_EQ(letters.size(), 2U);
-    const bool isFirst = letters[0].text != first;
-    const auto& both = letters[isFirst ? 0 : 1].text;
-    EXPECT_EQ(both.find("Dear Fenn Estate"), 0U) << both;
-    EXPECT_NE(both.find("\n\n" + begins), std::string::npos) << both;
-}
-
-TEST_F(DueActionsTest, aLetterSaysWhenTheCheckIsDueWhereTheFirmsTextAsksForIt) {
-    bench.firm.reminderText = "Dear {customer}, the check at {premises} is due by {due}.";
-    need(bench.store->saveFirm(bench.firm));
-    bench.dialogs.files = {fileNamed("letters.pdf")};
-    chooseFirst(1);
-    press(Qt::Key_R, Qt::ControlModifier);
-    press(Qt::Key_Return, Qt::ControlModifier);
-    EXPECT_EQ(need(bench.store->letters(landlord.id)).front().text,
-              "Dear Fenn Estate, the check at 9 Tanner's Row, Thornmere TH2 9XY is due by "
-              "11\u00a0November\u00a02026.");
-}
-
-TEST_F(DueActionsTest, lettersArePrintedAsOneJob) {
-    chooseFirst(3);
-    press(Qt::Key_R, Qt::ControlModifier);
-    press(Qt::Key_P, Qt::ControlModifier);
-    EXPECT_EQ(bench.printing.manys, 1);
-    EXPECT_EQ(bench.printing.jobs.size(), 3U);
-    EXPECT_EQ(need(bench.store->letters(landlord.id)).size(), 3U);
-}
-
-TEST_F(DueActionsTest, whoObjectedIsNotRemindedAndThatIsSaid) {
-    landlord.reminderWithdrawn = on("2026-11-01");
-    need(bench.store->save(landlord));
-    chooseFirst(1);
-    press(Qt::Key_R, Qt::ControlModifier);
-    auto* reminders = child<shell::LineList>(place, "remindList");
-    ASSERT_EQ(reminders->count(), 1);
-    EXPECT_TRUE(reminders->line(0).detail.contains(QStringLiteral("objected")))
-        << reminders->line(0).detail.toStdString();
-    EXPECT_FALSE(child<QPushButton>(place, "lettersPdfButton")->isEnabled());
-    EXPECT_FALSE(child<QPushButton>(place, "mailsButton")->isEnabled());
-}
-
-TEST_F(DueActionsTest, mailsAreBegunInTheMailProgramAndKept) {
-    landlord.email = "estate@example.org";
-    landlord.sendBy = reg::SendBy::Email;
-    need(bench.store->save(landlord));
-    chooseFirst(2);
-    press(Qt::Key_R, Qt::ControlModifier);
-    press(Qt::Key_M, Qt::ControlModifier);
-    ASSERT_EQ(bench.mails.size(), 2U);
-    EXPECT_EQ(bench.mails[0].to, QStringLiteral("estate@example.org"));
-    EXPECT_TRUE(bench.mails[0].text.startsWith(QStringLiteral("Dear Fenn Estate")));
-    const auto kept = need(bench.store->letters(landlord.id));
-    ASSERT_EQ(kept.size(), 2U);
-    EXPECT_EQ(kept[0].channel, reg::Channel::Email);
-}
-
-TEST_F(DueActionsTest, aMailProgramThatFailsKeepsNothingAsSent) {
-    landlord.email = "estate@example.org";
-    landlord.sendBy = reg::SendBy::Email;
-    need(bench.store->save(landlord));
-    bench.mailFailure = Error{ErrorCode::MailFailed, {"no mail program"}};
-    chooseFirst(1);
-    press(Qt::Key_R, Qt::ControlModifier);
-    press(Qt::Key_M, Qt::ControlModifier);
-    EXPECT_EQ(bench.dialogs.told.size(), 1);
-    EXPECT_TRUE(need(bench.store->letters(landlord.id)).empty());
-}
-
 TEST_F(DueActionsTest, theStorySaysWhyAndOffersTheNextStep) {
     chooseFirst(1);
     press(Qt::Key_Return);
@@ -415,7 +309,19 @@ TEST_F(DueActionsTest, aLandlordsSummaryNamesThemAndSpeaksTheirLanguage) {
     const QString overdueWord = words::dueState(polish, calendar::DueState::Overdue);
     ASSERT_NE(overdueWord, words::dueState(bench.words, calendar::DueState::Overdue));
     EXPECT_TRUE(pagesText(filter).contains(overdueWord));
-    EXPECT_FALSE(pagesText({}).contains(overdueWord)) << "the whole list is for the office";
+    EXPECT_TRUE(pagesText({}).contains(overdueWord)) << "not narrowed, and all is theirs";
+    const auto status = [this] { return child<QLabel>(window.get(), "statusText")->text(); };
+    EXPECT_FALSE(status().contains(QStringLiteral("different languages"))) << status().toStdString();
+    reg::Party other;
+    other.id = {bench.store->newId()};
+    other.name = "Ned Ash";
+    need(bench.store->save(other));
+    need(bench.store->removeRole(open, reg::RoleKind::Landlord));
+    need(bench.store->save(reg::Role{{bench.store->newId()}, open, other.id, reg::RoleKind::Landlord}));
+    const QString both = pagesText({});
+    EXPECT_FALSE(both.contains(overdueWord)) << "one of them prefers none, and the window is English";
+    EXPECT_FALSE(both.contains(QStringLiteral("Fenn Estate"))) << "it is not one landlord's";
+    EXPECT_TRUE(status().contains(QStringLiteral("different languages"))) << status().toStdString();
 }
 
 TEST_F(DueActionsTest, theOverviewCountsAndLeadsToALandlord) {
@@ -467,6 +373,38 @@ TEST_F(DueActionsTest, whatTurnedOverdueIsChosenInTheList) {
     EXPECT_EQ(list()->chosen(), (std::vector<reg::PremisesId>{second, third}));
     EXPECT_EQ(focus(), list());
     EXPECT_TRUE(text("chosenText").contains(QStringLiteral("2 premises chosen")));
+}
+
+/// Escape leaves a page from whatever holds the keyboard, but for a field that was typed into.
+TEST_F(DueActionsTest, escapeLeavesAPageFromWhereverTheKeyboardIs) {
+    const std::vector<std::pair<Qt::Key, Qt::KeyboardModifiers>> pages{
+        {Qt::Key_B, Qt::ControlModifier}, {Qt::Key_K, Qt::ControlModifier}, {Qt::Key_L, Qt::ControlModifier},
+        {Qt::Key_R, Qt::ControlModifier}, {Qt::Key_G, Qt::ControlModifier}, {Qt::Key_D, Qt::ControlModifier},
+        {Qt::Key_U, Qt::ControlModifier}, {Qt::Key_Return, Qt::NoModifier}};
+    for (const auto& [key, modifiers] : pages) {
+        constexpr int kMostStops = 80;
+        QWidget* first = nullptr;
+        for (int stops = 0; stops < kMostStops; ++stops) {
+            chooseFirst(1);
+            press(key, modifiers);
+            for (int i = 0; i < stops; ++i) {
+                press(Qt::Key_Tab);
+            }
+            auto* at = focus();
+            if (stops > 0 && at == first) {
+                break;
+            }
+            first = stops == 0 ? at : first;
+            const bool outside = !place->isAncestorOf(at);
+            press(Qt::Key_Escape);
+            if (outside) {
+                EXPECT_TRUE(place->isAncestorOf(focus())) << at->objectName().toStdString();
+                press(Qt::Key_Escape);
+            }
+            ASSERT_EQ(focus(), list())
+                << "from " << at->objectName().toStdString() << " of the page by " << key;
+        }
+    }
 }
 
 TEST_F(DueActionsTest, everyPageIsWalkable) {
