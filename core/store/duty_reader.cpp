@@ -116,7 +116,7 @@ class DutyReader {
         const std::string owed = copiesOwed(cells);
         m_db.query(
             "SELECT r.premises, p.line1, p.line2, p.town, p.postcode, r.party, q.name, r.since, "
-            "c.date, c.record, h.record " +
+            "r.until, c.date, c.record, h.record " +
                 owed,
             cells, [&](const Columns& row) { addCopy(row); });
     }
@@ -124,23 +124,39 @@ class DutyReader {
     void countCopies(DutyCount& count) const {
         Cells cells;
         const std::string owed = copiesOwed(cells);
-        m_db.query("SELECT since, date, count(*) FROM (SELECT r.since AS since, c.date AS date " + owed +
-                       ") GROUP BY since, date",
-                   cells, [&](const Columns& row) {
-                       if (const auto duty = copyDutyOf(row, 0, 1)) {
-                           count.open += row.number(2);
-                           count.overdue += duty->by < m_today ? row.number(2) : 0;
-                       }
-                   });
+        m_db.query(
+            "SELECT since, until, date, count(*) FROM (SELECT r.since AS since, r.until AS until, c.date "
+            "AS date " +
+                owed + ") GROUP BY since, until, date",
+            cells, [&](const Columns& row) {
+                if (const auto duty = copyDutyOf(row, 0)) {
+                    count.open += row.number(3);
+                    count.overdue += duty->by < m_today ? row.number(3) : 0;
+                }
+            });
     }
-    static std::optional<Duty> copyDutyOf(const Columns& row, int sinceColumn, int dateColumn) {
-        const auto checked = calendar::fromIso(row.text(dateColumn));
+    /// Of the columns since, until and the check's date. A stay of which both days are known may be short;
+    /// its last day counts, so that none is called short that is not.
+    static std::optional<Duty> copyDutyOf(const Columns& row, int first) {
+        const auto dateAt = [&row](int column) {
+            return row.isNull(column) ? std::nullopt : calendar::fromIso(row.text(column));
+        };
+        const auto since = dateAt(first);
+        const auto until = dateAt(first + 1);
+        const auto checked = dateAt(first + 2);
         if (!checked) {
-            row.notUnderstood("record_checks.date = " + row.text(dateColumn));
+            row.notUnderstood("record_checks.date = " + row.text(first + 2));
         }
-        const auto since = row.isNull(sinceColumn) ? std::nullopt : calendar::fromIso(row.text(sinceColumn));
         const bool movesInLater = since && *since > *checked;
-        return calendar::copyDue({movesInLater, {}, true}, *checked, movesInLater ? since : std::nullopt);
+        calendar::Occupation stay{movesInLater, {}, true};
+        if (since && until) {
+            stay.days = calendar::daysBetween(*since, *until) + 1;
+        }
+        auto duty = calendar::copyDue(stay, *checked, movesInLater ? since : std::nullopt);
+        if (duty && duty->kind == DutyKind::Display && movesInLater) {
+            duty->by = *since;  // not before anybody stays there
+        }
+        return duty;
     }
     void addCopy(const Columns& row) {
         DutyLine line;
@@ -148,9 +164,9 @@ class DutyReader {
         line.address = addressAt(row, 1);
         line.party = reg::PartyId{row.uuid(5)};
         line.what = row.text(6);
-        line.record = RecordId{row.uuid(9)};
-        line.which = row.text(10);
-        addDuty(std::move(line), copyDutyOf(row, 7, 8));
+        line.record = RecordId{row.uuid(10)};
+        line.which = row.text(11);
+        addDuty(std::move(line), copyDutyOf(row, 7));
     }
 
     /// What stands on the sheet as done, or why it is not needed, ends the duty.

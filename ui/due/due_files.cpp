@@ -153,13 +153,16 @@ QString keptText(const store::DueKept& kept) {
     }
     return DueFiles::tr(
                "Checks held against a deadline in the last twelve months: %1. In time, with the date kept: "
-               "%2. Early, so that the year began anew: %3. Late: %4. Let in at the first call: %5 of %6.")
+               "%2. Early, so that the year began anew: %3. Late: %4. Let in at the first call: %5 of %6%7.")
         .arg(kept.checks)
         .arg(kept.inWindow)
         .arg(kept.early)
         .arg(kept.late)
         .arg(kept.firstTimeAccess)
-        .arg(kept.rounds);
+        .arg(kept.rounds)
+        .arg(kept.rounds == 0
+                 ? QString()
+                 : DueFiles::tr(" (%1 %)").arg(qRound(100.0 * kept.firstTimeAccess / kept.rounds)));
 }
 
 namespace {
@@ -191,13 +194,13 @@ record::PlotSeries chartBars(const QString& name, record::PlotShape shape, const
 }
 
 record::Plots barChart(const QString& title, const QStringList& names, std::vector<record::PlotSeries> series,
-                       int most) {
+                       int most, const QString& counted) {
     record::Plot plot;
     plot.x.title = {};
     for (int i = 0; i < names.size(); ++i) {
         plot.x.ticks.push_back({chartNumber(i), utf8Of(names[i])});
     }
-    plot.y = {utf8Of(DueFiles::tr("checks")), wholeTicks(most), true};
+    plot.y = {utf8Of(counted), wholeTicks(most), true};
     plot.series = std::move(series);
     record::Plots chart;
     chart.title = utf8Of(title);
@@ -219,7 +222,7 @@ record::Plots monthsChart(const store::DueOverview& overview) {
     return barChart(DueFiles::tr("Deadlines by month"), names,
                     {chartBars(DueFiles::tr("due"), record::PlotShape::OpenBar, due, true),
                      chartBars(DueFiles::tr("of these booked"), record::PlotShape::Bar, booked, false)},
-                    most);
+                    most, DueFiles::tr("checks"));
 }
 
 record::Plots keptChart(const store::DueKept& kept) {
@@ -228,7 +231,24 @@ record::Plots keptChart(const store::DueKept& kept) {
         DueFiles::tr("How deadlines were kept in the last twelve months"),
         {DueFiles::tr("in time, date kept"), DueFiles::tr("early, began anew"), DueFiles::tr("late")},
         {chartBars({}, record::PlotShape::OpenBar, figures, true)},
-        *std::max_element(figures.begin(), figures.end()));
+        *std::max_element(figures.begin(), figures.end()), DueFiles::tr("checks"));
+}
+
+/// Those with most overdue; a table behind it has them all.
+record::Plots landlordsChart(const std::vector<store::DueOverview::OfLandlord>& landlords) {
+    constexpr std::size_t kMostBars = 8;
+    QStringList names;
+    std::vector<int> premises;
+    std::vector<int> overdue;
+    for (std::size_t i = 0; i < std::min(kMostBars, landlords.size()); ++i) {
+        names << qstring(landlords[i].name);
+        premises.push_back(landlords[i].premises);
+        overdue.push_back(landlords[i].overdue);
+    }
+    return barChart(DueFiles::tr("By landlord"), names,
+                    {chartBars(DueFiles::tr("premises"), record::PlotShape::OpenBar, premises, true),
+                     chartBars(DueFiles::tr("of these overdue"), record::PlotShape::Bar, overdue, false)},
+                    *std::max_element(premises.begin(), premises.end()), DueFiles::tr("premises"));
 }
 
 }  // namespace
@@ -254,8 +274,12 @@ record::Document overviewDocument(const reg::Firm& firm, const store::DueOvervie
     page.blocks.emplace_back(
         record::Paragraph{isDrawn ? std::string() : utf8Of(DueFiles::tr("How deadlines were kept")),
                           utf8Of(keptText(overview.kept)), false});
+    const bool isCompared = overview.landlords.size() > 1;
+    if (isCompared) {
+        page.blocks.emplace_back(landlordsChart(overview.landlords));
+    }
     record::Table landlords;
-    landlords.title = utf8Of(DueFiles::tr("By landlord"));
+    landlords.title = isCompared ? std::string() : utf8Of(DueFiles::tr("By landlord"));
     landlords.columns = {{utf8Of(DueFiles::tr("Landlord")), record::Align::Left, 3.0},
                          {utf8Of(DueFiles::tr("Premises")), record::Align::Right, 1.0},
                          {utf8Of(DueFiles::tr("Overdue")), record::Align::Right, 1.0},

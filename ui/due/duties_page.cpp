@@ -21,6 +21,7 @@ const char* letterOf(DutyKind kind) {
     switch (kind) {
         case DutyKind::TenantCopy:
         case DutyKind::CopyBeforeMovingIn:
+        case DutyKind::Display:
             return store::kTenantCopyLetter;
         case DutyKind::OperatingInformation:
             return store::kInformationLetter;

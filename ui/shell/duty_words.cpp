@@ -44,6 +44,11 @@ QString countedFrom(DutyKind kind, const QString& from) {
             return DutyWords::tr("28 days after the check on %1.").arg(from);
         case DutyKind::CopyBeforeMovingIn:
             return DutyWords::tr("Before the tenant moves in on %1.").arg(from);
+        case DutyKind::Display:
+            return DutyWords::
+                tr("For a stay of 28 days or less a copy that hangs where it is seen will do. The check was "
+                   "on %1.")
+                    .arg(from);
         case DutyKind::BuildingNotice:
             return DutyWords::tr(
                        "30 days after completion on %1: certificate to the occupier, notice to the "

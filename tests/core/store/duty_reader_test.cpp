@@ -120,6 +120,26 @@ TEST_F(DutiesTest, aTenantWhoComesLaterHasItBeforeMovingIn) {
     EXPECT_FALSE(lines[0].isOverdue(today));
 }
 
+/// HSE "Record keeping": a right to occupy of not more than 28 days. By hand: 1 to 28 December are 28 days.
+TEST_F(DutiesTest, forAShortStayTheCopyMayHangOnDisplay) {
+    checkedByUs(flat, day(2026, 10, 20));
+    const auto stays = [this](calendar::Date since, calendar::Date until) {
+        valueOf(store->save(
+            reg::Role{{}, flat.premises, sample.customer.id, reg::RoleKind::Tenant, since, until}));
+    };
+    stays(day(2026, 12, 1), day(2026, 12, 28));
+    auto lines = open();
+    ASSERT_THAT(lines, SizeIs(1));
+    EXPECT_EQ(lines[0].kind, DutyKind::Display);
+    EXPECT_EQ(lines[0].by, day(2026, 12, 1));
+    handOver("tenant_copy", sample.customer.id, "2026-11-25T10:00:00.000Z");
+    EXPECT_THAT(open(), IsEmpty());
+    EXPECT_TRUE(valueOf(store->undo()));
+    stays(day(2027, 1, 2), day(2027, 1, 30));
+    EXPECT_THAT(kinds(), ElementsAre(DutyKind::Display, DutyKind::CopyBeforeMovingIn))
+        << "a day more is no short stay";
+}
+
 TEST_F(DutiesTest, whereNothingIsLetNoCopyIsAskedFor) {
     tenant();
     checkedByUs(flat, day(2026, 10, 20));

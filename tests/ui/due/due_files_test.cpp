@@ -2,11 +2,14 @@
 // What leaves the place as files. Published source of the calendar: RFC 5545, read back by python3-icalendar.
 #include "tests/support/files.h"
 #include "tests/ui/due/due_window.h"
+#include "ui/due/due_files.h"
 #include "ui/due/evidence_file.h"
+#include "ui/paper/paper.h"
 
 #include <QDir>
 #include <QImage>
 
+#include <algorithm>
 #include <map>
 
 namespace hearth::ui::due {
@@ -108,6 +111,46 @@ TEST_F(DueFilesTest, theCalendarIsThatOfTheListAsItIsNarrowed) {
     const auto entries = calendar();
     ASSERT_EQ(entries.size(), 1U);
     EXPECT_EQ(entries.begin()->first, "due-" + overdue.text() + "@hearthledger");
+}
+
+/// By hand: five of six is 83 in a hundred.
+TEST(OverviewPaper, comparesLandlordsAndSaysHowOftenTheDoorWasOpened) {
+    store::DueOverview overview;
+    overview.months.resize(13);
+    overview.kept = {6, 4, 1, 1, 6, 5};
+    store::DueOverview::OfLandlord fenn;
+    fenn.name = "Fenn Estate";
+    fenn.premises = 300;
+    fenn.overdue = 17;
+    overview.landlords = {fenn};
+    const auto documentOf = [&] {
+        return overviewDocument({}, overview, on("2026-11-25"), record::Paper::A4, words::Words());
+    };
+    const auto chartNamed = [](const record::Document& page, const char* title) {
+        return std::find_if(page.blocks.begin(), page.blocks.end(), [title](const record::Block& block) {
+            const auto* plots = std::get_if<record::Plots>(&block);
+            return plots != nullptr && plots->title == title;
+        });
+    };
+    auto page = documentOf();
+    EXPECT_EQ(chartNamed(page, "By landlord"), page.blocks.end()) << "one is not compared";
+    EXPECT_EQ(std::get<record::Table>(page.blocks.back()).title, "By landlord");
+    EXPECT_TRUE(keptText(overview.kept).endsWith(QStringLiteral("at the first call: 5 of 6 (83 %).")))
+        << keptText(overview.kept).toStdString();
+    auto ash = fenn;
+    ash.name = "Ned Ash";
+    ash.premises = 40;
+    ash.overdue = 2;
+    overview.landlords.push_back(ash);
+    page = documentOf();
+    const auto chart = chartNamed(page, "By landlord");
+    ASSERT_NE(chart, page.blocks.end());
+    const auto& series = std::get<record::Plots>(*chart).plots.front().series;
+    ASSERT_EQ(series.size(), 2U);
+    EXPECT_EQ(series[0].points[1].label, "40");
+    EXPECT_EQ(series[1].points[0].y, (quantity::Decimal{17, 0}));
+    const auto pdf = paper::toPdf(page, {});
+    ASSERT_TRUE(pdf);
 }
 
 /// The words of a PDF in the order of reading, by a program that knows nothing of ours.
