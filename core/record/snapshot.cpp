@@ -139,9 +139,17 @@ Json signaturesJson(const reg::VisitFile& file, const std::string& kind) {
     return list;
 }
 
-/// The kinds whose document says what gauges saw of the tests.
-bool showsTraces(const std::string& kind) {
-    return kind == kindCode(RecordKind::TightnessAndPurge);
+/// What gauges saw of the tests, or an instrument of the rooms: whichever a document of that kind says.
+Json tracesJson(const reg::VisitFile& file, const std::string& kind) {
+    const bool ofTests = kind == kindCode(RecordKind::TightnessAndPurge);
+    const bool ofRooms = kind == kindCode(RecordKind::RoomInvestigation);
+    Json list = Json::array();
+    for (const auto& trace : file.traces) {
+        if (trace.test ? ofTests : ofRooms) {
+            list.push_back(registerJson(trace));
+        }
+    }
+    return list;
 }
 
 Json jsonOf(const reg::VisitFile& file, const std::string& kind) {
@@ -164,8 +172,8 @@ Json jsonOf(const reg::VisitFile& file, const std::string& kind) {
     if (Json signatures = signaturesJson(file, kind); !signatures.empty()) {
         json["signatures"] = std::move(signatures);
     }
-    if (!file.traces.empty() && showsTraces(kind)) {
-        json["traces"] = registerList(file.traces);
+    if (Json traces = tracesJson(file, kind); !traces.empty()) {
+        json["traces"] = std::move(traces);
     }
     return json;
 }

@@ -2,7 +2,10 @@
 #include "core/record/trace_text.h"
 
 #include "core/quantity/decimal.h"
+#include "core/quantity/units.h"
+#include "core/register/item.h"
 
+#include <algorithm>
 #include <array>
 
 namespace hearth::record {
@@ -63,6 +66,47 @@ std::optional<tightness::TracePoint> pointFrom(std::string_view line) {
     return point;
 }
 
+struct PlaceCode {
+    air::CoPlace place;
+    std::string_view code;
+};
+constexpr std::array kPlaceCodes{PlaceCode{air::CoPlace::Outside, reg::choice::kOutdoors},
+                                 PlaceCode{air::CoPlace::Room, reg::choice::kRoom},
+                                 PlaceCode{air::CoPlace::AtAppliance, reg::choice::kAppliance},
+                                 PlaceCode{air::CoPlace::NextRoom, reg::choice::kElsewhere}};
+
+std::optional<air::CoReading> roomReadingFrom(std::string_view line) {
+    const auto first = line.find(',');
+    const auto second = first == std::string_view::npos ? first : line.find(',', first + 1);
+    if (second == std::string_view::npos) {
+        return std::nullopt;
+    }
+    const auto at = traceCell(line.substr(0, first));
+    const auto level = traceCell(line.substr(first + 1, second - first - 1));
+    const auto place = coPlaceFromCode(line.substr(second + 1));
+    if (!at.value || !level.value || !place) {
+        return std::nullopt;
+    }
+    return air::CoReading{quantity::Duration(*at.value, quantity::kSecond),
+                          quantity::Share(*level.value, quantity::kPpm), *place};
+}
+
+/// Lines with their ends, each read by `read`; nothing where one can't be, or the times go back.
+template <class Point, class Read>
+std::optional<std::vector<Point>> pointsFromText(std::string_view text, const Read& read) {
+    std::vector<Point> points;
+    while (!text.empty()) {
+        const auto end = text.find('\n');
+        const auto point = end == std::string_view::npos ? std::nullopt : read(text.substr(0, end));
+        if (!point || (!points.empty() && point->at < points.back().at)) {
+            return std::nullopt;
+        }
+        points.push_back(*point);
+        text.remove_prefix(end + 1);
+    }
+    return points;
+}
+
 }  // namespace
 
 std::string traceText(const tightness::Trace& trace) {
@@ -85,17 +129,36 @@ std::string traceText(const tightness::Trace& trace) {
 }
 
 std::optional<tightness::Trace> traceFromText(std::string_view text) {
-    tightness::Trace trace;
-    while (!text.empty()) {
-        const auto end = text.find('\n');
-        const auto point = end == std::string_view::npos ? std::nullopt : pointFrom(text.substr(0, end));
-        if (!point || (!trace.empty() && point->at < trace.back().at)) {
-            return std::nullopt;
-        }
-        trace.push_back(*point);
-        text.remove_prefix(end + 1);
+    return pointsFromText<tightness::TracePoint>(text, pointFrom);
+}
+
+std::string_view codeOf(air::CoPlace place) {
+    return std::find_if(kPlaceCodes.begin(), kPlaceCodes.end(),
+                        [place](const PlaceCode& one) { return one.place == place; })
+        ->code;
+}
+
+std::optional<air::CoPlace> coPlaceFromCode(std::string_view code) {
+    const auto* found = std::find_if(kPlaceCodes.begin(), kPlaceCodes.end(),
+                                     [code](const PlaceCode& one) { return one.code == code; });
+    return found == kPlaceCodes.end() ? std::nullopt : std::optional(found->place);
+}
+
+std::string roomTraceText(const std::vector<air::CoReading>& readings) {
+    std::string text;
+    for (const auto& reading : readings) {
+        addFigure(text, reading.at.in(quantity::kSecond), 3);
+        text += ',';
+        addFigure(text, reading.level.in(quantity::kPpm), 3);
+        text += ',';
+        text += codeOf(reading.place);
+        text += '\n';
     }
-    return trace;
+    return text;
+}
+
+std::optional<std::vector<air::CoReading>> roomTraceFromText(std::string_view text) {
+    return pointsFromText<air::CoReading>(text, roomReadingFrom);
 }
 
 }  // namespace hearth::record

@@ -9,8 +9,9 @@
 #include <string_view>
 #include <vector>
 
-/// What a gauge that was watched all the time saw of a tightness test, as far as the register knows it: where
-/// it came from and what happened when. The readings lie apart (see store::Traces).
+/// What a gauge that was watched all the time saw of a tightness test, or an instrument of the carbon
+/// monoxide in a room, as far as the register knows it: where it came from and what happened when. The
+/// readings lie apart (see store::Traces).
 namespace hearth::reg {
 
 using GaugeTraceId = Id<struct GaugeTraceTag>;
@@ -42,9 +43,9 @@ struct TraceSource {
 struct GaugeTrace {
     GaugeTraceId id;
     VisitId visit;
-    TestId test;
+    std::optional<TestId> test;  // nothing: of carbon monoxide in rooms
     TraceSource source;
-    std::string channels;  // "pressure", and "barometer" and "temperature" where it has them
+    std::string channels;  // "pressure", and "barometer" and "temperature" where it has them; or "co"
     int points = 0;
     int milliseconds = 0;  // from the first point to the last
     int size = 0;          // of the readings' text, bytes

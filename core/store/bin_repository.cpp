@@ -79,6 +79,7 @@ constexpr std::array kHanging{
     Hanging{"visits", "tests", "visit", Hang::Goes},
     Hanging{"visits", "hand_signatures", "visit", Hang::Goes},
     Hanging{"tests", "traces", "test", Hang::Goes},
+    Hanging{"visits", "traces", "visit", Hang::Goes},
     Hanging{"visits", "attachments", "in_record_of", Hang::LetGo},
     Hanging{"parties", "letters", "party", Hang::Holds},
     Hanging{"parties", "roles", "party", Hang::Goes},

@@ -142,9 +142,11 @@ class SqliteStore final : public Store {
                                       reg::Signer signer) override;
 
     [[nodiscard]] Result<reg::GaugeTraceId> keepTrace(const NewTrace& trace) override;
+    [[nodiscard]] Result<reg::GaugeTraceId> keepRoomTrace(const NewRoomTrace& trace) override;
     [[nodiscard]] Result<void> markTrace(reg::GaugeTraceId id, const reg::TraceMarks& marks) override;
     [[nodiscard]] Result<void> removeTrace(reg::GaugeTraceId id) override;
     [[nodiscard]] Result<tightness::Trace> traceReadings(reg::GaugeTraceId id) const override;
+    [[nodiscard]] Result<std::vector<air::CoReading>> roomTraceReadings(reg::GaugeTraceId id) const override;
 
     [[nodiscard]] Result<NextNumber> nextNumber() const override;
 

@@ -7,6 +7,9 @@ namespace hearth::store {
 Result<reg::GaugeTraceId> SqliteStore::keepTrace(const NewTrace& trace) {
     return changing([&] { return store::keepTrace(m_session, trace); });
 }
+Result<reg::GaugeTraceId> SqliteStore::keepRoomTrace(const NewRoomTrace& trace) {
+    return changing([&] { return store::keepRoomTrace(m_session, trace); });
+}
 Result<void> SqliteStore::markTrace(reg::GaugeTraceId id, const reg::TraceMarks& marks) {
     return changing([&] { store::markTrace(m_session, id, marks); });
 }
@@ -15,6 +18,9 @@ Result<void> SqliteStore::removeTrace(reg::GaugeTraceId id) {
 }
 Result<tightness::Trace> SqliteStore::traceReadings(reg::GaugeTraceId id) const {
     return guarded([&] { return readTraceReadings(m_db, id); });
+}
+Result<std::vector<air::CoReading>> SqliteStore::roomTraceReadings(reg::GaugeTraceId id) const {
+    return guarded([&] { return readRoomTraceReadings(m_db, id); });
 }
 
 }  // namespace hearth::store

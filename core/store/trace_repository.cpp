@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/store/trace_repository.h"
 
+#include "core/quantity/units.h"
 #include "core/record/snapshot.h"
 #include "core/record/trace_text.h"
 #include "core/store/bin_repository.h"
@@ -34,22 +35,30 @@ std::string channelsOf(const tightness::Trace& trace) {
            (hasTemperature ? " temperature" : "");
 }
 
-void refuseUnusable(const NewTrace& trace) {
-    if (trace.trace.size() > Traces::kMostTracePoints) {
-        throw Failure(ErrorCode::TraceTooLong, {trace.source.name, std::to_string(trace.trace.size()),
-                                                std::to_string(Traces::kMostTracePoints)});
+double traceFigure(const tightness::TracePoint& point) {
+    return point.pressure.in(quantity::kMillibar);
+}
+double traceFigure(const air::CoReading& reading) {
+    return reading.level.in(quantity::kPpm);
+}
+
+template <class Points>
+void refuseUnusable(const std::string& name, const Points& points, std::size_t marks) {
+    if (points.size() > Traces::kMostTracePoints) {
+        throw Failure(ErrorCode::TraceTooLong,
+                      {name, std::to_string(points.size()), std::to_string(Traces::kMostTracePoints)});
     }
-    const tightness::TracePoint* before = nullptr;
-    for (const auto& point : trace.trace) {
-        const bool isFigure = std::isfinite(point.at.in(quantity::kSecond)) &&
-                              std::isfinite(point.pressure.in(quantity::kMillibar));
+    const typename Points::value_type* before = nullptr;
+    for (const auto& point : points) {
+        const bool isFigure =
+            std::isfinite(point.at.in(quantity::kSecond)) && std::isfinite(traceFigure(point));
         if (!isFigure || (before != nullptr && point.at < before->at)) {
-            throw Failure(ErrorCode::TraceUnusable, {trace.source.name});
+            throw Failure(ErrorCode::TraceUnusable, {name});
         }
         before = &point;
     }
-    if (before == nullptr || trace.marks.size() > reg::kMostTraceMarks) {
-        throw Failure(ErrorCode::TraceUnusable, {trace.source.name});
+    if (before == nullptr || marks > reg::kMostTraceMarks) {
+        throw Failure(ErrorCode::TraceUnusable, {name});
     }
 }
 
@@ -64,20 +73,18 @@ void refuseInRecord(const Connection& db, const reg::GaugeTrace& trace) {
     }
 }
 
-reg::GaugeTrace rowFor(const Session& session, const NewTrace& trace, const reg::Test& test,
+/// What both kinds of trace have; whose they are and what they hold is the caller's.
+template <class Points>
+reg::GaugeTrace rowFor(const Session& session, const reg::TraceSource& source, const Points& points,
                        const std::string& text) {
     reg::GaugeTrace row;
     row.id = reg::GaugeTraceId{session.newId()};
-    row.visit = test.visit;
-    row.test = test.id;
-    row.source = trace.source;
-    row.channels = channelsOf(trace.trace);
-    row.points = static_cast<int>(trace.trace.size());
-    const auto lasts = trace.trace.back().at - trace.trace.front().at;
+    row.source = source;
+    row.points = static_cast<int>(points.size());
+    const auto lasts = points.back().at - points.front().at;
     row.milliseconds = static_cast<int>(std::lround(lasts.in(quantity::kSecond)*1000.0));
     row.size = static_cast<int>(text.size());
     row.digest = record::sha256(text);
-    row.marks = reg::marksText(trace.marks);
     row.keptAt = session.clock.now();
     row.keptBy = session.actor;
     return row;
@@ -94,6 +101,31 @@ void takeAway(Edit& edit, reg::GaugeTraceId id) {
     const auto trace = valueWithId<reg::GaugeTrace>(edit.session().db, id.bytes);
     refuseInRecord(edit.session().db, trace);
     edit.remove(tableOf<reg::GaugeTrace>(), id.bytes);
+}
+
+void keepRow(Edit& edit, const reg::GaugeTrace& row, const std::string& text,
+             const std::optional<reg::GaugeTraceId>& replaces) {
+    auto& db = edit.session().db;
+    const auto visit = valueWithId<reg::Visit>(db, row.visit.bytes);
+    refuseBinned(db, {visit.id.bytes, visit.premises.bytes, visit.installation.bytes});
+    if (replaces) {
+        takeAway(edit, *replaces);
+    }
+    db.run("INSERT INTO trace_readings (digest, packed) VALUES (?, ?) ON CONFLICT (digest) DO NOTHING",
+           {row.digest, Blob{packed(text)}});
+    edit.put(row);
+}
+
+/// The readings as they were kept, read by `read`.
+template <class Read>
+auto readingsOf(const Connection& db, reg::GaugeTraceId id, const Read& read) {
+    const auto trace = valueWithId<reg::GaugeTrace>(db, id.bytes);
+    const auto text = textOfDigest(db, trace.digest, static_cast<std::size_t>(trace.size));
+    auto readings = text ? read(*text) : std::nullopt;
+    if (!readings) {
+        throw Failure(ErrorCode::TraceAltered, {trace.source.name});
+    }
+    return std::move(*readings);
 }
 
 }  // namespace
@@ -115,20 +147,28 @@ std::optional<std::string> unpacked(std::string_view bytes, std::size_t size) {
 }
 
 reg::GaugeTraceId keepTrace(Session& session, const NewTrace& trace) {
-    refuseUnusable(trace);
+    refuseUnusable(trace.source.name, trace.trace, trace.marks.size());
     Edit edit(session);
     const auto test = valueWithId<reg::Test>(session.db, trace.test.bytes);
-    const auto visit = valueWithId<reg::Visit>(session.db, test.visit.bytes);
-    refuseBinned(session.db, {visit.id.bytes, visit.premises.bytes, visit.installation.bytes});
-    if (trace.replaces) {
-        takeAway(edit, *trace.replaces);
-    }
     const std::string text = record::traceText(trace.trace);
-    const auto row = rowFor(session, trace, test, text);
-    session.db.run(
-        "INSERT INTO trace_readings (digest, packed) VALUES (?, ?) ON CONFLICT (digest) DO NOTHING",
-        {row.digest, Blob{packed(text)}});
-    edit.put(row);
+    auto row = rowFor(session, trace.source, trace.trace, text);
+    row.visit = test.visit;
+    row.test = test.id;
+    row.channels = channelsOf(trace.trace);
+    row.marks = reg::marksText(trace.marks);
+    keepRow(edit, row, text, trace.replaces);
+    edit.commit();
+    return row.id;
+}
+
+reg::GaugeTraceId keepRoomTrace(Session& session, const NewRoomTrace& trace) {
+    refuseUnusable(trace.source.name, trace.readings, 0);
+    Edit edit(session);
+    const std::string text = record::roomTraceText(trace.readings);
+    auto row = rowFor(session, trace.source, trace.readings, text);
+    row.visit = trace.visit;
+    row.channels = "co";
+    keepRow(edit, row, text, trace.replaces);
     edit.commit();
     return row.id;
 }
@@ -152,13 +192,11 @@ void removeTrace(Session& session, reg::GaugeTraceId id) {
 }
 
 tightness::Trace readTraceReadings(const Connection& db, reg::GaugeTraceId id) {
-    const auto trace = valueWithId<reg::GaugeTrace>(db, id.bytes);
-    const auto text = textOfDigest(db, trace.digest, static_cast<std::size_t>(trace.size));
-    auto readings = text ? record::traceFromText(*text) : std::nullopt;
-    if (!readings) {
-        throw Failure(ErrorCode::TraceAltered, {trace.source.name});
-    }
-    return std::move(*readings);
+    return readingsOf(db, id, record::traceFromText);
+}
+
+std::vector<air::CoReading> readRoomTraceReadings(const Connection& db, reg::GaugeTraceId id) {
+    return readingsOf(db, id, record::roomTraceFromText);
 }
 
 std::vector<reg::GaugeTrace> readTraces(const Connection& db, reg::VisitId visit) {

@@ -12,9 +12,11 @@
 namespace hearth::store {
 
 [[nodiscard]] reg::GaugeTraceId keepTrace(Session& session, const NewTrace& trace);
+[[nodiscard]] reg::GaugeTraceId keepRoomTrace(Session& session, const NewRoomTrace& trace);
 void markTrace(Session& session, reg::GaugeTraceId id, const reg::TraceMarks& marks);
 void removeTrace(Session& session, reg::GaugeTraceId id);
 [[nodiscard]] tightness::Trace readTraceReadings(const Connection& db, reg::GaugeTraceId id);
+[[nodiscard]] std::vector<air::CoReading> readRoomTraceReadings(const Connection& db, reg::GaugeTraceId id);
 /// Of a visit, in the order they were kept.
 [[nodiscard]] std::vector<reg::GaugeTrace> readTraces(const Connection& db, reg::VisitId visit);
 

@@ -1,11 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/air/co_series.h"
 #include "core/base/result.h"
 #include "core/register/gauge_trace.h"
 #include "core/tightness/trace.h"
 
 #include <optional>
+#include <vector>
 
 namespace hearth::store {
 
@@ -18,8 +20,17 @@ struct NewTrace {
     std::optional<reg::GaugeTraceId> replaces = std::nullopt;  // goes in the same step
 };
 
-/// What gauges saw of tightness tests. What a visit has stands in VisitFile::traces, without the readings:
-/// they are packed, under the digest of their text (record::traceText).
+/// What an instrument that was watched saw of the carbon monoxide in rooms. Times from its beginning.
+struct NewRoomTrace {
+    reg::VisitId visit;
+    reg::TraceSource source;
+    std::vector<air::CoReading> readings;
+    std::optional<reg::GaugeTraceId> replaces = std::nullopt;  // goes in the same step
+};
+
+/// What gauges saw of tightness tests, and instruments of rooms. What a visit has stands in
+/// VisitFile::traces, without the readings: they are packed, under the digest of their text
+/// (record::traceText, record::roomTraceText).
 class Traces {
   public:
     /// A day at ten a second.
@@ -33,6 +44,8 @@ class Traces {
     /// Errors: TraceUnusable for no readings, or times that go back, or too many marks; TraceTooLong;
     /// NotFound for a test or a trace to replace that is not there; TraceInRecord.
     [[nodiscard]] virtual Result<reg::GaugeTraceId> keepTrace(const NewTrace& trace) = 0;
+    /// The same of a room: NotFound for a visit that is not there.
+    [[nodiscard]] virtual Result<reg::GaugeTraceId> keepRoomTrace(const NewRoomTrace& trace) = 0;
     /// What happened when, in place of what was said so far. Errors: TraceUnusable; TraceInRecord; NotFound.
     [[nodiscard]] virtual Result<void> markTrace(reg::GaugeTraceId id, const reg::TraceMarks& marks) = 0;
     /// Takes it away; undo brings it back: the readings stay until dropUnusedBytes(). Errors: TraceInRecord
@@ -40,6 +53,9 @@ class Traces {
     [[nodiscard]] virtual Result<void> removeTrace(reg::GaugeTraceId id) = 0;
     /// The readings as they were kept. Errors: TraceAltered when they are not those that came; NotFound.
     [[nodiscard]] virtual Result<tightness::Trace> traceReadings(reg::GaugeTraceId id) const = 0;
+    /// The same of a room.
+    [[nodiscard]] virtual Result<std::vector<air::CoReading>> roomTraceReadings(
+        reg::GaugeTraceId id) const = 0;
 };
 
 }  // namespace hearth::store

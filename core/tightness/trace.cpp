@@ -52,13 +52,14 @@ Trace stretchOf(const Trace& trace, const Span& span) {
     return part;
 }
 
-std::vector<Span> gapsOf(const Trace& trace) {
-    if (trace.size() < 3) {
+std::vector<Span> silencesIn(const std::vector<Duration>& times) {
+    if (times.size() < 3) {
         return {};
     }
     std::vector<Duration> steps;
-    for (std::size_t i = 1; i < trace.size(); ++i) {
-        steps.push_back(trace[i].at - trace[i - 1].at);
+    steps.reserve(times.size());
+    for (std::size_t i = 1; i < times.size(); ++i) {
+        steps.push_back(times[i] - times[i - 1]);
     }
     auto sorted = steps;
     const auto middle = sorted.begin() + static_cast<std::ptrdiff_t>(sorted.size() / 2);
@@ -67,10 +68,19 @@ std::vector<Span> gapsOf(const Trace& trace) {
     std::vector<Span> gaps;
     for (std::size_t i = 0; i < steps.size(); ++i) {
         if (steps[i] > silent) {
-            gaps.push_back({trace[i].at, trace[i + 1].at});
+            gaps.push_back({times[i], times[i + 1]});
         }
     }
     return gaps;
+}
+
+std::vector<Span> gapsOf(const Trace& trace) {
+    std::vector<Duration> times;
+    times.reserve(trace.size());
+    for (const auto& point : trace) {
+        times.push_back(point.at);
+    }
+    return silencesIn(times);
 }
 
 std::optional<PressureChange> stepOf(const Trace& trace) {

@@ -34,6 +34,9 @@ using Trace = std::vector<TracePoint>;
 /// Where the gauge was silent: more than three of its usual steps (their median), and more than two seconds.
 /// Source: common practice, no source. Checked: trace_test.cpp.
 [[nodiscard]] std::vector<Span> gapsOf(const Trace& trace);
+/// The same of the times alone, whatever was read at them.
+/// Source: common practice, no source. Checked: trace_test.cpp.
+[[nodiscard]] std::vector<Span> silencesIn(const std::vector<quantity::Duration>& times);
 
 /// The step that the display seems to have: the greatest of 1, 2 or 5 times a power of ten that all readings
 /// are multiples of. Nothing for fewer than three different readings, or when there is no such step down to

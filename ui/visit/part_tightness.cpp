@@ -113,7 +113,7 @@ void TightnessPart::keepTaken(const gauge::TakenTrace& taken) {
     const auto marks = traceMarksOf(taken.marks);
     const auto& traces = model().file().traces;
     const auto found = std::find_if(traces.rbegin(), traces.rend(), [&](const reg::GaugeTrace& trace) {
-        return trace.source == source && reg::subject(trace.test) == subject();
+        return trace.source == source && trace.test && reg::subject(*trace.test) == subject();
     });
     if (kept && !marks.empty() && found != traces.rend()) {
         kept = model().markTrace(found->id, marks);

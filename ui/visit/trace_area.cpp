@@ -188,12 +188,15 @@ Result<void> TraceArea::keep() {
     }
     store::NewTrace trace{test().id, m_seen->given.source, m_seen->given.marks, m_seen->given.trace,
                           std::nullopt};
-    const auto records = !m_context.model.records().empty();
-    if (const auto* before = kept(); before != nullptr && !records) {
+    if (const auto* before = kept()) {
         trace.replaces = before->id;
     }
     m_isUnkept = false;  // keeping judges again, which shows what is kept
-    const auto done = m_context.model.keepTrace(trace);
+    auto done = m_context.model.keepTrace(trace);
+    if (!done && done.error().code == ErrorCode::TraceInRecord) {
+        trace.replaces.reset();  // what a record shows stays, and this one stands beside it
+        done = m_context.model.keepTrace(trace);
+    }
     m_isUnkept = !done;
     showAll();
     return done ? Result<void>() : tl::unexpected(done.error());

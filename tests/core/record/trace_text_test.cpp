@@ -54,5 +54,31 @@ TEST(TraceText, refusesWhatIsNone) {
     EXPECT_TRUE(traceFromText("")->empty());
 }
 
+TEST(RoomTraceText, isALineForEachReadingWithItsPlace) {
+    using air::CoPlace;
+    const std::vector<air::CoReading> readings{
+        {quantity::Duration(0, kSecond), quantity::Share(0, quantity::kPpm), CoPlace::Outside},
+        {quantity::Duration(1.5, kSecond), quantity::Share(12.25, quantity::kPpm), CoPlace::Room},
+        {quantity::Duration(3, kSecond), quantity::Share(9, quantity::kPpm), CoPlace::AtAppliance},
+        {quantity::Duration(3, kSecond), quantity::Share(1, quantity::kPpm), CoPlace::NextRoom}};
+    const std::string text = "0,0,outdoors\n1.5,12.25,room\n3,9,appliance\n3,1,elsewhere\n";
+    EXPECT_EQ(roomTraceText(readings), text);
+    const auto back = roomTraceFromText(text);
+    ASSERT_TRUE(back);
+    EXPECT_EQ(roomTraceText(*back), text);
+    for (const auto place : {CoPlace::Outside, CoPlace::Room, CoPlace::AtAppliance, CoPlace::NextRoom}) {
+        EXPECT_EQ(coPlaceFromCode(codeOf(place)), place);
+    }
+    EXPECT_EQ(coPlaceFromCode("attic"), std::nullopt);
+}
+
+TEST(RoomTraceText, isNothingWhereItIsSpoilt) {
+    for (const char* text : {"0,1,attic\n", "0,1\n", "0,,room\n", ",1,room\n", "0,x,room\n", "0,1,room",
+                             "5,1,room\n4,1,room\n", "0,1,room,2\n"}) {
+        EXPECT_FALSE(roomTraceFromText(text)) << text;
+    }
+    EXPECT_TRUE(roomTraceFromText("")->empty());
+}
+
 }  // namespace
 }  // namespace hearth::record

@@ -3,6 +3,7 @@
 
 #include "core/record/snapshot.h"
 #include "core/record/trace_text.h"
+#include "core/store/record_traces.h"
 #include "tests/core/store/kept_fixture.h"
 
 #include <gmock/gmock.h>
@@ -195,6 +196,21 @@ TEST_F(TracesTest, stayAsTheyAreWhenARecordShowsThem) {
     EXPECT_EQ(valueOf(store->traceReadings(before)).size(), 1200U);
 }
 
+// After an issue a newer one stands beside what the record shows: the newest is what the test's trace tells.
+TEST_F(TracesTest, tellTheNewestOfEachTest) {
+    static_cast<void>(valueOf(store->keepTrace(falling())));
+    static_cast<void>(issueOne(visit));
+    clock.advance(std::chrono::seconds(1));
+    auto newer = falling(20.2);
+    newer.source.name = "second logger.csv";
+    static_cast<void>(valueOf(store->keepTrace(newer)));
+    ASSERT_EQ(kept().size(), 2U);
+    const auto file = valueOf(store->visitFile(visit));
+    const auto told = valueOf(tracesOf(*store, file, valueOf(store->ruleBook())));
+    ASSERT_EQ(told.size(), 1U);
+    EXPECT_EQ(told[0].given.source.name, "second logger.csv");
+}
+
 TEST_F(TracesTest, areInNoRecordWhenSimulated) {
     auto practice = falling();
     practice.source.origin = reg::TraceOrigin::Simulator;
@@ -218,6 +234,121 @@ TEST_F(TracesTest, goWithTheirVisitAndTheirReadingsWithTheNextClearing) {
     EXPECT_EQ(askSql(path(), "SELECT count(*) FROM traces"), "0");
     EXPECT_GT(valueOf(store->dropUnusedBytes()), 0);
     EXPECT_EQ(texts(), "0");
+}
+
+class RoomTracesTest : public TracesTest {
+  protected:
+    [[nodiscard]] NewRoomTrace rising(double from = 0.0) const {
+        NewRoomTrace trace;
+        trace.visit = visit;
+        trace.source.name = "room monitor";
+        trace.source.origin = reg::TraceOrigin::Network;
+        trace.source.beganAt = clock.now();
+        trace.source.resolution = {"1", quantity::UnitCode::Ppm};
+        for (int i = 0; i < 600; ++i) {
+            trace.readings.push_back({Duration(i, kSecond), quantity::Share(from + i / 60, quantity::kPpm),
+                                      i < 60 ? air::CoPlace::Outside : air::CoPlace::Room});
+        }
+        return trace;
+    }
+};
+
+TEST_F(RoomTracesTest, areKeptWithTheVisitAndReadBackAsTheyWere) {
+    static_cast<void>(valueOf(store->keepTrace(falling())));
+    clock.advance(std::chrono::seconds(1));
+    const auto id = valueOf(store->keepRoomTrace(rising()));
+    reopen();
+    ASSERT_EQ(kept().size(), 2U);
+    const auto& row = kept()[1];
+    EXPECT_EQ(row.id, id);
+    EXPECT_EQ(row.test, std::nullopt);
+    EXPECT_EQ(row.visit, visit);
+    EXPECT_EQ(row.channels, "co");
+    EXPECT_EQ(row.points, 600);
+    EXPECT_EQ(row.milliseconds, 599000);
+    EXPECT_EQ(row.source, rising().source);
+    EXPECT_EQ(record::roomTraceText(valueOf(store->roomTraceReadings(id))),
+              record::roomTraceText(rising().readings));
+    EXPECT_EQ(errorOf(store->traceReadings(id)), ErrorCode::TraceAltered) << "it is none of pressures";
+    EXPECT_TRUE(store->verify());
+    auto again = rising(5.0);
+    again.replaces = id;
+    static_cast<void>(valueOf(store->keepRoomTrace(again)));
+    EXPECT_EQ(kept().size(), 2U);
+}
+
+TEST_F(RoomTracesTest, areRefusedWhenUnusable) {
+    const auto refused = [&](const std::function<void(NewRoomTrace&)>& spoil) {
+        auto trace = rising();
+        spoil(trace);
+        return errorOf(store->keepRoomTrace(trace));
+    };
+    EXPECT_EQ(refused([](NewRoomTrace& one) { one.readings.clear(); }), ErrorCode::TraceUnusable);
+    EXPECT_EQ(refused([](NewRoomTrace& one) { std::swap(one.readings[1], one.readings[9]); }),
+              ErrorCode::TraceUnusable);
+    EXPECT_EQ(refused([](NewRoomTrace& one) {
+                  one.readings[3].level = quantity::Share(std::nan(""), quantity::kPpm);
+              }),
+              ErrorCode::TraceUnusable);
+    EXPECT_EQ(refused([&](NewRoomTrace& one) { one.visit = {store->newId()}; }), ErrorCode::NotFound);
+    EXPECT_THAT(kept(), IsEmpty());
+}
+
+TEST_F(RoomTracesTest, areInNoRecordWhenSimulated) {
+    auto practice = rising();
+    practice.source.isSimulated = true;
+    practice.source.name = "practice room";
+    const auto id = valueOf(store->keepRoomTrace(practice));
+    const auto issued = store->issue(requestFor(*store, visit), pdfOf);
+    EXPECT_EQ(errorOf(issued), ErrorCode::TraceSimulated);
+    EXPECT_THAT(issued.error().details, ElementsAre("practice room"));
+    valueOf(store->removeTrace(id));
+    static_cast<void>(issueOne(visit));
+}
+
+// A record of a tightness test says nothing of rooms.
+TEST_F(RoomTracesTest, areSaidByRecordsOfRoomsAlone) {
+    const auto id = valueOf(store->keepRoomTrace(rising()));
+    const auto record = issueOne(visit);
+    EXPECT_EQ(valueOf(store->record(record)).snapshotJson.find(kept()[0].digest), std::string::npos);
+    auto request = requestFor(*store, visit);
+    request.kind = record::RecordKind::RoomInvestigation;
+    const auto ofRooms = valueOf(store->issue(request, pdfOf));
+    EXPECT_NE(valueOf(store->record(ofRooms)).snapshotJson.find(kept()[0].digest), std::string::npos);
+    EXPECT_EQ(errorOf(store->removeTrace(id)), ErrorCode::TraceInRecord);
+}
+
+TEST_F(RoomTracesTest, goWithTheirVisit) {
+    static_cast<void>(valueOf(store->keepRoomTrace(rising())));
+    const auto binned = valueOf(store->putIntoBin("visits", visit.bytes, "a visit"));
+    EXPECT_EQ(errorOf(store->keepRoomTrace(rising())), ErrorCode::InBin);
+    valueOf(store->removeForGood(binned));
+    EXPECT_EQ(askSql(path(), "SELECT count(*) FROM traces"), "0");
+    EXPECT_GT(valueOf(store->dropUnusedBytes()), 0);
+    EXPECT_EQ(texts(), "0");
+}
+
+// A store of the step before keeps its traces of tests, and can keep one of a room.
+TEST_F(RoomTracesTest, comeToAStoreThatHasTracesOfTests) {
+    const auto before = valueOf(store->keepTrace(falling()));
+    const auto older = inFolder("older.hearth");
+    valueOf(Store::createFrom(older, clock, [&](record::WholeSink& sink) -> Result<void> {
+        constexpr int kStepBefore = 10;
+        if (const auto tables = sink.begin(kStepBefore); !tables) {
+            return tl::unexpected(tables.error());
+        }
+        return store->readWhole([](const record::WholeTable&) { return Result<void>(); },
+                                [&](const record::WholeTable& table, const record::WholeRow& row) {
+                                    return sink.take(table, row);
+                                });
+    }));
+    store.reset();
+    store = valueOf(Store::open(older, Access::Write, clock));
+    EXPECT_TRUE(store->verify());
+    ASSERT_EQ(kept().size(), 1U);
+    EXPECT_TRUE(kept()[0].test);
+    EXPECT_EQ(valueOf(store->traceReadings(before)).size(), 1200U);
+    EXPECT_EQ(valueOf(store->roomTraceReadings(valueOf(store->keepRoomTrace(rising())))).size(), 600U);
 }
 
 // A store of the step before has none, loses nothing, and can keep some.

@@ -43,6 +43,10 @@ TEST(Trace, AGapIsFoundAndStaysAGap) {
     EXPECT_EQ(gaps[0].from, seconds(2));
     EXPECT_EQ(gaps[0].to, seconds(12));
     EXPECT_TRUE(gapsOf({}).empty());
+    const auto silences = silencesIn({seconds(0), seconds(1), seconds(2), seconds(12), seconds(13)});
+    ASSERT_EQ(silences.size(), 1U);
+    EXPECT_EQ(silences[0].from, seconds(2));
+    EXPECT_EQ(silences[0].to, seconds(12));
     EXPECT_TRUE(gapsOf(traceOf({20, 20, 20}, 60)).empty()) << "a slow gauge is not a silent one";
 }
 

@@ -140,6 +140,22 @@ TEST_F(TraceAreaTest, growsWhileItIsHandedOverAndIsKeptWhenSaid) {
     EXPECT_EQ(m_bench.area().seen()->given.trace.size(), 221U);
 }
 
+// What a record shows stays; what was kept since, and stands in none, is replaced.
+TEST_F(TraceAreaTest, replacesWhatNoRecordShows) {
+    m_bench.take(watched());
+    store::IssueRequest request;
+    request.snapshot.file = m_bench.file();
+    const auto shown = m_bench.file().traces[0].id;
+    static_cast<void>(need(m_bench.firm.store->issue(
+        request, [](const record::Document&, const std::string&) { return std::string("%PDF"); })));
+    m_bench.take(watched(0.0004));
+    ASSERT_EQ(m_bench.file().traces.size(), 2U);
+    EXPECT_EQ(m_bench.file().traces[0].id, shown);
+    m_bench.take(watched(0.0008));
+    ASSERT_EQ(m_bench.file().traces.size(), 2U) << "the newer one stands in no record";
+    EXPECT_EQ(m_bench.file().traces[0].id, shown);
+}
+
 TEST_F(TraceAreaTest, offersNoReadingOfASimulationAndSaysThatItIsOne) {
     auto source = TraceBench::source("practice");
     source.origin = reg::TraceOrigin::Simulator;

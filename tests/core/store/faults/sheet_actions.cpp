@@ -43,6 +43,26 @@ Result<void> traceOne(Store& store, reg::VisitId visit) {
     return withoutValue(traceOf(store, visit));
 }
 
+/// Another each time, in place of the one before.
+Result<void> roomTraceOne(Store& store, reg::VisitId visit) {
+    const auto file = store.visitFile(visit);
+    if (!file) {
+        return tl::unexpected<Error>(file.error());
+    }
+    NewRoomTrace trace;
+    trace.visit = visit;
+    trace.source.name = "room monitor";
+    const double start = file->traces.empty() ? 3.0 : 4.0;
+    if (!file->traces.empty()) {
+        trace.replaces = file->traces.back().id;
+    }
+    for (int i = 0; i < 2000; ++i) {
+        trace.readings.push_back(
+            {quantity::Duration(i, quantity::kSecond), quantity::Share(start + i % 7, quantity::kPpm)});
+    }
+    return withoutValue(store.keepRoomTrace(trace));
+}
+
 Result<void> markOne(Store& store, const reg::VisitFile& file) {
     return store.markTrace(file.traces.back().id, {{reg::TraceEvent::Timing, 60000}});
 }
@@ -60,6 +80,8 @@ const std::vector<Action>& sheetActions() {
          signByHand},
         {"trace", "keepTrace", traceOne},
         {"trace_again", "keepTrace", traceOne, traceOne},
+        {"room_trace", "keepRoomTrace", roomTraceOne},
+        {"room_trace_again", "keepRoomTrace", roomTraceOne, roomTraceOne},
         {"mark", "markTrace", onFile(markOne), traceOne},
         {"no_trace", "removeTrace", onFile([](Store& store, const reg::VisitFile& file) {
              return store.removeTrace(file.traces.back().id);
