@@ -216,6 +216,22 @@
         <translation>darlleniad; y bar yw ansicrwydd y newid, ±%1</translation>
     </message>
     <message>
+        <source>Carbon monoxide as it was watched</source>
+        <translation>Carbon monocsid fel y’i gwyliwyd</translation>
+    </message>
+    <message>
+        <source>minutes since the watch began</source>
+        <translation>munudau ers dechrau gwylio</translation>
+    </message>
+    <message>
+        <source>%1: %2 readings over %3, the highest %4.</source>
+        <translation>%1: %2 o ddarlleniadau dros %3, yr uchaf yn %4.</translation>
+    </message>
+    <message>
+        <source>What was watched decides nothing: the findings rest on the readings in the series.</source>
+        <translation>Nid yw’r hyn a wyliwyd yn penderfynu dim: ar ddarlleniadau’r gyfres y mae’r canfyddiadau’n gorffwys.</translation>
+    </message>
+    <message>
         <source>Carbon monoxide over time</source>
         <translation>Carbon monocsid dros amser</translation>
     </message>

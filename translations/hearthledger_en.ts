@@ -366,4 +366,14 @@
         </translation>
     </message>
 </context>
+<context>
+    <name>hearth::ui::visit::RoomTraceArea</name>
+    <message numerus="yes">
+        <source>%n reading(s) put into the series.</source>
+        <translation>
+            <numerusform>%n reading put into the series.</numerusform>
+            <numerusform>%n readings put into the series.</numerusform>
+        </translation>
+    </message>
+</context>
 </TS>

@@ -216,6 +216,22 @@
         <translation>odczyt; słupek to niepewność zmiany, ±%1</translation>
     </message>
     <message>
+        <source>Carbon monoxide as it was watched</source>
+        <translation>Tlenek węgla w trakcie obserwacji</translation>
+    </message>
+    <message>
+        <source>minutes since the watch began</source>
+        <translation>minuty od początku obserwacji</translation>
+    </message>
+    <message>
+        <source>%1: %2 readings over %3, the highest %4.</source>
+        <translation>%1: odczytów %2 przez %3, najwyższy %4.</translation>
+    </message>
+    <message>
+        <source>What was watched decides nothing: the findings rest on the readings in the series.</source>
+        <translation>To, co zaobserwowano, o niczym nie rozstrzyga: ustalenia opierają się na odczytach z serii.</translation>
+    </message>
+    <message>
         <source>Carbon monoxide over time</source>
         <translation>Tlenek węgla w czasie</translation>
     </message>

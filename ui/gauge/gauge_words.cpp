@@ -62,6 +62,25 @@ std::vector<GaugeProfile> GaugeWords::practiceProfiles() {
     return profiles;
 }
 
+QString GaugeWords::practice(PracticeRoom room) {
+    return room == PracticeRoom::Clear ? tr("Practice: a room that stays clear")
+                                       : tr("Practice: a room where carbon monoxide rises");
+}
+
+std::vector<GaugeProfile> GaugeWords::practiceRooms() {
+    std::vector<GaugeProfile> profiles;
+    for (const auto room : kPracticeRooms) {
+        GaugeProfile profile;
+        profile.name = practice(room).toStdString();
+        profile.kind = SourceKind::Simulator;
+        profile.practiceRoom = room;
+        profile.pattern.family = quantity::UnitFamily::Trace;
+        profile.resolution = {"1", quantity::UnitCode::Ppm};
+        profiles.push_back(std::move(profile));
+    }
+    return profiles;
+}
+
 QString GaugeWords::place(const GaugeProfile& profile) {
     switch (profile.kind) {
         case SourceKind::Serial:
@@ -171,6 +190,12 @@ QString GaugeWords::refusal(const exchange::LineRefusal& refusal) {
             break;
     }
     return tr("the line goes on at place %1, the pattern does not").arg(at);
+}
+
+QString GaugeWords::onlyPpm() {
+    return tr(
+        "Carbon monoxide is taken in ppm alone; another unit is never converted. Set the instrument to "
+        "ppm.");
 }
 
 QString GaugeWords::line(const QByteArray& line) {

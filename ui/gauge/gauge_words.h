@@ -24,8 +24,11 @@ class GaugeWords {
     [[nodiscard]] static QString kind(SourceKind kind);
     [[nodiscard]] static QString event(GaugeEvent event);
     [[nodiscard]] static QString practice(PracticePipe pipe);
+    [[nodiscard]] static QString practice(PracticeRoom room);
     /// One profile for each practice pipe; they need no setting up.
     [[nodiscard]] static std::vector<GaugeProfile> practiceProfiles();
+    /// The same of practice rooms.
+    [[nodiscard]] static std::vector<GaugeProfile> practiceRooms();
     /// Where its readings come from: "serial port /dev/ttyUSB0".
     [[nodiscard]] static QString place(const GaugeProfile& profile);
     /// Of the connection, with why it is not there and what happens next.
@@ -33,6 +36,8 @@ class GaugeWords {
     [[nodiscard]] static QString fault(SourceFault fault);
     [[nodiscard]] static QString refusal(const exchange::PatternRefusal& refusal);
     [[nodiscard]] static QString refusal(const exchange::LineRefusal& refusal);
+    /// Of carbon monoxide in another unit: what to do about it.
+    [[nodiscard]] static QString onlyPpm();
     /// A line as it came; what is no text is shown as a box.
     [[nodiscard]] static QString line(const QByteArray& line);
     /// "0.4 s ago", "2 min 5 s ago".

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/gauge/journal.h"
 
+#include "core/record/trace_text.h"
+
 #include <QCoreApplication>
 #include <QDir>
 #include <QFileInfo>
@@ -91,7 +93,7 @@ class JournalReader {
     }
 
     [[nodiscard]] std::optional<JournalRead> result() {
-        return m_read.taken.trace.empty() ? std::nullopt : std::optional(std::move(m_read));
+        return m_read.taken.isEmpty() ? std::nullopt : std::optional(std::move(m_read));
     }
 
   private:
@@ -102,25 +104,37 @@ class JournalReader {
             if (const auto event = gaugeEventFromCode(words[2].toStdString())) {
                 m_read.taken.marks.push_back({*event, at});
             }
-        } else if (words.front() == "r") {
-            const auto reading = unitValue(words, 2);
-            const auto pressure = reading ? pressureOf(reading->value, reading->unit) : std::nullopt;
-            if (!pressure) {
-                return;
-            }
+        } else if (words.front() == "p" && words.size() > 2) {
+            m_place = record::coPlaceFromCode(words[2].toStdString()).value_or(m_place);
+        } else if (words.front() != "r" || !wasRead(words, at)) {
+            return;
+        }
+        m_last = at;
+    }
+
+    bool wasRead(const QList<QByteArray>& words, milliseconds at) {
+        auto& taken = m_read.taken;
+        const auto reading = unitValue(words, 2);
+        const bool isAir = taken.origin.unit == quantity::UnitCode::Ppm;
+        const auto pressure = reading && !isAir ? pressureOf(reading->value, reading->unit) : std::nullopt;
+        const auto level = reading && isAir ? coOf(reading->value, reading->unit) : std::nullopt;
+        if (pressure) {
             tightness::TracePoint point{durationOf(at), *pressure};
             if (const auto second = unitValue(words, 4)) {
                 takeSecond(point, *second);
             }
-            if (m_lostAt) {
-                m_read.taken.gaps.push_back({durationOf(*m_lostAt), point.at});
-                m_lostAt.reset();
-            }
-            m_read.taken.trace.push_back(point);
+            taken.trace.push_back(point);
+        } else if (level) {
+            taken.air.push_back({durationOf(at), *level, m_place});
+            taken.decimals = std::max(taken.decimals, reading->value.decimals());
         } else {
-            return;
+            return false;
         }
-        m_last = at;
+        if (m_lostAt) {
+            taken.gaps.push_back({durationOf(*m_lostAt), durationOf(at)});
+            m_lostAt.reset();
+        }
+        return true;
     }
 
     static void takeSecond(tightness::TracePoint& point, const UnitValue& second) {
@@ -133,6 +147,7 @@ class JournalReader {
     }
 
     JournalRead m_read;
+    air::CoPlace m_place = air::CoPlace::Room;
     milliseconds m_last{0};
     std::optional<milliseconds> m_lostAt;
 };
@@ -190,6 +205,10 @@ void Journal::gap(milliseconds at) {
 
 void Journal::mark(const GaugeMark& mark) {
     m_pending += "e " + QByteArray::number(qint64{mark.at.count()}) + " " + textOf(codeOf(mark.event)) + "\n";
+}
+
+void Journal::place(milliseconds at, air::CoPlace place) {
+    m_pending += "p " + QByteArray::number(qint64{at.count()}) + " " + textOf(record::codeOf(place)) + "\n";
 }
 
 void Journal::end() {

@@ -22,6 +22,7 @@ namespace hearth::ui::gauge {
 ///     r MILLISECONDS VALUE UNIT [VALUE UNIT]    a reading, as the gauge gave it
 ///     g MILLISECONDS                            the connection was lost
 ///     e MILLISECONDS EVENT                      something happened
+///     p MILLISECONDS PLACE                      where a probe for carbon monoxide is from then on
 ///     end                                       it was stopped by a person
 class Journal {
   public:
@@ -34,6 +35,7 @@ class Journal {
     void reading(std::chrono::milliseconds at, const exchange::LineReading& line);
     void gap(std::chrono::milliseconds at);
     void mark(const GaugeMark& mark);
+    void place(std::chrono::milliseconds at, air::CoPlace place);
     void end();
     /// Hands what was noted since the last time to the system. False when it can't be written; it is tried
     /// again with the next.

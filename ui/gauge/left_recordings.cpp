@@ -23,8 +23,9 @@ LeftRecordings::LeftRecordings(const words::Words& words, QWidget* parent)
     hide();
 }
 
-void LeftRecordings::look(const QString& folder) {
+void LeftRecordings::look(const QString& folder, bool ofAir) {
     m_folder = folder;
+    m_ofAir = ofAir;
     for (QWidget* row : m_rows) {
         row->hide();
         row->deleteLater();
@@ -35,7 +36,7 @@ void LeftRecordings::look(const QString& folder) {
         if (shown == kMostLeft) {
             break;
         }
-        if (const auto read = readJournal(path)) {
+        if (const auto read = readJournal(path); read && read->taken.air.empty() != ofAir) {
             add(path, read->taken);
             ++shown;
         }
@@ -54,9 +55,9 @@ void LeftRecordings::add(const QString& path, const TakenTrace& taken) {
                   shell::dayOf(m_words, *taken.origin.beganAt),
                   QString::fromStdString(wallTimeText(*taken.origin.beganAt, "Europe/London")))
             : tr("a time that is not known");
-    QString text = tr("A recording was left: %1, begun %2, %n reading(s).", nullptr,
-                      static_cast<int>(taken.trace.size()))
-                       .arg(QString::fromStdString(taken.origin.name), began);
+    QString text =
+        tr("A recording was left: %1, begun %2, %n reading(s).", nullptr, static_cast<int>(taken.size()))
+            .arg(QString::fromStdString(taken.origin.name), began);
     if (taken.origin.isSimulated()) {
         text += u' ' + GaugeWords::simulated();
     }
@@ -83,7 +84,7 @@ void LeftRecordings::add(const QString& path, const TakenTrace& taken) {
             return;
         }
         discardJournal(path);
-        look(m_folder);
+        look(m_folder, m_ofAir);
     });
     buttons->addWidget(take);
     buttons->addWidget(discard);
@@ -96,7 +97,7 @@ void LeftRecordings::taken() {
     if (!m_wanted.isEmpty()) {
         discardJournal(m_wanted);
         m_wanted.clear();
-        look(m_folder);
+        look(m_folder, m_ofAir);
     }
 }
 

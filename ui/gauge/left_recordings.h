@@ -20,8 +20,8 @@ class LeftRecordings : public QWidget {
     Q_OBJECT
   public:
     LeftRecordings(const words::Words& words, QWidget* parent);
-    /// Looks into the folder again.
-    void look(const QString& folder);
+    /// Looks into the folder again, for those of pressures or of carbon monoxide.
+    void look(const QString& folder, bool ofAir = false);
     /// The one that was taken is kept by now: its journal goes.
     void taken();
 
@@ -32,6 +32,7 @@ class LeftRecordings : public QWidget {
     void add(const QString& path, const TakenTrace& taken);
     const words::Words& m_words;
     QString m_folder;
+    bool m_ofAir = false;
     QVBoxLayout* m_lines;
     std::vector<QWidget*> m_rows;
     QString m_wanted;  // the journal that was handed out

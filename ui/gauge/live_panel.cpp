@@ -5,11 +5,10 @@
 #include "ui/gauge/left_recordings.h"
 #include "ui/gauge/live_figure.h"
 #include "ui/gauge/live_plot.h"
+#include "ui/gauge/simulated_band.h"
 #include "ui/shell/flow_layout.h"
 #include "ui/shell/kit.h"
 #include "ui/shell/plot_view.h"
-
-#include <QFrame>
 
 #include <cmath>
 
@@ -102,18 +101,8 @@ void LivePanel::addChoices(QVBoxLayout* lines) {
     connect(m_other, &input::Editor::committed, this,
             [this, chosen](const QString& code) { compareWith(chosen(code)); });
 
-    auto* band = new QFrame(this);
-    band->setProperty("ground", QStringLiteral("demo"));
-    auto* inside = new QVBoxLayout(band);
-    inside->setContentsMargins(look::kGap, look::kGap / 2, look::kGap, look::kGap / 2);
-    auto* said = new shell::Text(GaugeWords::simulated(), look::TypeRole::Body, look::Role::OnDemoBand, band);
-    said->setWordWrap(true);
-    inside->addWidget(said);
-    band->setObjectName(QStringLiteral("simulatedBand"));
-    band->setAccessibleName(GaugeWords::simulated());
-    band->hide();
-    m_simulated = band;
-    lines->addWidget(band);
+    m_simulated = makeSimulatedBand(this);
+    lines->addWidget(m_simulated);
 }
 
 void LivePanel::addFigures(QVBoxLayout* lines) {

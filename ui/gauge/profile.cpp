@@ -119,7 +119,8 @@ std::vector<GaugeProfile> profilesFromText(std::string_view text) {
 tl::expected<std::unique_ptr<Source>, exchange::PatternRefusal> makeSource(const GaugeProfile& profile,
                                                                            const Clock& clock) {
     if (profile.kind == SourceKind::Simulator) {
-        return std::make_unique<SimulatedSource>(profile.practice, clock);
+        return profile.practiceRoom ? std::make_unique<SimulatedSource>(*profile.practiceRoom, clock)
+                                    : std::make_unique<SimulatedSource>(profile.practice, clock);
     }
     auto matcher = exchange::LineMatcher::of(profile.pattern);
     if (!matcher) {
@@ -136,7 +137,8 @@ tl::expected<std::unique_ptr<Source>, exchange::PatternRefusal> makeSource(const
 
 TraceOrigin originOf(const GaugeProfile& profile, Instant now) {
     TraceOrigin origin{profile.name, profile.kind, now};
-    origin.unit = profile.pattern.unit.value_or(UnitCode::Millibar);
+    origin.unit = profile.pattern.unit.value_or(
+        profile.pattern.family == UnitFamily::Trace ? UnitCode::Ppm : UnitCode::Millibar);
     origin.resolution = profile.resolution;
     return origin;
 }

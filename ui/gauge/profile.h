@@ -4,9 +4,11 @@
 #include "core/base/clock.h"
 #include "core/exchange/line_pattern.h"
 #include "ui/gauge/simulated_pipe.h"
+#include "ui/gauge/simulated_room.h"
 #include "ui/gauge/taken.h"
 
 #include <memory>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -24,6 +26,7 @@ struct GaugeProfile {
     std::string host = {};  // network
     int networkPort = 0;
     PracticePipe practice = PracticePipe::TightCooling;
+    std::optional<PracticeRoom> practiceRoom = std::nullopt;  // in place of a pipe; needs no keeping
     exchange::LinePattern pattern = {};
     quantity::Typed resolution = {};  // empty: the last digit of what it sends
     bool operator==(const GaugeProfile&) const = default;

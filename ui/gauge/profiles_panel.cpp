@@ -8,6 +8,7 @@
 
 #include <QVBoxLayout>
 
+#include <algorithm>
 #include <optional>
 
 namespace hearth::ui::gauge {
@@ -21,17 +22,18 @@ QString profileText(const std::string& text) {
     return QString::fromStdString(text);
 }
 
-std::vector<input::ChoiceItem> unitChoices() {
+std::vector<input::ChoiceItem> unitChoices(const std::vector<quantity::UnitCode>& units) {
     std::vector<input::ChoiceItem> choices;
-    for (const auto unit : quantity::unitsOf(quantity::UnitFamily::Pressure)) {
+    for (const auto unit : units) {
         const std::string name(quantity::unitText(unit));
         choices.push_back({profileText(name), profileText(name)});
     }
     return choices;
 }
 
-std::optional<quantity::UnitCode> unitNamed(const QString& name) {
-    for (const auto unit : quantity::unitsOf(quantity::UnitFamily::Pressure)) {
+std::optional<quantity::UnitCode> unitNamed(const QString& name,
+                                            const std::vector<quantity::UnitCode>& units) {
+    for (const auto unit : units) {
         if (profileText(std::string(quantity::unitText(unit))) == name) {
             return unit;
         }
@@ -41,19 +43,24 @@ std::optional<quantity::UnitCode> unitNamed(const QString& name) {
 
 }  // namespace
 
-ProfilesPanel::ProfilesPanel(std::vector<GaugeProfile> profiles, const Clock& clock,
-                             const words::Words& words, QWidget* parent)
-    : QWidget(parent), m_profiles(std::move(profiles)), m_clock(clock), m_words(words) {
-    setObjectName(QStringLiteral("profilesPanel"));
-    setAccessibleName(tr("Gauges that send their readings"));
+ProfilesPanel::ProfilesPanel(std::vector<GaugeProfile> profiles, quantity::UnitFamily reads,
+                             const Clock& clock, const words::Words& words, QWidget* parent)
+    : QWidget(parent), m_profiles(std::move(profiles)), m_reads(reads), m_clock(clock), m_words(words) {
+    setObjectName(readsAir() ? QStringLiteral("airProfilesPanel") : QStringLiteral("profilesPanel"));
+    const QString title = readsAir() ? tr("Instruments for carbon monoxide that send their readings")
+                                     : tr("Gauges that send their readings");
+    setAccessibleName(title);
     auto* lines = new QVBoxLayout(this);
     lines->setContentsMargins(0, 0, 0, 0);
     lines->setSpacing(look::kGap);
-    lines->addWidget(shell::headingText(tr("Gauges that send their readings"), this));
+    lines->addWidget(shell::headingText(title, this));
     lines->addWidget(shell::softText(tr("A gauge that sends a line of text for each reading can be watched. "
                                         "Say how it is connected and what its lines look like; the maker's "
                                         "instructions name port and speed."),
                                      this));
+    if (readsAir()) {
+        lines->addWidget(shell::softText(GaugeWords::onlyPpm(), this));
+    }
     m_choiceHome = new QWidget(this);
     (new QVBoxLayout(m_choiceHome))->setContentsMargins(0, 0, 0, 0);
     lines->addWidget(m_choiceHome);
@@ -61,13 +68,27 @@ ProfilesPanel::ProfilesPanel(std::vector<GaugeProfile> profiles, const Clock& cl
     addPattern(lines);
     addButtons(lines);
     listProfiles();
-    showProfile(GaugeProfile());
+    showProfile(newProfile());
 }
 
 ProfilesPanel::~ProfilesPanel() = default;
 
+GaugeProfile ProfilesPanel::newProfile() const {
+    GaugeProfile profile;
+    profile.pattern.family = m_reads;
+    return profile;
+}
+
+std::vector<quantity::UnitCode> ProfilesPanel::units() const {
+    if (readsAir()) {
+        return {quantity::UnitCode::Ppm};
+    }
+    const auto all = quantity::unitsOf(m_reads);
+    return {all.begin(), all.end()};
+}
+
 input::Editor* ProfilesPanel::keep(input::Editor* editor, const QString& label, const char* name) {
-    editor->setLabel(label, tr("Set up"));
+    editor->setLabel(label, readsAir() ? tr("Set up, carbon monoxide") : tr("Set up"));
     editor->setObjectName(QLatin1String(name));
     return editor;
 }
@@ -97,10 +118,10 @@ void ProfilesPanel::addPattern(QVBoxLayout* lines) {
     m_mark = keep(input::makeListEditor(fields, {{QStringLiteral("point"), tr("a point: 20.55")},
                                                  {QStringLiteral("comma"), tr("a comma: 20,55")}}),
                   tr("Decimal mark"), "profileMark");
-    m_unit = keep(input::makeListEditor(fields, unitChoices()), tr("Unit, where the lines name none"),
+    m_unit = keep(input::makeListEditor(fields, unitChoices(units())), tr("Unit, where the lines name none"),
                   "profileUnit");
-    m_resolution = keep(input::makeQuantityEditor(fields, quantity::UnitFamily::Pressure),
-                        tr("Smallest step of its display"), "profileResolution");
+    m_resolution = keep(input::makeQuantityEditor(fields, m_reads), tr("Smallest step of its display"),
+                        "profileResolution");
     fields->add(m_pattern, 2);
     fields->add(m_mark);
     fields->add(m_unit);
@@ -116,11 +137,20 @@ void ProfilesPanel::addPattern(QVBoxLayout* lines) {
     }
 }
 
+/// Both kinds may be set up on one sheet.
+void ProfilesPanel::setWords(shell::KeyButton* button, const QString& text) const {
+    button->setWords(text);
+    if (readsAir()) {
+        button->setAccessibleName(tr("%1, carbon monoxide").arg(text));
+    }
+}
+
 void ProfilesPanel::addButtons(QVBoxLayout* lines) {
     auto* buttons = new shell::FlowLayout(nullptr, look::kGap);
     const auto add = [&](const QString& text, shell::ButtonKind kind, const char* name, auto pressed) {
         auto* button = new shell::KeyButton(text, kind, this);
         button->setObjectName(QLatin1String(name));
+        setWords(button, text);
         connect(button, &QPushButton::clicked, this, pressed);
         buttons->addWidget(button);
         return button;
@@ -157,7 +187,7 @@ void ProfilesPanel::listProfiles() {
         bool isNumber = false;
         const int at = code.toInt(&isNumber);
         m_at = isNumber ? at : -1;
-        showProfile(m_at < 0 ? GaugeProfile() : m_profiles[static_cast<std::size_t>(m_at)]);
+        showProfile(m_at < 0 ? newProfile() : m_profiles[static_cast<std::size_t>(m_at)]);
     });
 }
 
@@ -199,11 +229,11 @@ void ProfilesPanel::showKind() {
 exchange::LinePattern ProfilesPanel::patternAsTyped() const {
     // What has no field here stays as it is.
     exchange::LinePattern pattern =
-        m_at < 0 ? exchange::LinePattern() : m_profiles[static_cast<std::size_t>(m_at)].pattern;
+        m_at < 0 ? newProfile().pattern : m_profiles[static_cast<std::size_t>(m_at)].pattern;
     pattern.text = m_pattern->text().toStdString();
     pattern.mark = m_mark->text() == QStringLiteral("comma") ? quantity::DecimalMark::Comma
                                                              : quantity::DecimalMark::Point;
-    pattern.unit = unitNamed(m_unit->text());
+    pattern.unit = unitNamed(m_unit->text(), units());
     return pattern;
 }
 
@@ -216,7 +246,7 @@ std::optional<int> ProfilesPanel::wholeNumber(input::Editor* editor, int most) c
 }
 
 std::optional<GaugeProfile> ProfilesPanel::asTyped(bool wantsPattern) {
-    GaugeProfile profile = m_at < 0 ? GaugeProfile() : m_profiles[static_cast<std::size_t>(m_at)];
+    GaugeProfile profile = m_at < 0 ? newProfile() : m_profiles[static_cast<std::size_t>(m_at)];
     const auto filled = [](input::Editor* editor, const QString& problem) {
         const bool isFilled = !editor->text().trimmed().isEmpty();
         editor->setProblem(isFilled ? QString() : problem);
@@ -246,9 +276,13 @@ std::optional<GaugeProfile> ProfilesPanel::asTyped(bool wantsPattern) {
     const bool isNamed = filled(m_name, tr("A name to choose it by."));
     profile.resolution = {m_resolution->text().trimmed().toStdString(), m_resolution->unit()};
     const auto step = profile.resolution.value();
-    const bool isStep = profile.resolution.text.empty() || (step && step->toDouble() > 0);
+    const auto known = units();
+    const bool isUnit = std::find(known.begin(), known.end(), profile.resolution.unit) != known.end();
+    const bool isStep = profile.resolution.text.empty() || (step && step->toDouble() > 0 && isUnit);
     m_resolution->setProblem(isStep ? QString()
-                                    : tr("A figure above nought, or nothing: then its last digit counts."));
+                             : !isUnit
+                                 ? GaugeWords::onlyPpm()
+                                 : tr("A figure above nought, or nothing: then its last digit counts."));
     return isGood && matcher && isNamed && isStep ? std::optional(profile) : std::nullopt;
 }
 
@@ -273,14 +307,14 @@ void ProfilesPanel::toggleListening() {
     m_heard.clear();
     connect(m_source.get(), &Source::came, this, &ProfilesPanel::hear);
     connect(m_source.get(), &Source::stateChanged, this, &ProfilesPanel::showHeard);
-    m_listen->setWords(tr("Stop listening"));
+    setWords(m_listen, tr("Stop listening"));
     m_source->start();
     showHeard();
 }
 
 void ProfilesPanel::stopListening() {
     m_source.reset();
-    m_listen->setWords(tr("Listen"));
+    setWords(m_listen, tr("Listen"));
 }
 
 void ProfilesPanel::hear(const QByteArray& line) {
@@ -289,6 +323,12 @@ void ProfilesPanel::hear(const QByteArray& line) {
         m_heard.pop_front();
     }
     showHeard();
+}
+
+QString ProfilesPanel::refusalText(const exchange::LineRefusal& refusal) const {
+    const bool isUnit = readsAir() && refusal.fault == exchange::LineFault::UnitUnknown;
+    return isUnit ? QStringLiteral("%1. %2").arg(GaugeWords::refusal(refusal), GaugeWords::onlyPpm())
+                  : GaugeWords::refusal(refusal);
 }
 
 void ProfilesPanel::showHeard() {
@@ -309,7 +349,7 @@ void ProfilesPanel::showHeard() {
         const auto reading =
             matcher->read(std::string_view(line.constData(), static_cast<std::size_t>(line.size())));
         told << (reading ? tr("“%1”: read as %2").arg(came, m_words.figure({reading->value, reading->unit}))
-                         : tr("“%1”: not read. %2").arg(came, GaugeWords::refusal(reading.error())));
+                         : tr("“%1”: not read. %2").arg(came, refusalText(reading.error())));
     }
     m_lines->setText(told.join(u'\n'));
     m_lines->setVisible(!told.isEmpty());
@@ -320,7 +360,7 @@ void ProfilesPanel::guess() {
     for (const QByteArray& line : m_heard) {
         lines.push_back(line.toStdString());
     }
-    const auto found = exchange::guessPattern(lines, quantity::UnitFamily::Pressure);
+    const auto found = exchange::guessPattern(lines, m_reads);
     if (!found) {
         m_pattern->setProblem(
             tr("No pattern fits most of these lines: put {value} where the reading stands."));
@@ -356,7 +396,7 @@ void ProfilesPanel::remove() {
     m_profiles.erase(m_profiles.begin() + m_at);
     m_at = -1;
     listProfiles();
-    showProfile(GaugeProfile());
+    showProfile(newProfile());
     Q_EMIT profilesChanged(m_profiles);
 }
 

@@ -30,8 +30,9 @@ class ProfilesPanel : public QWidget {
     Q_OBJECT
     Q_DISABLE_COPY_MOVE(ProfilesPanel)
   public:
-    ProfilesPanel(std::vector<GaugeProfile> profiles, const Clock& clock, const words::Words& words,
-                  QWidget* parent);
+    /// `reads`: pressures, or carbon monoxide (UnitFamily::Trace), of which the unit is ppm and no other.
+    ProfilesPanel(std::vector<GaugeProfile> profiles, quantity::UnitFamily reads, const Clock& clock,
+                  const words::Words& words, QWidget* parent);
     ~ProfilesPanel() override;
 
     [[nodiscard]] const std::vector<GaugeProfile>& profiles() const { return m_profiles; }
@@ -45,6 +46,7 @@ class ProfilesPanel : public QWidget {
     void addConnection(QVBoxLayout* lines);
     void addPattern(QVBoxLayout* lines);
     void addButtons(QVBoxLayout* lines);
+    void setWords(shell::KeyButton* button, const QString& text) const;
     input::Editor* keep(input::Editor* editor, const QString& label, const char* name);
     void listProfiles();
     void showProfile(const GaugeProfile& profile);
@@ -57,13 +59,19 @@ class ProfilesPanel : public QWidget {
     void stopListening();
     void hear(const QByteArray& line);
     void showHeard();
+    [[nodiscard]] QString refusalText(const exchange::LineRefusal& refusal) const;
     void guess();
     void save();
     void remove();
 
     static constexpr std::size_t kLinesShown = 8;
 
+    [[nodiscard]] bool readsAir() const { return m_reads == quantity::UnitFamily::Trace; }
+    [[nodiscard]] GaugeProfile newProfile() const;
+    [[nodiscard]] std::vector<quantity::UnitCode> units() const;
+
     std::vector<GaugeProfile> m_profiles;
+    quantity::UnitFamily m_reads;
     const Clock& m_clock;
     const words::Words& m_words;
     int m_at = -1;  // of the profile that is changed; -1: a new one

@@ -40,6 +40,9 @@ void Recorder::begin(const TraceOrigin& origin, const QString& folder) {
     m_journal = folder.isEmpty() ? nullptr : Journal::begin(folder, origin);
     m_isRecording = true;
     if (m_journal != nullptr) {
+        if (origin.unit == quantity::UnitCode::Ppm) {
+            m_journal->place(milliseconds(0), m_place);
+        }
         m_flush.start();
     }
 }
@@ -81,7 +84,8 @@ bool Recorder::mayKeep(milliseconds at) {
 
 void Recorder::add(const GaugeReading& reading) {
     const auto pressure = pressureOf(reading.line.value, reading.line.unit);
-    if (!m_isRecording || !pressure || reading.at < m_began) {
+    const auto level = coOf(reading.line.value, reading.line.unit);
+    if (!m_isRecording || (!pressure && !level) || reading.at < m_began) {
         return;
     }
     if (isFull()) {
@@ -93,23 +97,39 @@ void Recorder::add(const GaugeReading& reading) {
         ++m_thinned;
         return;
     }
-    tightness::TracePoint point{sinceBegin(at), *pressure};
-    if (reading.line.second) {
-        const double second = reading.line.second->toDouble();
-        const auto unit = reading.line.secondUnit;
-        if (pressureOf(*reading.line.second, unit)) {
-            point.barometer = quantity::AbsolutePressure(second, quantity::pressureUnit(unit));
-        } else {
-            point.temperature = quantity::Temperature(second, quantity::temperatureUnit(unit));
-        }
-    }
     if (m_lostAt) {
-        m_taken.gaps.push_back({sinceBegin(*m_lostAt), point.at});
+        m_taken.gaps.push_back({sinceBegin(*m_lostAt), sinceBegin(at)});
         m_lostAt.reset();
     }
-    m_taken.trace.push_back(point);
+    if (level) {
+        m_taken.air.push_back({sinceBegin(at), *level, m_place});
+        m_taken.decimals = std::max(m_taken.decimals, reading.line.value.decimals());
+    } else {
+        addPressure(at, *pressure, reading.line);
+    }
     if (m_journal != nullptr) {
         m_journal->reading(at, reading.line);
+    }
+}
+
+void Recorder::addPressure(milliseconds at, quantity::GaugePressure pressure,
+                           const exchange::LineReading& line) {
+    tightness::TracePoint point{sinceBegin(at), pressure};
+    if (line.second) {
+        const double second = line.second->toDouble();
+        if (pressureOf(*line.second, line.secondUnit)) {
+            point.barometer = quantity::AbsolutePressure(second, quantity::pressureUnit(line.secondUnit));
+        } else {
+            point.temperature = quantity::Temperature(second, quantity::temperatureUnit(line.secondUnit));
+        }
+    }
+    m_taken.trace.push_back(point);
+}
+
+void Recorder::setPlace(air::CoPlace place) {
+    m_place = place;
+    if (m_isRecording && m_journal != nullptr) {
+        m_journal->place(passed(), place);
     }
 }
 

@@ -44,6 +44,8 @@ class Recorder : public QObject {
     /// The connection was lost; the next reading ends the gap.
     void lose();
     void mark(GaugeEvent event);
+    /// Where the probe is from now on, of carbon monoxide.
+    void setPlace(air::CoPlace place);
     /// Feeds readings and losses of a source; both live in one thread.
     void follow(Source& source);
 
@@ -51,12 +53,14 @@ class Recorder : public QObject {
     /// Since begin().
     [[nodiscard]] std::chrono::milliseconds passed() const { return m_clock.elapsed() - m_began; }
     [[nodiscard]] std::uint64_t thinned() const { return m_thinned; }
-    [[nodiscard]] bool isFull() const { return m_taken.trace.size() >= kMostPoints; }
+    [[nodiscard]] bool isFull() const { return m_taken.size() >= kMostPoints; }
     /// Readings that came after it was full.
     [[nodiscard]] std::uint64_t tooMany() const { return m_tooMany; }
 
   private:
     void flush();
+    void addPressure(std::chrono::milliseconds at, quantity::GaugePressure pressure,
+                     const exchange::LineReading& line);
     [[nodiscard]] bool mayKeep(std::chrono::milliseconds at);
 
     const Clock& m_clock;
@@ -64,6 +68,7 @@ class Recorder : public QObject {
     bool m_isWritten = true;
     std::chrono::milliseconds m_began{0};
     TakenTrace m_taken;
+    air::CoPlace m_place = air::CoPlace::Room;
     std::optional<std::chrono::milliseconds> m_lostAt;
     std::chrono::milliseconds m_allowedAt{0};
     double m_allowed = kBurst;

@@ -5,14 +5,36 @@ namespace hearth::ui::gauge {
 
 namespace {
 
-constexpr std::chrono::milliseconds kPracticeBeat{100};
+constexpr std::chrono::milliseconds kPipeBeat{100};
+constexpr std::chrono::milliseconds kRoomBeat{1000};
 constexpr double kMillisecondsInOne = 1000.0;
+
+exchange::LineMatcher simulatedMatcher(quantity::UnitFamily family) {
+    exchange::LinePattern pattern;
+    pattern.family = family;
+    return *exchange::LineMatcher::of(pattern);
+}
 
 }  // namespace
 
 SimulatedSource::SimulatedSource(PracticePipe pipe, const Clock& clock)
-    : Source(*exchange::LineMatcher::of({}), clock), m_pipe(pipe) {
-    m_ticks.setInterval(kPracticeBeat);
+    : SimulatedSource(
+          [pipe](double seconds, std::uint32_t count) {
+              return QByteArray::number(practiceReading(pipe, seconds, count), 'f', 2) + " mbar\r\n";
+          },
+          kPipeBeat, quantity::UnitFamily::Pressure, clock) {}
+
+SimulatedSource::SimulatedSource(PracticeRoom room, const Clock& clock)
+    : SimulatedSource(
+          [room](double seconds, std::uint32_t count) {
+              return QByteArray::number(practicePpm(room, seconds, count)) + " ppm\r\n";
+          },
+          kRoomBeat, quantity::UnitFamily::Trace, clock) {}
+
+SimulatedSource::SimulatedSource(Line line, std::chrono::milliseconds beat, quantity::UnitFamily family,
+                                 const Clock& clock)
+    : Source(simulatedMatcher(family), clock), m_line(std::move(line)) {
+    m_ticks.setInterval(beat);
     m_ticks.setTimerType(Qt::PreciseTimer);
     connect(&m_ticks, &QTimer::timeout, this, &SimulatedSource::send);
 }
@@ -30,8 +52,7 @@ void SimulatedSource::close() {
 
 void SimulatedSource::send() {
     const double seconds = static_cast<double>((clock().elapsed() - m_began).count()) / kMillisecondsInOne;
-    const double reading = practiceReading(m_pipe, seconds, m_count++);
-    take(QByteArray::number(reading, 'f', 2) + " mbar\r\n");
+    take(m_line(seconds, m_count++));
 }
 
 }  // namespace hearth::ui::gauge

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/gauge/taken.h"
 
+#include "core/quantity/units.h"
+
 #include <algorithm>
 
 namespace hearth::ui::gauge {
@@ -61,6 +63,11 @@ std::optional<quantity::GaugePressure> pressureOf(const quantity::Decimal& value
         return std::nullopt;
     }
     return quantity::GaugePressure(value.toDouble(), quantity::pressureUnit(unit));
+}
+
+std::optional<quantity::Share> coOf(const quantity::Decimal& value, quantity::UnitCode unit) {
+    return unit == quantity::UnitCode::Ppm ? std::optional(quantity::Share(value.toDouble(), quantity::kPpm))
+                                           : std::nullopt;
 }
 
 }  // namespace hearth::ui::gauge

@@ -3,6 +3,7 @@
 
 #include "core/base/clock.h"
 #include "core/quantity/typed.h"
+#include "core/record/trace_text.h"
 #include "core/tightness/trace.h"
 
 #include <array>
@@ -41,11 +42,16 @@ struct TraceOrigin {
     [[nodiscard]] bool isSimulated() const { return kind == SourceKind::Simulator; }
 };
 
+/// Of pressures or of carbon monoxide, as the source sends: one of both is empty.
 struct TakenTrace {
     TraceOrigin origin;
     tightness::Trace trace;
+    std::vector<air::CoReading> air;
+    int decimals = 0;  // the most that a reading of carbon monoxide had
     std::vector<GaugeMark> marks;
     std::vector<tightness::Span> gaps;  // while the connection was lost
+    [[nodiscard]] std::size_t size() const { return trace.size() + air.size(); }
+    [[nodiscard]] bool isEmpty() const { return size() == 0; }
 };
 
 /// Stable codes for files.
@@ -57,5 +63,8 @@ struct TakenTrace {
 /// The reading as a point of a trace; nothing for one that is no pressure.
 [[nodiscard]] std::optional<quantity::GaugePressure> pressureOf(const quantity::Decimal& value,
                                                                 quantity::UnitCode unit);
+/// The reading as a level of carbon monoxide: of ppm alone. Another unit is nothing, never converted: how
+/// much air a milligram is in depends on a temperature that nobody has said.
+[[nodiscard]] std::optional<quantity::Share> coOf(const quantity::Decimal& value, quantity::UnitCode unit);
 
 }  // namespace hearth::ui::gauge

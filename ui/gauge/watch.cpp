@@ -13,6 +13,10 @@ using std::chrono::milliseconds;
 constexpr milliseconds kBetweenRemembered{50};
 constexpr milliseconds kSoonestStale{2000};
 
+quantity::Duration secondsOf(milliseconds at) {
+    return {static_cast<double>(at.count()) / 1000.0, quantity::kSecond};
+}
+
 }  // namespace
 
 Watch::Watch(const Clock& clock) : m_clock(clock), m_recorder(clock) {}
@@ -51,13 +55,17 @@ void Watch::end() {
 void Watch::take(const GaugeReading& reading) {
     m_last = reading;
     const auto pressure = pressureOf(reading.line.value, reading.line.unit);
-    if (!pressure || (!m_recent.empty() && reading.at - m_recent.back().at < kBetweenRemembered)) {
+    const auto level = coOf(reading.line.value, reading.line.unit);
+    if (!pressure && !level) {
         return;
     }
-    m_recent.push_back({reading.at, *pressure});
-    while (reading.at - m_recent.front().at > kRemembered) {
-        m_recent.pop_front();
+    if (m_recent.empty() || reading.at - m_recent.back().at >= kBetweenRemembered) {
+        m_recent.push_back({reading.at, pressure, level});
+        while (reading.at - m_recent.front().at > kRemembered) {
+            m_recent.pop_front();
+        }
     }
+    Q_EMIT heard();
 }
 
 std::optional<milliseconds> Watch::age() const {
@@ -81,13 +89,21 @@ bool Watch::isStale() const {
 tightness::Trace Watch::recent(milliseconds length) const {
     tightness::Trace trace;
     for (const auto& one : m_recent) {
-        if (m_clock.elapsed() - one.at <= length) {
-            trace.push_back(
-                {quantity::Duration(static_cast<double>(one.at.count()) / 1000.0, quantity::kSecond),
-                 one.pressure});
+        if (one.pressure && m_clock.elapsed() - one.at <= length) {
+            trace.push_back({secondsOf(one.at), *one.pressure});
         }
     }
     return trace;
+}
+
+std::vector<air::CoReading> Watch::recentAir(milliseconds length) const {
+    std::vector<air::CoReading> readings;
+    for (const auto& one : m_recent) {
+        if (one.level && m_clock.elapsed() - one.at <= length) {
+            readings.push_back({secondsOf(one.at), *one.level});
+        }
+    }
+    return readings;
 }
 
 std::optional<quantity::PressureChange> Watch::step() const {

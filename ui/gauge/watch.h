@@ -36,6 +36,8 @@ class Watch : public QObject {
     /// What was read in the last `length`, a minute at most; times are those of Clock::elapsed(), so that two
     /// gauges can be laid over each other.
     [[nodiscard]] tightness::Trace recent(std::chrono::milliseconds length) const;
+    /// The same of carbon monoxide; where the probe is is not said.
+    [[nodiscard]] std::vector<air::CoReading> recentAir(std::chrono::milliseconds length) const;
     /// What its display can't tell apart: as the profile says, else one in its last digit. Nothing before
     /// the first reading.
     [[nodiscard]] std::optional<quantity::PressureChange> step() const;
@@ -51,6 +53,8 @@ class Watch : public QObject {
 
   Q_SIGNALS:
     void changed();
+    /// A reading came that it can use.
+    void heard();
 
   private:
     void take(const GaugeReading& reading);
@@ -63,7 +67,8 @@ class Watch : public QObject {
     std::optional<Refused> m_refused;
     struct Remembered {
         std::chrono::milliseconds at;
-        quantity::GaugePressure pressure;
+        std::optional<quantity::GaugePressure> pressure;
+        std::optional<quantity::Share> level;
     };
     std::deque<Remembered> m_recent;
 };

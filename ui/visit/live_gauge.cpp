@@ -4,6 +4,7 @@
 #include "ui/gauge/live_panel.h"
 #include "ui/gauge/profiles_panel.h"
 #include "ui/shell/kit.h"
+#include "ui/visit/gauge_profiles.h"
 #include "ui/visit/part_view.h"
 
 #include <QApplication>
@@ -22,20 +23,6 @@ reg::TraceOrigin originOfKind(gauge::SourceKind kind) {
             break;
     }
     return reg::TraceOrigin::Simulator;
-}
-
-std::vector<gauge::GaugeProfile> keptProfiles(const store::Store& store) {
-    return gauge::profilesFromText(store.setting(gauge::kProfilesSetting).value_or(""));
-}
-
-bool readsPressure(const gauge::GaugeProfile& profile) {
-    return profile.pattern.family == quantity::UnitFamily::Pressure;
-}
-
-std::vector<gauge::GaugeProfile> pressureProfiles(const store::Store& store) {
-    auto profiles = keptProfiles(store);
-    std::erase_if(profiles, [](const auto& one) { return !readsPressure(one); });
-    return profiles;
 }
 
 }  // namespace
@@ -88,9 +75,8 @@ LiveGauge::LiveGauge(const SheetContext& context, const QString& of, QWidget* pa
 
 void LiveGauge::makePanel() {
     const auto& store = m_context.window.store;
-    const auto folder = QString::fromStdString(store.path().string()) + QStringLiteral("-gauge");
-    m_panel = new gauge::LivePanel(pressureProfiles(store), folder, m_context.window.clock,
-                                   m_context.window.words, this);
+    m_panel = new gauge::LivePanel(profilesThatRead(quantity::UnitFamily::Pressure, store), journalsOf(store),
+                                   m_context.window.clock, m_context.window.words, this);
     for (auto* button : m_panel->findChildren<QPushButton*>()) {
         passByEnter(button);
     }
@@ -116,8 +102,9 @@ void LiveGauge::open() {
 
 void LiveGauge::setUp() {
     if (m_profiles == nullptr) {
-        m_profiles = new gauge::ProfilesPanel(pressureProfiles(m_context.window.store),
-                                              m_context.window.clock, m_context.window.words, this);
+        m_profiles = new gauge::ProfilesPanel(
+            profilesThatRead(quantity::UnitFamily::Pressure, m_context.window.store),
+            quantity::UnitFamily::Pressure, m_context.window.clock, m_context.window.words, this);
         for (auto* button : m_profiles->findChildren<QPushButton*>()) {
             passByEnter(button);
         }
@@ -130,11 +117,7 @@ void LiveGauge::setUp() {
 }
 
 void LiveGauge::keepProfiles(const std::vector<gauge::GaugeProfile>& profiles) {
-    auto& store = m_context.window.store;
-    auto all = keptProfiles(store);
-    std::erase_if(all, readsPressure);
-    all.insert(all.begin(), profiles.begin(), profiles.end());
-    const auto kept = store.saveSetting(gauge::kProfilesSetting, gauge::profilesText(all));
+    const auto kept = visit::keepProfiles(profiles, quantity::UnitFamily::Pressure, m_context.window.store);
     if (!kept) {
         m_context.window.dialogs.tell(this, tr("The gauge was not kept"),
                                       m_context.window.words.error(kept.error()));

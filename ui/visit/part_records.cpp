@@ -369,6 +369,8 @@ void RecordsPart::showDraft() {
     const auto pictures = store::picturesOf(model().store(), file).value_or(std::vector<record::PictureOf>());
     const auto traces =
         store::tracesOf(model().store(), file, model().book()).value_or(std::vector<judging::TraceSeen>());
+    const auto roomTraces =
+        store::roomTracesOf(model().store(), file).value_or(std::vector<record::RoomTrace>());
     record::Document document = words::documentFor({kind().value_or(record::RecordKind::TightnessAndPurge),
                                                     file,
                                                     model().findings(),
@@ -378,7 +380,10 @@ void RecordsPart::showDraft() {
                                                     pictures,
                                                     &model().pipes(),
                                                     {},
-                                                    traces},
+                                                    traces,
+                                                    {},
+                                                    {},
+                                                    roomTraces},
                                                    language());
     if (document.banner.empty()) {
         document.banner = tr("Draft").toStdString();

@@ -4,6 +4,9 @@
 #include "ui/visit/asked_part.h"
 #include "ui/visit/parts.h"
 #include "ui/visit/room_rows.h"
+#include "ui/visit/room_series.h"
+#include "ui/visit/room_trace_area.h"
+#include "ui/visit/room_watch.h"
 #include "ui/visit/what_first.h"
 #include "ui/words/plot_words.h"
 
@@ -117,6 +120,7 @@ class InvestigationPart : public OfRooms {
         addRows(kReadingColumns);
         m_plots = new shell::PlotView(this);
         addWidget(m_plots);
+        addWatch();
         addMore();
     }
     void refresh() override {
@@ -127,8 +131,15 @@ class InvestigationPart : public OfRooms {
                                                      file.emergencyContacts));
         OfRooms::refresh();
         m_plots->show(words::roomPlots({file, model().findings(), words()}));
+        m_watch->refresh();
+        m_trace->refresh();
     }
     bool toggleClock() override;
+    void setReadOnly(bool readOnly) override {
+        OfRooms::setReadOnly(readOnly);
+        m_watch->setReadOnly(readOnly);
+        m_trace->setReadOnly(readOnly);
+    }
 
   protected:
     [[nodiscard]] std::vector<reg::SubjectRef> there() const override {
@@ -138,10 +149,29 @@ class InvestigationPart : public OfRooms {
 
   private:
     [[nodiscard]] std::optional<reg::SubjectRef> readingAtFocus() const;
+    void addWatch();
 
     WhatFirst* m_whatFirst;
     shell::PlotView* m_plots = nullptr;
+    RoomWatch* m_watch = nullptr;
+    RoomTraceArea* m_trace = nullptr;
 };
+
+void InvestigationPart::addWatch() {
+    addHeading(tr("Watched from outside the room"));
+    m_watch = new RoomWatch(context(), this);
+    addWidget(m_watch);
+    m_trace = new RoomTraceArea(context(), this);
+    addWidget(m_trace);
+    const auto say = [this](const QString& sentence) { context().window.navigator.say(sentence); };
+    connect(m_watch, &RoomWatch::said, this, say);
+    connect(m_watch, &RoomWatch::urgent, this, &PartView::urgent);
+    connect(m_watch, &RoomWatch::stopsChanged, this, &PartView::stopsChanged);
+    connect(m_trace, &RoomTraceArea::said, this, say);
+    connect(m_trace, &RoomTraceArea::stopsChanged, this, &PartView::stopsChanged);
+    m_watch->setReadOnly(model().isReadOnly());
+    m_trace->setReadOnly(model().isReadOnly());
+}
 
 /// The reading whose row has the keyboard.
 std::optional<reg::SubjectRef> InvestigationPart::readingAtFocus() const {
@@ -157,20 +187,20 @@ std::optional<reg::SubjectRef> InvestigationPart::readingAtFocus() const {
 /// Keeps the time of the reading in whose row the keyboard is: the first begins the series, the others have
 /// their minutes since then. The store keeps when it began, so that it goes on after another start.
 bool InvestigationPart::toggleClock() {
+    if (m_watch->toggle()) {
+        return true;
+    }
     const auto reading = readingAtFocus();
     if (!reading || model().isReadOnly()) {
         return false;
     }
-    const std::string note = "room_co." + model().file().visit.id.text();
     const Instant now = context().window.clock.now();
-    Instant began = now;
-    const auto noted = model().store().setting(note);
-    const bool runs = noted && parseInstant(*noted, began);
-    const auto minutes = std::chrono::duration<double, std::ratio<60>>(now - began).count();
-    auto kept = runs ? Result<void>() : model().store().saveSetting(note, instantText(now));
+    const auto began = seriesBegan(model());
+    const bool runs = began.has_value();
+    const auto minutes = std::chrono::duration<double, std::ratio<60>>(now - began.value_or(now)).count();
+    auto kept = runs ? Result<void>() : beginSeries(model(), now);
     if (kept) {
-        kept = model().enter(*reading, Item::RoomCoAt, QString::number(std::max(0.0, minutes), 'f', 1),
-                             quantity::UnitCode::Minute);
+        kept = model().enter(*reading, Item::RoomCoAt, minutesText(minutes), quantity::UnitCode::Minute);
     }
     auto& navigator = context().window.navigator;
     navigator.say(!kept  ? words().error(kept.error())

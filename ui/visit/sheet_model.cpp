@@ -335,7 +335,14 @@ Result<void> VisitSheetModel::readSignatures() {
 }
 
 Result<reg::GaugeTraceId> VisitSheetModel::keepTrace(const store::NewTrace& trace) {
-    const auto kept = m_store.keepTrace(trace);
+    return withTraces(m_store.keepTrace(trace));
+}
+
+Result<reg::GaugeTraceId> VisitSheetModel::keepRoomTrace(const store::NewRoomTrace& trace) {
+    return withTraces(m_store.keepRoomTrace(trace));
+}
+
+Result<reg::GaugeTraceId> VisitSheetModel::withTraces(Result<reg::GaugeTraceId> kept) {
     if (kept) {
         if (const auto read = readTraces(); !read) {
             return tl::unexpected(read.error());

@@ -99,6 +99,8 @@ class VisitSheetModel : public QObject {
     [[nodiscard]] Result<void> unsign(record::RecordKind kind, reg::Signer signer);
     /// What a gauge saw of a test, kept with it; its marks in place of those so far; taken away.
     [[nodiscard]] Result<reg::GaugeTraceId> keepTrace(const store::NewTrace& trace);
+    /// The same of the rooms.
+    [[nodiscard]] Result<reg::GaugeTraceId> keepRoomTrace(const store::NewRoomTrace& trace);
     [[nodiscard]] Result<void> markTrace(reg::GaugeTraceId id, const reg::TraceMarks& marks);
     [[nodiscard]] Result<void> removeTrace(reg::GaugeTraceId id);
     /// Another test of this visit ("after the work"); the file is read again.
@@ -116,6 +118,7 @@ class VisitSheetModel : public QObject {
     [[nodiscard]] Result<void> readSignatures();
     [[nodiscard]] QString lastCheckKept(const reg::SubjectRef& appliance) const;
     [[nodiscard]] Result<void> readTraces();
+    [[nodiscard]] Result<reg::GaugeTraceId> withTraces(Result<reg::GaugeTraceId> kept);
     void judgeAgain();
     [[nodiscard]] Result<void> readCompetences();
     [[nodiscard]] Result<void> readBefore();

@@ -3,10 +3,9 @@
 
 #include "core/exchange/csv.h"
 #include "ui/shell/kit.h"
+#include "ui/visit/chosen_table.h"
 #include "ui/visit/part_view.h"
 
-#include <QFile>
-#include <QFileInfo>
 #include <QHBoxLayout>
 
 #include <array>
@@ -19,9 +18,6 @@ using quantity::UnitCode;
 using quantity::UnitFamily;
 
 namespace {
-
-/// Larger than a day at ten a second in any table; what is larger is no trace.
-constexpr qint64 kMostTraceBytes = qint64{64} * 1024 * 1024;
 
 const QString kNone = QStringLiteral("none");
 
@@ -48,22 +44,9 @@ TraceTaker::TraceTaker(const SheetContext& context, QWidget* parent)
 }
 
 void TraceTaker::chooseFile() {
-    const QStringList paths = m_context.window.dialogs.openFiles(
-        this, tr("Take in a logger's file"), tr("Tables of times and readings (*.csv *.txt *.tsv)"));
-    if (paths.isEmpty()) {
-        return;
+    if (const auto table = chooseTable(m_context.window, this)) {
+        show(table->name, table->bytes);
     }
-    QFile file(paths.front());
-    if (!file.open(QIODevice::ReadOnly) || file.size() > kMostTraceBytes) {
-        const Error error{
-            ErrorCode::FileUnreadable,
-            {paths.front().toStdString(),
-             file.isOpen() ? tr("it is larger than 64 MB").toStdString() : file.errorString().toStdString()}};
-        m_context.window.dialogs.tell(this, tr("The file was not taken in"),
-                                      m_context.window.words.error(error));
-        return;
-    }
-    show(QFileInfo(paths.front()).fileName(), file.readAll().toStdString());
 }
 
 void TraceTaker::show(const QString& name, const std::string& bytes) {

@@ -65,11 +65,13 @@ void addSeries(const DocumentPage& page, Blocks& blocks) {
     if (table.rows.empty()) {
         blocks.emplace_back(record::Paragraph{
             std::move(table.title), page.text(QT_TRANSLATE_NOOP("Words", "— no reading entered")), false});
+        addRoomTraces(page, blocks);
         return;
     }
     table.note = holes ? page.text(QT_TRANSLATE_NOOP("Words", "—: not entered.")) : std::string();
     blocks.emplace_back(std::move(table));
     addRoomPlots(page, blocks);
+    addRoomTraces(page, blocks);
 }
 
 /// Where the alarms are, and what was seen in each room.

@@ -87,6 +87,8 @@ void addTraces(const DocumentPage& page, const reg::Test& test, Blocks& blocks);
 /// The tests compared, where pipes were shut for it.
 void addLeakHunt(const DocumentPage& page, Blocks& blocks);
 void addRoomPlots(const DocumentPage& page, Blocks& blocks);
+/// What was watched of the rooms, with the sentence that nothing is decided by it.
+void addRoomTraces(const DocumentPage& page, Blocks& blocks);
 void addCombustionPlots(const DocumentPage& page, const reg::Appliance& appliance, Blocks& blocks);
 // document_pipes.cpp
 /// The pipework drawn from its list; no block where there is no tree to see.

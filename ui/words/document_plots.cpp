@@ -2,6 +2,7 @@
 #include "ui/words/document_parts.h"
 #include "ui/words/leak_hunt_words.h"
 #include "ui/words/plot_words.h"
+#include "ui/words/room_trace_words.h"
 #include "ui/words/trace_words.h"
 
 /// Plots beside the figures that they are drawn from.
@@ -51,6 +52,16 @@ void addLeakHunt(const DocumentPage& page, Blocks& blocks) {
 
 void addRoomPlots(const DocumentPage& page, Blocks& blocks) {
     addPlots(roomPlots(plotSource(page)), blocks);
+}
+
+void addRoomTraces(const DocumentPage& page, Blocks& blocks) {
+    const auto ofSeries = roomPlots(plotSource(page));
+    const auto limits = ofSeries.plots.empty() ? std::vector<record::PlotLimit>() : ofSeries.plots[0].limits;
+    for (const auto& trace : page.input().roomTraces) {
+        addPlots(roomTracePlots(trace, {}, limits, page.words()), blocks);
+        blocks.emplace_back(record::Paragraph{utf8(roomTraceSource(trace, page.words())),
+                                              utf8(roomTraceBesideFindings(page.words())), false});
+    }
 }
 
 void addCombustionPlots(const DocumentPage& page, const reg::Appliance& appliance, Blocks& blocks) {

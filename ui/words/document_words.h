@@ -11,6 +11,7 @@
 #include "core/record/document.h"
 #include "core/record/kind.h"
 #include "core/record/picture_of.h"
+#include "core/record/trace_text.h"
 #include "core/register/visit_file.h"
 #include "ui/words/words.h"
 
@@ -35,6 +36,7 @@ struct DocumentInput {
     judging::LeakHunt hunt = {};                  // the tests compared
     /// What is kept of earlier checks of the visit's appliances; see store::Due::checksBefore().
     std::vector<record::CheckHistory> checks = {};
+    std::vector<record::RoomTrace> roomTraces = {};  // what was watched of the carbon monoxide in rooms
 };
 
 /// The record as it will stand on the page, in the words' language; number and revision are left to the

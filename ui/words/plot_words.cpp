@@ -196,12 +196,7 @@ void addRoomLimits(const PlotSource& source, Plot& plot) {
         if (!isRoomFinding(judged.finding.kind)) {
             continue;
         }
-        for (const auto& entry : judged.finding.limits) {
-            const auto figure = rulebook::figureOf(entry);
-            if (!figure || figure->unit != UnitCode::Ppm) {
-                continue;
-            }
-            record::PlotLimit limit{figure->value, limitName(source.words, entry, *figure), true};
+        for (auto& limit : roomLimits(judged.finding.limits, source.words)) {
             if (std::find(plot.limits.begin(), plot.limits.end(), limit) == plot.limits.end()) {
                 plot.limits.push_back(std::move(limit));
             }
@@ -230,6 +225,17 @@ record::Plots testPlots(const PlotSource& source, reg::TestId test) {
         }
     }
     return plots;
+}
+
+std::vector<record::PlotLimit> roomLimits(const std::vector<rulebook::Entry>& entries, const Words& words) {
+    std::vector<record::PlotLimit> limits;
+    for (const auto& entry : entries) {
+        const auto figure = rulebook::figureOf(entry);
+        if (figure && figure->unit == UnitCode::Ppm) {
+            limits.push_back({figure->value, limitName(words, entry, *figure), true});
+        }
+    }
+    return limits;
 }
 
 record::Plots roomPlots(const PlotSource& source) {

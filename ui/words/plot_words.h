@@ -19,8 +19,8 @@ struct PlotSource {
     const Words& words;
 };
 
-/// The limits of movement that a finding rests on, as pressures from `start` on: below it, or above it where a
-/// rise is held against them.
+/// The limits of movement that a finding rests on, as pressures from `start` on: below it, or above it where
+/// a rise is held against them.
 void addMovementLimits(const PlotSource& source, const rulebook::Finding& finding,
                        const quantity::Decimal& start, bool rises, record::Plot& plot);
 
@@ -30,6 +30,10 @@ void addMovementLimits(const PlotSource& source, const rulebook::Finding& findin
 
 /// Carbon monoxide in rooms over time, a line for each place, with the levels that the findings rest on.
 [[nodiscard]] record::Plots roomPlots(const PlotSource& source);
+
+/// Those levels of the rule book's entries, worded; what is not in ppm is left out.
+[[nodiscard]] std::vector<record::PlotLimit> roomLimits(const std::vector<rulebook::Entry>& entries,
+                                                        const Words& words);
 
 /// Combustion of an appliance at the highest and the lowest rate, before and after it was adjusted: ratio, CO
 /// and CO2, each against the limit or the maker's range that its findings rest on. What was not read at

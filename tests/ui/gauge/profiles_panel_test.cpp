@@ -24,7 +24,8 @@ class ProfilesPanelTest : public ::testing::Test {
         make({});
     }
     void make(const std::vector<GaugeProfile>& profiles) {
-        m_panel = std::make_unique<ProfilesPanel>(profiles, m_clock, m_words, nullptr);
+        m_panel = std::make_unique<ProfilesPanel>(profiles, quantity::UnitFamily::Pressure, m_clock, m_words,
+                                                  nullptr);
         QObject::connect(m_panel.get(), &ProfilesPanel::profilesChanged, m_panel.get(),
                          [this](const std::vector<GaugeProfile>& all) { m_said.push_back(all); });
         m_panel->show();
