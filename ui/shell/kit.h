@@ -7,14 +7,13 @@
 #include "core/quantity/typed.h"
 #include "ui/input/editor.h"
 #include "ui/look/look.h"
+#include "ui/shell/fields.h"
 #include "ui/words/words.h"
 
 #include <QFont>
-#include <QGridLayout>
 #include <QKeyEvent>
 #include <QKeySequence>
 #include <QLabel>
-#include <QPointer>
 #include <QPushButton>
 #include <QScrollArea>
 #include <QVBoxLayout>
@@ -133,36 +132,6 @@ class Sheet : public QScrollArea {
   private:
     void follow(QWidget* focus);
     QVBoxLayout* m_lines = nullptr;
-};
-
-/// Fields in a grid of equal columns, filled row by row.
-class Fields : public QWidget {
-  public:
-    Fields(int columns, QWidget* parent);
-    void add(QWidget* field, int span = 1);
-    /// The next field begins a new row.
-    void breakRow();
-
-  protected:
-    bool event(QEvent* event) override;
-    bool eventFilter(QObject* watched, QEvent* event) override;
-
-  private:
-    struct Cell {
-        QPointer<QWidget> field;
-        int span = 1;
-        bool beginsRow = false;
-        int row = -1;  // where it stands in the grid; -1: not there
-        int column = 0;
-    };
-    /// Those in view one after the other: what is not asked leaves no hole.
-    void arrange();
-    void levelLabels();
-
-    QGridLayout* m_grid;
-    int m_columns;
-    bool m_beginsRow = false;
-    std::vector<Cell> m_cells;
 };
 
 /// A hairline between parts of a sheet.
