@@ -3,9 +3,11 @@
 
 #include "ui/look/look.h"
 
+#include <QCoreApplication>
 #include <QEvent>
 #include <QFontMetrics>
 #include <QLabel>
+#include <QResizeEvent>
 
 #include <algorithm>
 #include <map>
@@ -40,6 +42,10 @@ void Fields::breakRow() {
 bool Fields::eventFilter(QObject* watched, QEvent* event) {
     if (event->type() == QEvent::ShowToParent || event->type() == QEvent::HideToParent) {
         arrange();
+    } else if (const auto* resize = dynamic_cast<QResizeEvent*>(event);
+               resize != nullptr && resize->size().width() != resize->oldSize().width()) {
+        // Its label may now take fewer lines, or more: looked at once all of them have their widths.
+        QCoreApplication::postEvent(this, new QEvent(QEvent::LayoutRequest));
     }
     return QWidget::eventFilter(watched, event);
 }

@@ -12,6 +12,7 @@
 #include <QFontMetrics>
 #include <QGridLayout>
 #include <QKeyEvent>
+#include <QLineEdit>
 #include <QToolButton>
 
 #include <algorithm>
@@ -97,14 +98,15 @@ void PipeTable::addHeads() {
     }
 }
 
-/// A tube is read whole at any width of the window; a length and a number need little.
+/// A tube and a length are read whole at any width of the window; the others give way.
 void PipeTable::giveRoom(input::Editor* editor, Column column) {
-    QWidget* line = editor->focusTarget();
+    auto* line = qobject_cast<QLineEdit*>(editor->focusTarget());
     const QFontMetrics metrics(look::font(look::TypeRole::Body));
     constexpr int kFrame = 2 * (7 + 1) + 4;  // the style's padding and edge, and the line's own
-    const char* needs = column == Tube ? "Copper 22 mm" : column == Length ? "12.5" : "meter";
-    if (column == Tube || column == Length || column == After) {
-        line->setMinimumWidth(metrics.horizontalAdvance(QLatin1String(needs)) + kFrame);
+    const char* needs = column == Tube ? "Copper 22 mm" : column == Length ? "100.25" : "meter";
+    if (line != nullptr && (column == Tube || column == Length || column == After)) {
+        const int unit = line->textMargins().right();
+        line->setMinimumWidth(metrics.horizontalAdvance(QLatin1String(needs)) + kFrame + unit);
     }
 }
 
