@@ -133,7 +133,7 @@ Page* DuePlace::page(Page*& kept) {
                 store::DueFilter filter;
                 filter.landlord = landlord;
                 m_head->show(filter, store::DueSort::Need, {});
-                backToList({});
+                showList();
             });
         }
     }
@@ -335,8 +335,8 @@ void DuePlace::act(Action action) {
         m_context.navigator.say(tr("Choose premises first."));
         return;
     }
-    m_fromStory = fromStory;
     if (actOnMany(action, premises)) {
+        m_fromStory = fromStory;
         return;
     }
     if (action == Action::Evidence) {
@@ -359,6 +359,7 @@ void DuePlace::backToList(const QString& done) {
         m_fromStory = false;
         bring(m_story);
     } else {
+        m_fromStory = false;
         m_views->setCurrentIndex(0);
         m_list->setFocus(Qt::OtherFocusReason);
     }

@@ -18,6 +18,7 @@ namespace {
 
 shell::Line reminderLine(const store::Reminder& reminder, const words::Words& words) {
     shell::Line line;
+    line.key = qstring(reminder.premises.text());  // the cursor stays on it
     line.title = oneLineOf(reminder.address);
     const bool goes = reminder.refusal == ReminderRefusal::None;
     const QString who = reminder.party ? qstring(reminder.party->name) : QString();
@@ -47,7 +48,6 @@ RemindPage::RemindPage(const DueContext& context, QWidget* parent)
     setObjectName(QStringLiteral("remindPage"));
     m_list->setObjectName(QStringLiteral("remindList"));
     m_list->setMinimumHeight(200);
-    m_list->setEmptyText(tr("No reminder falls due today."));
     lines()->addWidget(m_list, 10);
     m_cadence = input::makeTextEditor(this);
     m_cadence->setObjectName(QStringLiteral("cadenceField"));
@@ -109,6 +109,8 @@ void RemindPage::fill() {
                                  tr("%n not sent", nullptr, refused)}
                          .join(QStringLiteral(", "))),
             below.join(u' '));
+    m_list->setEmptyText(booked > 0 ? tr("All of them are booked. Ctrl+B reminds them too.")
+                                    : tr("No reminder falls due today."));
     m_booked->setVisible(booked > 0);
     m_booked->setWords(m_withBooked ? tr("Leave out the booked") : tr("Remind the booked too"));
     std::vector<shell::Line> lines;
@@ -116,6 +118,9 @@ void RemindPage::fill() {
         lines.push_back(reminderLine(reminder, context().shell.words));
     }
     m_list->setLines(std::move(lines));
+    if (m_list->currentRow() < 0 && m_list->count() > 0) {
+        m_list->setCurrentRow(0);
+    }
     m_cadence->setVisible(m_byCadence);
     if (const auto cadence = context().due.cadence(); cadence) {
         m_cadence->setText(qstring(calendar::cadenceText(*cadence)));

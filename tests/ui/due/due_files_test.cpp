@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What leaves the place as files. Published source of the calendar: RFC 5545, read back by python3-icalendar.
+#include "ui/due/due_files.h"
+
 #include "tests/support/files.h"
 #include "tests/ui/due/due_window.h"
-#include "ui/due/due_files.h"
 #include "ui/due/evidence_file.h"
 #include "ui/paper/paper.h"
 
@@ -251,6 +252,16 @@ TEST_F(EvidenceTest, threeAttemptsAreNoSafeHarbour) {
     EXPECT_TRUE(text.contains(QStringLiteral("no safe harbour")));
     EXPECT_TRUE(text.contains(QStringLiteral("try again and tell the landlord"))) << text.toStdString();
     EXPECT_TRUE(text.contains(QStringLiteral("Try again and tell the landlord"))) << text.toStdString();
+}
+
+TEST_F(EvidenceTest, fromTheStoryLeadsBackNowhereLater) {
+    evidence();
+    press(Qt::Key_Escape);
+    ASSERT_EQ(hearth::testing::focus(), list());
+    press(Qt::Key_G, Qt::ControlModifier);
+    ASSERT_TRUE(hearth::testing::child<QWidget>(place, "overviewPage")->isVisible());
+    press(Qt::Key_Return);  // the landlord's premises
+    EXPECT_EQ(hearth::testing::focus(), list()) << "and not the story of before";
 }
 
 /// The landlord's own, where they prefer one: "Yr hyn a wnaed" is the catalogue's Welsh of the heading.

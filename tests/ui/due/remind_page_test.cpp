@@ -163,6 +163,13 @@ TEST_F(RemindPageTest, whereAVisitIsBookedNobodyIsRemindedUnlessThatIsAskedFor) 
         EXPECT_EQ(reminders->count(), 2);
         press(Qt::Key_Escape);
     }
+    chooseFirst(3);
+    press(Qt::Key_R, Qt::ControlModifier);
+    press(Qt::Key_End);
+    const QString key = child<shell::LineList>(place, "remindList")->currentKey();
+    press(Qt::Key_B, Qt::ControlModifier);
+    EXPECT_EQ(child<shell::LineList>(place, "remindList")->currentKey(), key) << "the cursor stays";
+    press(Qt::Key_Escape);
     bench.dialogs.files = {fileNamed("letters.pdf")};
     press(Qt::Key_R, Qt::ControlModifier | Qt::ShiftModifier);
     press(Qt::Key_Return, Qt::ControlModifier);

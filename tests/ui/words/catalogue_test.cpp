@@ -85,6 +85,7 @@ TEST(Catalogue, HasEveryTextOfTheProgramThatCounts) {
 // the catalogue would have a context that nobody asks for: write the whole name there.
 TEST(Catalogue, HasTheContextsThatTheProgramAsksFor) {
     const std::set<QString> called{QStringLiteral("Words"), QStringLiteral("Importing"),
+                                   QStringLiteral("Exporting"),
                                    QStringLiteral("Collecting")};  // so in the source, in quotes
     for (const auto& [context, text] :
          textsThatCount(QStringLiteral(HEARTH_SOURCE_DIR "/translations/hearthledger_en.ts"))) {
