@@ -59,12 +59,12 @@ class Duties {
     virtual ~Duties() = default;
 
     /// What is not done: the tenant's copy of our newest landlord's record (28 days; a tenant who moves in
-    /// after the check: before), notice and operating information of work completed at a visit of the last
-    /// twelve months, reports of dangerous fittings, unsafe situations that are open; and what runs out
-    /// within 30 days or ran out: calibrations, competences, cards, the insurance; and the maker's yearly
-    /// service within 30 days, or missed within the last twelve months. By their days, those without one
-    /// last. `premises`: of these alone, and then nothing of the firm's own, and no services: they stand with
-    /// the appliances (DueItem::duties).
+    /// after the check: before; for a stay of 28 days or less: on display), notice and operating information
+    /// of work completed at a visit of the last twelve months, reports of dangerous fittings, unsafe
+    /// situations that are open; and what runs out within 30 days or ran out: calibrations, competences,
+    /// cards, the insurance; and the maker's yearly service within 30 days, or missed within the last twelve
+    /// months. By their days, those without one last. `premises`: of these alone, and then nothing of the
+    /// firm's own, and no services: they stand with the appliances (DueItem::duties).
     [[nodiscard]] virtual Result<std::vector<DutyLine>> dutiesOpen(
         calendar::Date today, std::optional<reg::PremisesId> premises = {}) const = 0;
 };
