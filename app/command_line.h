@@ -61,6 +61,7 @@ struct CommandLine {
     QStringList states;                 ///< --state STATE, as often as wanted
     QString format;                     ///< --format text|csv|json; empty: text
     double litres = 0.0;                ///< --volume LITRES; 0: not said
+    double drift = 0.0;                 ///< --drift MBAR in a minute, either way; 0: not said
     std::optional<quantity::UnitCode> pressureUnit;    ///< --unit UNIT
     std::optional<std::pair<double, double>> stretch;  ///< --stretch FROM:TO, seconds
     bool all = false;                                  ///< --all: superseded and void records too

@@ -26,6 +26,12 @@ bool keepVolume(CommandLine& line, const QString& value) {
     return line.litres > 0.0 && line.litres <= 1e6;
 }
 
+bool keepDrift(CommandLine& line, const QString& value) {
+    const auto typed = Decimal::parse(value.toStdString());
+    line.drift = typed ? typed->toDouble() : -1.0;
+    return line.drift >= 0.0 && line.drift <= 1e3;
+}
+
 bool keepUnit(CommandLine& line, const QString& value) {
     const auto unit = exchange::headingUnit(value.toStdString(), quantity::UnitFamily::Pressure);
     line.pressureUnit = unit.value_or(quantity::UnitCode::None);
@@ -112,15 +118,23 @@ void sayWhatWasRead(const exchange::TraceFile& file, const tightness::Trace& use
     }
 }
 
-void sayFit(const tightness::TraceFit& fit, quantity::GaugePressure at, const Desk& desk) {
+void sayFit(const tightness::TraceFit& fit, const tightness::FitInput& asked, const Desk& desk) {
+    const auto at = asked.at;
     const auto meaning = tightness::meaningOf(fit);
     desk.console.say(meaningText(meaning));
     if (fit.isIdentified) {
-        desk.console.say(tr("Leak at %1: %2, between %3 and %4, 95 times in a hundred. Neither the volume's "
-                            "uncertainty nor a drift of the gauge is in it: a gauge that drifts looks like a "
-                            "leak.")
+        desk.console.say(tr("Leak at %1: %2, between %3 and %4, 95 times in a hundred.")
                              .arg(millibar(at.in(kMillibar)), flow(fit.leak.best), flow(fit.leak.least),
                                   flow(fit.leak.most)));
+        const double drift = asked.drift.in(kMillibar);
+        desk.console.say(
+            drift > 0.0
+                ? tr("A drift of the gauge of %1 in a minute, either way, is in it; the volume's uncertainty "
+                     "is not.")
+                      .arg(figure(drift, quantity::UnitCode::Millibar, 3))
+                : tr("Neither the volume's uncertainty nor a drift of the gauge is in it: a gauge that "
+                     "drifts "
+                     "looks like a leak. Say how far it may drift in a minute: --drift MBAR."));
         const auto settling = fit.settlingSize();
         desk.console.say(tr("Settling: %1, between %2 and %3 (a fall is positive).")
                              .arg(millibar(settling.best.in(kMillibar)),
@@ -135,6 +149,9 @@ void sayFit(const tightness::TraceFit& fit, quantity::GaugePressure at, const De
 std::vector<Option> traceOptions() {
     return {{QLatin1String("volume"), QLatin1String("LITRES"),
              QT_TRANSLATE_NOOP("CommandLine", "installation volume of what was tested"), keepVolume},
+            {QLatin1String("drift"), QLatin1String("MBAR"),
+             QT_TRANSLATE_NOOP("CommandLine", "how far the gauge itself may drift in a minute, in mbar"),
+             keepDrift},
             {QLatin1String("unit"), QLatin1String("UNIT"),
              QT_TRANSLATE_NOOP("CommandLine",
                                "unit of the pressures where the file doesn't say: mbar, Pa, "
@@ -146,16 +163,17 @@ std::vector<Option> traceOptions() {
 }
 
 std::vector<Command> traceCommands() {
-    return {{Verb::Trace,
-             QLatin1String("trace"),
-             QLatin1String("FILE --volume LITRES"),
-             1,
-             1,
-             {QLatin1String("volume"), QLatin1String("unit"), QLatin1String("stretch")},
-             QT_TRANSLATE_NOOP("CommandLine",
-                               "says what a gauge's table of times and pressures (CSV), taken with the valve "
-                               "shut, tells: leak or settling, with its uncertainty. Evidence beside the "
-                               "standard's rule, never a verdict")}};
+    return {
+        {Verb::Trace,
+         QLatin1String("trace"),
+         QLatin1String("FILE --volume LITRES"),
+         1,
+         1,
+         {QLatin1String("volume"), QLatin1String("drift"), QLatin1String("unit"), QLatin1String("stretch")},
+         QT_TRANSLATE_NOOP("CommandLine",
+                           "says what a gauge's table of times and pressures (CSV), taken with the valve "
+                           "shut, tells: leak or settling, with its uncertainty. Evidence beside the "
+                           "standard's rule, never a verdict")}};
 }
 
 Exit runTrace(const CommandLine& line, const Desk& desk) {
@@ -181,6 +199,7 @@ Exit runTrace(const CommandLine& line, const Desk& desk) {
     }
     tightness::FitInput input;
     input.volume = quantity::Volume(line.litres, kLitre);
+    input.drift = quantity::PressureChange(line.drift, kMillibar);
     input.at = used.empty() ? quantity::GaugePressure{} : used.front().pressure;
     const auto fit = used.size() < 2 ? std::nullopt : tightness::fitTrace(used, input);
     if (!fit) {
@@ -190,7 +209,7 @@ Exit runTrace(const CommandLine& line, const Desk& desk) {
         return Exit::Refused;
     }
     sayWhatWasRead(*file, used, desk);
-    sayFit(*fit, input.at, desk);
+    sayFit(*fit, input, desk);
     desk.console.say(
         tr("The verdict of a test is by the standard's rule of its readings at start and end; "
            "this is evidence beside it."));

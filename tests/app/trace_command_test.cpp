@@ -61,6 +61,29 @@ TEST_F(TraceCommand, tellsATightPipeThatCoolsFromALeak) {
     EXPECT_LT(std::stod(found[2]) - std::stod(found[1]), 0.05);
 }
 
+// The interval can't be narrower than what the drift alone makes of it: 0.1 mbar a minute either way out of
+// 10 l is 10 * 60 * 0.1 / 1013.25 l/h (Boyle's law, by hand) to each side at the very ends; a half of that
+// is asked for, since the interval is of 95 % and the drift is evenly spread.
+TEST_F(TraceCommand, takesTheGaugesDriftIntoTheInterval) {
+    watch(0.0, 0.3);
+    const auto width = [](const std::string& said) {
+        std::smatch found;
+        EXPECT_TRUE(std::regex_search(said, found, std::regex("between (.?[0-9.]+).*l/h and ([0-9.]+)")))
+            << said;
+        return std::stod(found[2]) - std::stod(found[1]);
+    };
+    const auto without = told();
+    EXPECT_THAT(without.out, HasSubstr("nor a drift of the gauge is in it"));
+    const auto with = told("--volume 10 --drift 0.1");
+    EXPECT_THAT(with.out, HasSubstr("A drift of the gauge of 0.100"));
+    const double byDrift = 2.0 * 10.0 * 60.0 * 0.1 / 1013.25;
+    EXPECT_GT(width(with.out), byDrift / 2.0);
+    EXPECT_LT(width(without.out), byDrift / 2.0);
+    for (const char* wrong : {"-1", "much", "1001"}) {
+        EXPECT_EQ(told(std::string("--volume 10 --drift ") + wrong).exitCode, 2) << wrong;
+    }
+}
+
 TEST_F(TraceCommand, tellsALeakThatWarmingHides) {
     watch(-0.3, 0.15);  // after two minutes the gauge reads as high as at first
     const auto hidden = told();
