@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/visit/leak_hunt_area.h"
 
-#include "core/store/record_traces.h"
 #include "ui/shell/kit.h"
 #include "ui/words/leak_hunt_words.h"
 
@@ -36,26 +35,14 @@ bool LeakHuntArea::isWanted() const {
                                                                          reg::Item::RetestEnd) != nullptr);
 }
 
-void LeakHuntArea::readTraces() {
-    auto& model = m_context.model;
-    if (model.file().traces == m_read) {
-        return;
-    }
-    m_read = model.file().traces;
-    // A trace that can't be read is told where it is shown; the readings are compared then.
-    m_traces = store::tracesOf(model.store(), model.file(), model.book())
-                   .value_or(std::vector<judging::TraceSeen>());
-}
-
 void LeakHuntArea::refresh() {
     if (!isWanted()) {
         hide();
         return;
     }
-    readTraces();
     const auto& file = m_context.model.file();
     const auto& words = m_context.window.words;
-    const auto hunt = judging::huntLeak(file, m_context.model.book(), m_traces);
+    const auto& hunt = m_context.model.leakHunt();
     // Something was typed as shut, and could not be used: said, not left out.
     const bool isTold =
         hunt.isOne() || std::any_of(hunt.tests.begin(), hunt.tests.end(), [](const auto& test) {

@@ -6,8 +6,6 @@
 
 #include <QWidget>
 
-#include <vector>
-
 namespace hearth::ui::shell {
 class Text;
 }
@@ -26,11 +24,8 @@ class LeakHuntArea : public QWidget {
 
   private:
     [[nodiscard]] bool isWanted() const;
-    void readTraces();
 
     SheetContext m_context;
-    std::vector<reg::GaugeTrace> m_read;
-    std::vector<judging::TraceSeen> m_traces;
     shell::Text* m_tests;
     shell::Text* m_meaning;
     shell::Text* m_places;

@@ -13,7 +13,7 @@ namespace hearth::ui::visit {
 using reg::Item;
 
 VisitSheetModel::VisitSheetModel(store::Store& store, QObject* parent)
-    : QObject(parent), m_store(store), m_book({}) {}
+    : QObject(parent), m_store(store), m_traces(store), m_book({}) {}
 
 Result<void> VisitSheetModel::open(reg::VisitId id) {
     auto file = m_store.visitFile(id);
@@ -367,11 +367,13 @@ Result<void> VisitSheetModel::readTraces() {
         return tl::unexpected(file.error());
     }
     m_file.traces = std::move(file->traces);
+    m_traces.forgetHunt();
     Q_EMIT judged();
     return {};
 }
 
 void VisitSheetModel::judgeAgain() {
+    m_traces.forgetHunt();
     m_findings = judging::judge(m_file, m_book);
     m_doubts = judging::judgeCompetence(m_file, m_held);
     m_margin = m_findings;

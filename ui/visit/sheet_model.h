@@ -6,6 +6,7 @@
 #include "core/record/check_dates.h"
 #include "core/record/kind.h"
 #include "core/store/store.h"
+#include "ui/visit/sheet_traces.h"
 
 #include <QObject>
 #include <QString>
@@ -103,6 +104,9 @@ class VisitSheetModel : public QObject {
     [[nodiscard]] Result<reg::GaugeTraceId> keepRoomTrace(const store::NewRoomTrace& trace);
     [[nodiscard]] Result<void> markTrace(reg::GaugeTraceId id, const reg::TraceMarks& marks);
     [[nodiscard]] Result<void> removeTrace(reg::GaugeTraceId id);
+    /// The visit's tests compared, for the search for a leak; worked out once for all who show it.
+    [[nodiscard]] const judging::LeakHunt& leakHunt() { return m_traces.hunt(m_file, m_book); }
+    [[nodiscard]] const SheetTraces& traces() const { return m_traces; }
     /// Another test of this visit ("after the work"); the file is read again.
     [[nodiscard]] Result<void> addTest(const QString& label);
 
@@ -128,6 +132,7 @@ class VisitSheetModel : public QObject {
     void hold(const reg::Entry& entry);
 
     store::Store& m_store;
+    SheetTraces m_traces;
     bool m_isOpen = false;
     reg::VisitFile m_file;
     rulebook::RuleBook m_book;

@@ -66,6 +66,35 @@ TEST_F(LeakHuntAreaTest, ComparesTheRepeatWithAppliancesIsolated) {
     EXPECT_TRUE(said("leakHuntBeside").contains(QStringLiteral("verdict is by the standard's rule")));
 }
 
+// Three parts show the comparison; each trace is read and fitted once for all of them, and again only when
+// what it is asked has changed.
+TEST_F(LeakHuntAreaTest, IsWorkedOutOnceForTheWholeSheet) {
+    auto& model = m_bench.model();
+    for (int more = 0; more < 2; ++more) {
+        need(model.addTest(QStringLiteral("again")));
+        SheetBench::settle();
+    }
+    for (const auto& test : m_bench.file().tests) {
+        need(model.keepTrace({test.id, TraceBench::source(), {}, testing::watched(0.0004), std::nullopt}));
+    }
+    enter(reg::subject(m_bench.file().tests.back().id), Item::TestPipesShut, "scullery");
+    SheetBench::settle();
+    ASSERT_EQ(m_bench.sheet().findChildren<LeakHuntArea*>().size(), 3);
+    ASSERT_FALSE(m_bench.sheet().findChildren<LeakHuntArea*>().front()->isHidden());
+    const int reads = model.traces().reads();
+    const int fits = model.traces().fits();
+    EXPECT_EQ(reads, 3);
+    EXPECT_GE(fits, 3);
+    enter(reg::subject(m_bench.file().visit.id), Item::VisitReference, "another word");
+    SheetBench::settle();
+    EXPECT_EQ(model.traces().reads(), reads);
+    EXPECT_EQ(model.traces().fits(), fits) << "nothing was changed that a trace is asked";
+    enter(reg::subject(m_bench.file().tests.back().id), Item::TestVolumeTyped, "0.02");
+    SheetBench::settle();
+    EXPECT_EQ(model.traces().reads(), reads);
+    EXPECT_EQ(model.traces().fits(), fits + 1) << "the volume of one test";
+}
+
 TEST_F(LeakHuntAreaTest, SaysWhichWordNamesNoPipe) {
     need(m_bench.model().addTest(QStringLiteral("kitchen shut")));
     SheetBench::settle();
