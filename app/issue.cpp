@@ -76,6 +76,7 @@ struct RecordShown {
     std::optional<record::Logo> logo;
     std::vector<record::PictureOf> pictures;
     std::vector<judging::TraceSeen> traces;
+    std::vector<record::RoomTrace> roomTraces;
     judging::LeakHunt hunt;
     std::vector<record::CheckHistory> checks;
 };
@@ -96,13 +97,17 @@ Result<RecordShown> shownIn(const store::Store& store, const reg::VisitFile& fil
     if (!traces) {
         return tl::unexpected(traces.error());
     }
+    auto roomTraces = store::roomTracesOf(store, file);
+    if (!roomTraces) {
+        return tl::unexpected(roomTraces.error());
+    }
     auto checks = store.checksBefore(file.visit.id);
     if (!checks) {
         return tl::unexpected(checks.error());
     }
     auto hunt = judging::huntLeak(file, *book, *traces);
-    return RecordShown{std::move(*logo), std::move(*pictures), std::move(*traces), std::move(hunt),
-                       std::move(*checks)};
+    return RecordShown{std::move(*logo),       std::move(*pictures), std::move(*traces),
+                       std::move(*roomTraces), std::move(hunt),      std::move(*checks)};
 }
 
 /// What keeps the text from being written, in either language.
@@ -172,7 +177,8 @@ Result<store::RecordId> issueRecord(store::Store& store, const Clock& clock, rec
                                          {},
                                          std::move(shown->traces),
                                          std::move(shown->hunt),
-                                         std::move(shown->checks)};
+                                         std::move(shown->checks),
+                                         std::move(shown->roomTraces)};
     const QString spoken = languageOf(language, *old, kind, judged->file);
     if (const auto fault = letterFault(input, spoken); !fault) {
         return tl::unexpected(fault.error());
