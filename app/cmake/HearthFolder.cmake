@@ -141,7 +141,7 @@ endfunction()
 
 # hearth_test(core/quantity SOURCES decimal_test.cpp ... [LINKS ...] [WIDGETS] [LABELS ...])
 # Defines and registers the test binary of one folder, linked to that folder's library and what LINKS names.
-# GUI tests are run offscreen; a test binary has TIMEOUT seconds (60 unless said).
+# GUI tests are run offscreen; a test binary has TIMEOUT seconds on a quiet machine (60 unless said).
 function(hearth_test folder)
   cmake_parse_arguments(ARG "WIDGETS" "TIMEOUT" "SOURCES;LINKS;LABELS" ${ARGN})
   string(REPLACE "/" "_" name ${folder})
@@ -162,8 +162,9 @@ function(hearth_test folder)
   if(NOT ARG_TIMEOUT)
     set(ARG_TIMEOUT 60)
   endif()
+  math(EXPR ARG_TIMEOUT "${ARG_TIMEOUT} * 3") # a machine that does other work too is no failure
   if(HEARTH_SANITIZE)
-    math(EXPR ARG_TIMEOUT "${ARG_TIMEOUT} * 5") # the sanitizers make everything some times slower
+    math(EXPR ARG_TIMEOUT "${ARG_TIMEOUT} * 2") # the sanitizers make everything some times slower
   endif()
   add_test(NAME ${folder} COMMAND test_${name})
   set_tests_properties(${folder} PROPERTIES ENVIRONMENT "QT_QPA_PLATFORM=offscreen" TIMEOUT ${ARG_TIMEOUT}
