@@ -234,14 +234,21 @@ record::Plots keptChart(const store::DueKept& kept) {
         *std::max_element(figures.begin(), figures.end()), DueFiles::tr("checks"));
 }
 
-/// Those with most overdue; a table behind it has them all.
+/// As much of a name as stands below a bar.
+QString barName(const std::string& name) {
+    constexpr qsizetype kMost = 14;
+    const QString whole = qstring(name);
+    return whole.size() <= kMost ? whole : whole.left(kMost - 1).trimmed() + QStringLiteral("…");
+}
+
+/// Those with most overdue; a table behind it has them all, with their whole names.
 record::Plots landlordsChart(const std::vector<store::DueOverview::OfLandlord>& landlords) {
-    constexpr std::size_t kMostBars = 8;
+    constexpr std::size_t kMostBars = 6;
     QStringList names;
     std::vector<int> premises;
     std::vector<int> overdue;
     for (std::size_t i = 0; i < std::min(kMostBars, landlords.size()); ++i) {
-        names << qstring(landlords[i].name);
+        names << barName(landlords[i].name);
         premises.push_back(landlords[i].premises);
         overdue.push_back(landlords[i].overdue);
     }

@@ -139,7 +139,7 @@ TEST(OverviewPaper, comparesLandlordsAndSaysHowOftenTheDoorWasOpened) {
     EXPECT_TRUE(keptText(overview.kept).endsWith(QStringLiteral("at the first call: 5 of 6 (83 %).")))
         << keptText(overview.kept).toStdString();
     auto ash = fenn;
-    ash.name = "Ned Ash";
+    ash.name = "The Thornmere and District Housing Association";
     ash.premises = 40;
     ash.overdue = 2;
     overview.landlords.push_back(ash);
@@ -149,6 +149,9 @@ TEST(OverviewPaper, comparesLandlordsAndSaysHowOftenTheDoorWasOpened) {
     const auto& series = std::get<record::Plots>(*chart).plots.front().series;
     ASSERT_EQ(series.size(), 2U);
     EXPECT_EQ(series[0].points[1].label, "40");
+    const auto& names = std::get<record::Plots>(*chart).plots.front().x.ticks;
+    EXPECT_EQ(names[0].text, "Fenn Estate");
+    EXPECT_EQ(names[1].text, "The Thornmere…") << "whole in the table";
     EXPECT_EQ(series[1].points[0].y, (quantity::Decimal{17, 0}));
     const auto pdf = paper::toPdf(page, {});
     ASSERT_TRUE(pdf);
