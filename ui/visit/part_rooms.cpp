@@ -30,8 +30,8 @@ constexpr std::array kRoomColumns{RoomRows::Column{Item::RoomName, 6},
                                   RoomRows::Column{Item::RoomSmokeAlarmExpiry, 3},
                                   RoomRows::Column{Item::RoomAlarmNotes, 6},
                                   RoomRows::Column{Item::RoomFinding, 6}};
-constexpr std::array kReadingColumns{RoomRows::Column{Item::RoomCoPlace, 2},
-                                     RoomRows::Column{Item::RoomCoAt, 2}, RoomRows::Column{Item::RoomCo, 2}};
+constexpr std::array kReadingColumns{RoomRows::Column{Item::RoomCoPlace, 6},
+                                     RoomRows::Column{Item::RoomCoAt, 3}, RoomRows::Column{Item::RoomCo, 3}};
 
 bool hasAlarm(const reg::VisitFile& file, const reg::SubjectRef& room, Item alarm) {
     const auto code = file.choiceOf(room, alarm);
