@@ -32,6 +32,12 @@ enum Places { kVisits, kPremises, kDue, kRecords, kRuleBook, kFirm, kWorkings };
 /// The sheet of that visit at that part.
 void showPart(Scene& scene, reg::VisitId visit, ui::visit::PartKind part);
 
+/// What the part in view opens at the press of a button, brought to the top.
+void pressToOpen(Scene& scene, const char* button, const char* opened);
+
+/// Carbon monoxide in a room: watched live, and as it was watched.
+[[nodiscard]] Result<void> addRoomShots(const store::Store& store, std::vector<Shot>& shots);
+
 /// Screens of what the firm sets for itself; the draft is that visit's, where there is one.
 void addFirmShots(std::vector<Shot>& shots, const std::optional<reg::VisitId>& openVisit);
 

@@ -8,7 +8,6 @@
 #include "ui/visit/visits_place.h"
 
 #include <QApplication>
-#include <QPushButton>
 #include <QScrollArea>
 #include <QScrollBar>
 
@@ -64,21 +63,6 @@ void showTrace(Scene& scene, reg::VisitId visit, std::size_t test) {
     }
 }
 
-/// What a test's part opens at the press of a button, beneath that button's place.
-void showLive(Scene& scene, reg::VisitId visit, const char* button, const char* opened) {
-    showTrace(scene, visit, 0);
-    if (auto* pressed = scene.window.findChild<QPushButton*>(QLatin1String(button))) {
-        pressed->click();
-    }
-    QApplication::processEvents();
-    auto* place = dynamic_cast<ui::visit::VisitsPlace*>(scene.window.placeInView());
-    const auto* shown = scene.window.findChild<QWidget*>(QLatin1String(opened));
-    if (place != nullptr && place->sheet() != nullptr && shown != nullptr) {
-        auto* scroll = place->sheet()->scroll();
-        scroll->verticalScrollBar()->setValue(shown->mapTo(scroll->widget(), QPoint()).y());
-    }
-}
-
 Result<void> addTraceShots(const store::Store& store, std::vector<Shot>& shots) {
     const auto visits = store.visits({});
     for (std::size_t i = 0; visits && i < visits->size(); ++i) {
@@ -93,10 +77,12 @@ Result<void> addTraceShots(const store::Store& store, std::vector<Shot>& shots) 
         }
         if (file->traces.size() == kTraces.size()) {
             shots.push_back({QStringLiteral("visit-gauge-live"), [visit](Scene& scene) {
-                                 showLive(scene, visit, "watchGaugeButton", "livePanel");
+                                 showTrace(scene, visit, 0);
+                                 pressToOpen(scene, "watchGaugeButton", "livePanel");
                              }});
             shots.push_back({QStringLiteral("visit-gauge-set-up"), [visit](Scene& scene) {
-                                 showLive(scene, visit, "setUpGaugeButton", "profilesPanel");
+                                 showTrace(scene, visit, 0);
+                                 pressToOpen(scene, "setUpGaugeButton", "profilesPanel");
                              }});
         }
     }
@@ -134,6 +120,9 @@ Result<std::vector<Shot>> visitShotsOf(const store::Store& store) {
         }
     }
     if (const auto added = addTraceShots(store, shots); !added) {
+        return tl::unexpected(added.error());
+    }
+    if (const auto added = addRoomShots(store, shots); !added) {
         return tl::unexpected(added.error());
     }
     return shots;
