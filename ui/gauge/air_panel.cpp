@@ -102,7 +102,7 @@ void AirPanel::addChoices(QVBoxLayout* lines) {
         places.push_back(
             {shell::coded(code), m_words.choice(reg::Item::RoomCoPlace, std::string(code)).remove(u'&')});
     }
-    auto* fields = new shell::Fields(2, this);
+    auto* fields = new shell::Fields(1, this);  // the practice rooms' names are long
     m_gauge = input::makeListEditor(fields, instruments);
     m_gauge->setLabel(tr("Instrument"), tr("Carbon monoxide, live"));
     m_gauge->setObjectName(QStringLiteral("airChoice"));
@@ -307,6 +307,7 @@ void AirPanel::showFigure() {
         now.unit = m_words.unit(last.line.unit);
         now.age = GaugeWords::age(*m_watch.age());
         now.isStale = m_watch.isStale();
+        now.isDanger = *level() >= m_levels.dangerFrom;
     }
     m_figure->show(now);
 }

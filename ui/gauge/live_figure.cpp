@@ -24,7 +24,8 @@ QString LiveFigure::caption() const {
     if (m_shown.figure.isEmpty()) {
         return tr("no reading yet");
     }
-    return m_shown.isStale ? tr("stale: %1").arg(m_shown.age) : m_shown.age;
+    const QString age = m_shown.isStale ? tr("stale: %1").arg(m_shown.age) : m_shown.age;
+    return m_shown.isDanger ? tr("danger, %1").arg(age) : age;
 }
 
 void LiveFigure::show(const Shown& shown) {
@@ -68,7 +69,7 @@ void LiveFigure::paintEvent(QPaintEvent*) {
     const bool isFaint = m_shown.isStale || m_shown.figure.isEmpty();
     const QString figure = m_shown.figure.isEmpty() ? QStringLiteral("\u2013") : m_shown.figure;
     painter.setFont(bigFont);
-    painter.setPen(look::colour(isFaint ? Role::SoftInk : Role::Ink, scheme));
+    painter.setPen(look::colour(m_shown.isDanger ? Role::Fail : isFaint ? Role::SoftInk : Role::Ink, scheme));
     painter.drawText(0, baseline, figure);
     const int end = big.horizontalAdvance(figure);
     if (m_shown.isStale) {
@@ -84,13 +85,16 @@ void LiveFigure::paintEvent(QPaintEvent*) {
     painter.drawText(end + kFigurePad, baseline, m_shown.unit);
     const int top = baseline + big.descent();
     int left = 0;
-    if (m_shown.isStale) {
+    if (m_shown.isStale || m_shown.isDanger) {
         look::drawOutcome(painter, QRectF(0, top, small.height(), small.height()),
-                          rulebook::Outcome::LookAgain, scheme);
+                          m_shown.isDanger ? rulebook::Outcome::Fail : rulebook::Outcome::LookAgain, scheme);
         left = small.height() + kFigurePad / 2;
     }
     painter.setFont(look::font(look::TypeRole::Small));
-    painter.setPen(look::colour(m_shown.isStale ? Role::LookAgain : Role::SoftInk, scheme));
+    painter.setPen(look::colour(m_shown.isDanger  ? Role::Fail
+                                : m_shown.isStale ? Role::LookAgain
+                                                  : Role::SoftInk,
+                                scheme));
     painter.drawText(left, top + small.ascent(), caption());
 }
 

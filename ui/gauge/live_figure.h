@@ -18,6 +18,7 @@ class LiveFigure : public QWidget {
         QString unit;
         QString age;
         bool isStale = false;
+        bool isDanger = false;  // said by shape, word and colour together
         bool operator==(const Shown&) const = default;
     };
     void show(const Shown& shown);

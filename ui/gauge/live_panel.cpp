@@ -85,12 +85,12 @@ void LivePanel::addChoices(QVBoxLayout* lines) {
     for (std::size_t i = 0; i < m_profiles.size(); ++i) {
         choices.push_back({QString::number(i), QString::fromStdString(m_profiles[i].name)});
     }
-    auto* fields = new shell::Fields(2, this);
+    auto* fields = new shell::Fields(1, this);  // the practice pipes' names are long
     m_gauge = input::makeListEditor(fields, choices);
-    m_gauge->setLabel(tr("Gauge"));
+    m_gauge->setLabel(tr("Gauge"), tr("Live gauge"));
     m_gauge->setObjectName(QStringLiteral("gaugeChoice"));
     m_other = input::makeListEditor(fields, choices);
-    m_other->setLabel(tr("Second gauge, to compare"));
+    m_other->setLabel(tr("Second gauge, to compare"), tr("Live gauge"));
     m_other->setObjectName(QStringLiteral("otherGaugeChoice"));
     fields->add(m_gauge);
     fields->add(m_other);

@@ -53,8 +53,10 @@ ProfilesPanel::ProfilesPanel(std::vector<GaugeProfile> profiles, quantity::UnitF
     auto* lines = new QVBoxLayout(this);
     lines->setContentsMargins(0, 0, 0, 0);
     lines->setSpacing(look::kGap);
-    lines->addWidget(shell::headingText(title, this));
-    lines->addWidget(shell::softText(tr("A gauge that sends a line of text for each reading can be watched. "
+    auto* heading = shell::headingText(title, this);
+    heading->setWordWrap(true);
+    lines->addWidget(heading);
+    lines->addWidget(shell::softText(tr("What sends a line of text for each reading can be watched. "
                                         "Say how it is connected and what its lines look like; the maker's "
                                         "instructions name port and speed."),
                                      this));
@@ -95,7 +97,8 @@ input::Editor* ProfilesPanel::keep(input::Editor* editor, const QString& label, 
 
 void ProfilesPanel::addConnection(QVBoxLayout* lines) {
     auto* fields = new shell::Fields(2, this);
-    m_name = keep(input::makeTextEditor(fields), tr("Name of the gauge"), "profileName");
+    m_name = keep(input::makeTextEditor(fields),
+                  readsAir() ? tr("Name of the instrument") : tr("Name of the gauge"), "profileName");
     m_kind = keep(
         input::makeListEditor(fields, {{QStringLiteral("serial"), GaugeWords::kind(SourceKind::Serial)},
                                        {QStringLiteral("network"), GaugeWords::kind(SourceKind::Network)}}),
@@ -157,7 +160,8 @@ void ProfilesPanel::addButtons(QVBoxLayout* lines) {
     };
     m_listen = add(tr("Listen"), shell::ButtonKind::Plain, "listenButton", &ProfilesPanel::toggleListening);
     m_guess = add(tr("Guess from what came"), shell::ButtonKind::Plain, "guessButton", &ProfilesPanel::guess);
-    add(tr("Keep this gauge"), shell::ButtonKind::Primary, "saveProfileButton", &ProfilesPanel::save);
+    add(readsAir() ? tr("Keep this instrument") : tr("Keep this gauge"), shell::ButtonKind::Primary,
+        "saveProfileButton", &ProfilesPanel::save);
     m_remove = add(tr("Remove it"), shell::ButtonKind::Quiet, "removeProfileButton", &ProfilesPanel::remove);
     lines->addLayout(buttons);
     m_state = shell::bodyText({}, this);
@@ -180,7 +184,8 @@ void ProfilesPanel::listProfiles() {
         choices.push_back({QString::number(i), profileText(m_profiles[i].name)});
     }
     delete m_choice;
-    m_choice = keep(input::makeListEditor(m_choiceHome, choices), tr("Gauge to set up"), "profileChoice");
+    m_choice = keep(input::makeListEditor(m_choiceHome, choices),
+                    readsAir() ? tr("Instrument to set up") : tr("Gauge to set up"), "profileChoice");
     m_choice->setText(m_at < 0 ? QStringLiteral("new") : QString::number(m_at));
     m_choiceHome->layout()->addWidget(m_choice);
     connect(m_choice, &input::Editor::committed, this, [this](const QString& code) {

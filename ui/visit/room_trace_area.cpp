@@ -81,8 +81,8 @@ void RoomTraceArea::build() {
     });
     fields->add(m_every);
     m_lines->addWidget(fields);
-    m_grid = new shell::Fields(2, this);
-    m_lines->addWidget(m_grid);
+    m_offered = new shell::FlowLayout(nullptr, look::kGap);
+    m_lines->addLayout(m_offered);
     m_refused = line(look::TypeRole::Body, look::Role::Fail, "roomTraceRefused");
     m_refused->hide();
     auto* buttons = new shell::FlowLayout(nullptr, look::kGap);
@@ -177,9 +177,7 @@ QString RoomTraceArea::textOf(const Offer& offer) const {
                                 .arg(qstring(timeOfDay(offer.reading.at)), place,
                                      offer.reading.ppm + QStringLiteral("\u00A0ppm"));
     const QString named = offer.isHighest ? tr("%1, the highest").arg(reading) : reading;
-    return offer.isEntered  ? tr("%1, in the series").arg(named)
-           : !offer.isTimed ? tr("%1, from before the series").arg(named)
-                            : named;
+    return offer.isEntered ? tr("%1, in the series").arg(named) : named;
 }
 
 void RoomTraceArea::showOffers() {
@@ -189,7 +187,7 @@ void RoomTraceArea::showOffers() {
         button->setObjectName(QStringLiteral("confirmRoomReading%1").arg(m_confirm.size()));
         passByEnter(button);
         connect(button, &QPushButton::clicked, this, [this, i = m_confirm.size()] { confirm(i); });
-        m_grid->add(button);
+        m_offered->addWidget(button);
         m_confirm.push_back(button);
         hasChanged = true;
     }
@@ -218,12 +216,26 @@ void RoomTraceArea::showText() {
     if (trace == nullptr) {
         return;
     }
-    m_about->setText(
-        !trace->source.beganAt ? tr("It has no clock times, so its readings can't be put into the series.")
-        : m_readings.empty()
-            ? QString()
-            : tr("Readings offered for the series. Space puts the one there that you stand on.") +
-                  QLatin1Char(' ') + words::roomTraceBesideFindings(m_context.window.words));
+    m_about->setText(aboutOffers(*trace));
+}
+
+QString RoomTraceArea::aboutOffers(const reg::GaugeTrace& trace) const {
+    if (!trace.source.beganAt) {
+        return tr("It has no clock times, so its readings can't be put into the series.");
+    }
+    if (m_readings.empty()) {
+        return {};
+    }
+    QStringList told{tr("Readings offered for the series. Space puts the one there that you stand on."),
+                     words::roomTraceBesideFindings(m_context.window.words)};
+    if (std::any_of(m_offers.begin(), m_offers.end(), [](const Offer& offer) { return !offer.isTimed; })) {
+        told << (seriesBegan(m_context.model)
+                     ? tr("What was taken before the series began can't be put there.")
+                     : tr("When the series began is not known, since its minutes were typed: these can't be "
+                          "put "
+                          "beside them."));
+    }
+    return told.join(QLatin1Char(' '));
 }
 
 void RoomTraceArea::refresh() {

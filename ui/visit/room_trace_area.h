@@ -11,7 +11,7 @@
 class QVBoxLayout;
 
 namespace hearth::ui::shell {
-class Fields;
+class FlowLayout;
 class KeyButton;
 class PlotView;
 class Text;
@@ -55,6 +55,7 @@ class RoomTraceArea : public QWidget {
     void showOffers();
     void showText();
     [[nodiscard]] QString textOf(const Offer& offer) const;
+    [[nodiscard]] QString aboutOffers(const reg::GaugeTrace& trace) const;
     void remove();
     void say(const Result<void>& done);
 
@@ -69,7 +70,7 @@ class RoomTraceArea : public QWidget {
     shell::Text* m_about;
     shell::Text* m_refused;
     input::Editor* m_every;
-    shell::Fields* m_grid;
+    shell::FlowLayout* m_offered;
     std::vector<shell::KeyButton*> m_confirm;
     shell::KeyButton* m_all;
     shell::KeyButton* m_remove;

@@ -146,6 +146,10 @@ TEST_F(AirPanelTest, SaysToLeaveAndGoesOnSayingIt) {
     EXPECT_FALSE(m_panel->isDanger());
     sends("20 ppm");
     EXPECT_TRUE(m_panel->isDanger());
+    EXPECT_TRUE(figure().isDanger);
+    EXPECT_TRUE(m_panel->findChild<LiveFigure*>(QStringLiteral("airFigure"))
+                    ->accessibleName()
+                    .contains(QStringLiteral("danger, ")));
     sends("34 ppm");
     sends("2 ppm");
     EXPECT_TRUE(said("airDanger")

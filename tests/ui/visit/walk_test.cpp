@@ -5,6 +5,7 @@
 #include "ui/visit/sheet_paper.h"
 #include "ui/words/pseudo_translator.h"
 
+#include <QPushButton>
 #include <QScrollArea>
 
 #include <gtest/gtest.h>
@@ -50,19 +51,54 @@ class WholeSheet : public ::testing::TestWithParam<bool> {
         SheetBench::settle();
     }
 
+    /// Opens what a button opens, and expects it there.
+    static void open(SheetBench& bench, const char* button, const char* opened) {
+        auto* pressed = bench.sheet().findChild<QPushButton*>(QString::fromLatin1(button));
+        ASSERT_NE(pressed, nullptr) << button;
+        pressed->click();
+        SheetBench::settle();
+        ASSERT_NE(bench.sheet().findChild<QWidget*>(QString::fromLatin1(opened)), nullptr) << opened;
+    }
+    /// What asks for more room than there is.
+    static std::string tooWide(SheetBench& bench, int width) {
+        std::string told;
+        for (auto* widget : bench.sheet().paper()->findChildren<QWidget*>()) {
+            if (widget->isVisible() && widget->minimumSizeHint().width() > width) {
+                told += testing::described(widget) + ": " +
+                        std::to_string(widget->minimumSizeHint().width()) + "\n";
+            }
+        }
+        return told;
+    }
+    static void walk(SheetBench& bench) {
+        bench.place->resize(1024, 600);
+        SheetBench::settle();
+        testing::expectEveryStopOnce(bench.place.get());
+        testing::expectUniqueNames(bench.place.get());
+        const auto* scroll = bench.sheet().scroll();
+        EXPECT_LE(bench.sheet().paper()->minimumSizeHint().width(), scroll->viewport()->width())
+            << "nothing is cut off at the right\n"
+            << tooWide(bench, scroll->viewport()->width() / 2);
+    }
+
     words::PseudoTranslator m_pseudo;
 };
 
 TEST_P(WholeSheet, IsWalkedForwardsAndBackWithNamesThatDiffer) {
     SheetBench bench;
     fill(bench);
-    bench.place->resize(1024, 600);
-    SheetBench::settle();
-    testing::expectEveryStopOnce(bench.place.get());
-    testing::expectUniqueNames(bench.place.get());
-    const auto* scroll = bench.sheet().scroll();
-    EXPECT_LE(bench.sheet().paper()->minimumSizeHint().width(), scroll->viewport()->width())
-        << "nothing is cut off at the right";
+    walk(bench);
+}
+
+// Both live panels, and where a gauge is set up.
+TEST_P(WholeSheet, IsWalkedWithTheLivePanelsOpen) {
+    SheetBench bench;
+    fill(bench);
+    open(bench, "watchGaugeButton", "livePanel");
+    open(bench, "setUpGaugeButton", "profilesPanel");
+    open(bench, "watchRoomButton", "airPanel");
+    open(bench, "setUpRoomButton", "airProfilesPanel");
+    walk(bench);
 }
 
 INSTANTIATE_TEST_SUITE_P(InBothLanguages, WholeSheet, ::testing::Bool());
