@@ -70,6 +70,7 @@ struct CommandLine {
     int revision = 0;            ///< --revision N: 0 is the newest
     bool demonstration = false;  ///< --demonstration: the demonstration firm's store
     bool unconfirmed = false;    ///< --unconfirmed: only rules that wait for the firm's own copy
+    std::optional<int> turned;   ///< --turned DAYS: of `due`, only what turned overdue within these
     bool duties = false;         ///< --duties: of `due`, in place of the checks
     bool dryRun = false;         ///< --dry-run: only say what an import would do
     bool look = false;           ///< --look: only look inside

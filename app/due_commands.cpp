@@ -186,6 +186,19 @@ std::string dutyBytes(const std::vector<store::DutyLine>& duties, const QString&
     return text.toStdString();
 }
 
+/// On its last day nothing is overdue yet.
+bool turnedOverdue(const std::optional<calendar::Date>& by, const CommandLine& line, calendar::Date today) {
+    return !line.turned || (by && *by < today && *by >= calendar::addDays(today, -*line.turned));
+}
+
+template <class Line>
+void onlyTurned(std::vector<Line>& lines, std::optional<calendar::Date> Line::*by, const CommandLine& line,
+                calendar::Date today) {
+    lines.erase(std::remove_if(lines.begin(), lines.end(),
+                               [&](const Line& one) { return !turnedOverdue(one.*by, line, today); }),
+                lines.end());
+}
+
 Exit give(const std::string& bytes, const CommandLine& line, const Desk& desk, bool isOverdue) {
     if (line.to) {
         const auto written = writeFile(*line.to, bytes, line.replace ? IfThere::Replace : IfThere::Refuse);
@@ -211,18 +224,20 @@ Exit runDue(const CommandLine& line, const Desk& desk) {
     }
     const auto today = desk.clock.today();
     if (line.duties) {
-        const auto duties = dutiesFor(**store, *filter, desk);
+        auto duties = dutiesFor(**store, *filter, desk);
         if (!duties) {
             return complain(duties.error(), desk);
         }
+        onlyTurned(*duties, &store::DutyLine::by, line, today);
         return give(dutyBytes(*duties, formOf(line), desk), line, desk,
                     std::any_of(duties->begin(), duties->end(),
                                 [today](const store::DutyLine& one) { return one.isOverdue(today); }));
     }
-    const auto lines = ui::shell::allDue(**store, *filter, today);
+    auto lines = ui::shell::allDue(**store, *filter, today);
     if (!lines) {
         return complain(lines.error(), desk);
     }
+    onlyTurned(*lines, &DueLine::deadline, line, today);
     const auto bytes = dueBytes(**store, line, *filter, *lines, desk);
     if (!bytes) {
         return complain(bytes.error(), desk);

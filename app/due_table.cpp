@@ -9,6 +9,7 @@ namespace hearth::app {
 namespace {
 
 constexpr int kAnyWords = 1000;
+constexpr int kMostDaysTurned = 366;
 
 bool keepState(CommandLine& line, const QString& value) {
     line.states.append(value);
@@ -23,6 +24,13 @@ bool keepFormat(CommandLine& line, const QString& value) {
 bool keepDuties(CommandLine& line, const QString&) {
     line.duties = true;
     return true;
+}
+
+bool keepTurned(CommandLine& line, const QString& value) {
+    bool isNumber = false;
+    const int days = value.toInt(&isNumber);
+    line.turned = days;
+    return isNumber && days >= 1 && days <= kMostDaysTurned;
 }
 
 }  // namespace
@@ -41,7 +49,12 @@ std::vector<Option> dueOptions() {
              QT_TRANSLATE_NOOP("CommandLine",
                                "not the checks but what is due beside them: copies to tenants, notices, "
                                "reports, open situations, and what runs out"),
-             keepDuties}};
+             keepDuties},
+            {QLatin1String("turned"), QLatin1String("DAYS"),
+             QT_TRANSLATE_NOOP("CommandLine",
+                               "only what turned overdue within so many days: 1 is since yesterday, for a "
+                               "nightly job"),
+             keepTurned}};
 }
 
 /// Checks due.
@@ -54,7 +67,7 @@ std::vector<Command> dueCommands() {
              0,
              kAnyWords,
              {store, demonstration, QLatin1String("state"), QLatin1String("format"), QLatin1String("duties"),
-              QLatin1String("of"), QLatin1String("to"), QLatin1String("replace")},
+              QLatin1String("turned"), QLatin1String("of"), QLatin1String("to"), QLatin1String("replace")},
              QT_TRANSLATE_NOOP(
                  "CommandLine",
                  "lists the safety checks that are due, in the order of what needs doing next; with "

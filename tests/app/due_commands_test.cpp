@@ -87,6 +87,24 @@ TEST_F(DueCommands, listTheDutiesBesideTheChecks) {
     EXPECT_THAT(ofOne.out, Not(HasSubstr("Calibration")));
 }
 
+/// 1 Weir Bank's check was 400 days ago, so that its deadline is 34 or 35 days past.
+TEST_F(DueCommands, listWhatTurnedOverdueWithinSoManyDays) {
+    const auto within = [this](const char* days) {
+        return ofOrla({QStringLiteral("--turned"), QString::fromLatin1(days), QStringLiteral("--format"),
+                       QStringLiteral("csv")});
+    };
+    const auto since = within("40");
+    EXPECT_EQ(since.exitCode, 1);
+    EXPECT_THAT(since.out, HasSubstr("1 Weir Bank"));
+    EXPECT_THAT(since.out, Not(HasSubstr("2 Weir Bank")));
+    EXPECT_THAT(since.out, Not(HasSubstr("3 Weir Bank")));
+    const auto none = within("1");
+    EXPECT_EQ(none.exitCode, 0) << "nothing since yesterday";
+    EXPECT_THAT(none.out, Not(HasSubstr("Weir Bank")));
+    EXPECT_EQ(within("0").exitCode, 2);
+    EXPECT_EQ(within("soon").exitCode, 2);
+}
+
 TEST_F(DueCommands, refuseWhatTheyDoNotKnow) {
     EXPECT_EQ(run("due --state soon").exitCode, 2);
     EXPECT_EQ(run("due --format xml").exitCode, 2);
