@@ -356,6 +356,16 @@ void AirPanel::showCounts() {
             sentences << tr("It can't be written to the disk: if the program fails, it is lost.");
         }
     }
+    if (recorder.thinned() > 0) {
+        sentences << tr("The instrument sends more than %1 readings a second: %2 were left out of the watch.")
+                         .arg(Recorder::kMostASecond)
+                         .arg(recorder.thinned());
+    }
+    if (const auto* source = m_watch.source()) {
+        if (const auto unread = source->refusals() + source->tooLong(); unread > 0) {
+            sentences << tr("Lines without a reading so far: %1.").arg(unread);
+        }
+    }
     if (recorder.isFull()) {
         sentences
             << tr("The watch is full and takes no more; %1 readings came since.").arg(recorder.tooMany());

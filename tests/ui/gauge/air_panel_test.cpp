@@ -163,6 +163,29 @@ TEST_F(AirPanelTest, SaysToLeaveAndGoesOnSayingIt) {
     EXPECT_FALSE(m_panel->isDanger()) << "another watch, begun at 2 ppm";
 }
 
+// What floods is thinned for the watch; each reading is looked at for danger all the same.
+TEST_F(AirPanelTest, SeesADangerousReadingInAFlood) {
+    connectIt();
+    at("room");
+    m_panel->toggle();
+    QByteArray flood;
+    for (int i = 0; i < 5000; ++i) {
+        flood += i == 3217 ? "55 ppm\n" : "2 ppm\n";
+    }
+    m_peer->write(flood + "3 ppm\n");
+    ASSERT_TRUE(QTest::qWaitFor(
+        [&] {
+            const auto& last = m_panel->watch().last();
+            return last && last->line.value.text() == "3";
+        },
+        kAirWait));
+    m_panel->tick();
+    EXPECT_TRUE(m_panel->isDanger());
+    EXPECT_LT(m_panel->watch().recorder().taken().air.size(), 1000U);
+    EXPECT_TRUE(said("airCounts").contains(QStringLiteral("were left out of the watch")))
+        << said("airCounts").toStdString();
+}
+
 TEST_F(AirPanelTest, ConvertsNoOtherUnit) {
     connectIt();
     at("room");
