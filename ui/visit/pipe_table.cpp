@@ -100,14 +100,21 @@ void PipeTable::addHeads() {
 
 /// A tube and a length are read whole at any width of the window; the others give way.
 void PipeTable::giveRoom(input::Editor* editor, Column column) {
-    auto* line = qobject_cast<QLineEdit*>(editor->focusTarget());
+    const char* needs = column == Tube     ? "Copper 22 mm"
+                        : column == Length ? "22.25"
+                        : column == After  ? "meter"
+                        : column == End    ? "not said yet"
+                                           : nullptr;
+    if (needs == nullptr) {
+        return;
+    }
+    QWidget* target = editor->focusTarget();
+    const auto* line = qobject_cast<QLineEdit*>(target);
     const QFontMetrics metrics(look::font(look::TypeRole::Body));
     constexpr int kFrame = 2 * (7 + 1) + 4;  // the style's padding and edge, and the line's own
-    const char* needs = column == Tube ? "Copper 22 mm" : column == Length ? "100.25" : "meter";
-    if (line != nullptr && (column == Tube || column == Length || column == After)) {
-        const int unit = line->textMargins().right();
-        line->setMinimumWidth(metrics.horizontalAdvance(QLatin1String(needs)) + kFrame + unit);
-    }
+    constexpr int kArrow = 22;               // a list's
+    const int beside = line == nullptr ? kArrow : line->textMargins().right();  // a length's unit
+    target->setMinimumWidth(metrics.horizontalAdvance(QLatin1String(needs)) + kFrame + beside);
 }
 
 void PipeTable::addEditor(Row& row, Column column, input::Editor* editor, FieldBinding binding,
