@@ -168,7 +168,10 @@ void AirPanel::choose(int profile) {
     if (m_watch.recorder().isRecording()) {
         toggle();  // what was watched of the other instrument is not lost
     }
-    setDanger(std::nullopt);
+    // What an instrument saw stays said, whichever is asked next; only practice leaves nothing behind.
+    if (m_watch.source() != nullptr && m_watch.source()->isSimulated()) {
+        setDanger(std::nullopt);
+    }
     say({});
     if (profile < 0 || profile >= static_cast<int>(m_profiles.size())) {
         m_watch.end();
@@ -207,7 +210,7 @@ bool AirPanel::begin() {
     if (m_watch.source() == nullptr || !place) {
         return false;
     }
-    if (m_highestDanger && level().value_or(quantity::Share()) < m_levels.dangerFrom) {
+    if (level() && !m_watch.isStale() && *level() < m_levels.dangerFrom) {
         setDanger(std::nullopt);
     }
     auto& recorder = m_watch.recorder();

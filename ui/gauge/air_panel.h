@@ -45,7 +45,7 @@ struct AirTaken {
 
 /// Carbon monoxide in a room, watched from outside of it: the level and how old that is, its plot against the
 /// rule book's levels. Ctrl+Enter begins and ends the watch; one key takes a reading. Once a level was
-/// dangerous it says so until another watch begins, whatever comes after.
+/// dangerous it says so, whatever comes after, until another watch begins at a level that is not.
 class AirPanel : public QWidget {
     Q_OBJECT
     Q_DISABLE_COPY_MOVE(AirPanel)
@@ -69,6 +69,9 @@ class AirPanel : public QWidget {
     [[nodiscard]] const std::vector<GaugeProfile>& profiles() const { return m_profiles; }
     /// A level since the watch began was dangerous.
     [[nodiscard]] bool isDanger() const { return m_highestDanger.has_value(); }
+    [[nodiscard]] std::optional<quantity::Share> highestDanger() const { return m_highestDanger; }
+    /// What a panel before this one saw.
+    void setDanger(std::optional<quantity::Share> highest);
     /// Looks at the clock and shows what there is; by a timer.
     void tick();
 
@@ -91,7 +94,6 @@ class AirPanel : public QWidget {
     [[nodiscard]] std::optional<quantity::Share> level() const;
     bool begin();
     void hear();
-    void setDanger(std::optional<quantity::Share> highest);
     void say(const QString& sentence);
     void showFigure();
     void showState();

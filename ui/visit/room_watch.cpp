@@ -122,9 +122,10 @@ void RoomWatch::changeProfiles(const std::vector<gauge::GaugeProfile>& profiles)
         return;
     }
     if (m_panel != nullptr) {
-        showDanger(false);
+        const auto danger = m_panel->highestDanger();
         m_panel->deleteLater();
         makePanel();
+        m_panel->setDanger(danger);
         Q_EMIT stopsChanged();
     }
 }

@@ -163,6 +163,23 @@ TEST_F(AirPanelTest, SaysToLeaveAndGoesOnSayingIt) {
     EXPECT_FALSE(m_panel->isDanger()) << "another watch, begun at 2 ppm";
 }
 
+TEST_F(AirPanelTest, AnotherInstrumentWithoutALevelClearsNoDanger) {
+    connectIt();
+    at("room");
+    sends("41 ppm");
+    ASSERT_TRUE(m_panel->isDanger());
+    m_panel->choose(-1);
+    EXPECT_TRUE(m_panel->isDanger());
+    connectIt();
+    EXPECT_TRUE(m_panel->isDanger());
+    m_panel->toggle();
+    EXPECT_TRUE(m_panel->isDanger()) << "a watch, begun without knowing the level";
+    m_panel->toggle();
+    sends("3 ppm");
+    m_panel->toggle();
+    EXPECT_FALSE(m_panel->isDanger()) << "a watch, begun at 3 ppm";
+}
+
 // What floods is thinned for the watch; each reading is looked at for danger all the same.
 TEST_F(AirPanelTest, SeesADangerousReadingInAFlood) {
     connectIt();
