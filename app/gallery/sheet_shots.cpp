@@ -260,7 +260,7 @@ void showOwnKind(Scene& scene, reg::VisitId visit, const OwnKind& own) {
         return;
     }
     const auto on = reg::subject(appliance.id);
-    place->model()->take(appliance.id);
+    static_cast<void>(place->model()->take(appliance.id));
     const QString found = QString::fromUtf8(own.found.data(), static_cast<int>(own.found.size()));
     static_cast<void>(place->model()->enter(on, Item::ApplianceInspected, found));
     static_cast<void>(place->model()->reload());

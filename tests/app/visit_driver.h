@@ -74,9 +74,8 @@ class VisitDriver {
         ++m_entries;
         press(Qt::Key_Return);
     }
-    /// The kinds of visit, in the field that stands before what is missing first.
+    /// The kinds of visit, in the field that a new visit opens at.
     void chooseKinds(std::initializer_list<reg::Item> kinds) {
-        press(Qt::Key_PageUp);
         const auto* field = qobject_cast<ui::input::ChoiceField*>(QApplication::focusWidget());
         ASSERT_NE(field, nullptr) << described(QApplication::focusWidget());
         for (const reg::Item kind : kinds) {

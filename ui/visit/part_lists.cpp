@@ -41,17 +41,20 @@ ListPart::ListPart(const SheetContext& context, const PartRef& ref, QWidget* par
             return;
         }
         const reg::ApplianceId id = file.appliances[index].id;
-        model().take(id);
+        if (const auto kept = model().take(id); !kept) {
+            refuse(kept.error());
+        }
         Q_EMIT chosen(reg::subject(id));
     });
     setReadOnly(model().isReadOnly());
 }
 
+void ListPart::refuse(const Error& error) {
+    m_refused->setText(words().error(error));
+    m_refused->show();
+}
+
 void ListPart::add() {
-    const auto refuse = [this](const Error& error) {
-        m_refused->setText(words().error(error));
-        m_refused->show();
-    };
     if (ofAppliances()) {
         const auto made = model().addAppliance();
         made ? Q_EMIT chosen(reg::subject(*made)) : refuse(made.error());

@@ -28,6 +28,7 @@ class ListPart : public PartView {
   private:
     [[nodiscard]] bool ofAppliances() const { return ref().kind == PartKind::Appliances; }
     void add();
+    void refuse(const Error& error);
 
     shell::LineList* m_list;
     shell::KeyButton* m_add;

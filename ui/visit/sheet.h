@@ -85,6 +85,7 @@ class VisitSheet : public QWidget {
     bool goByEnter(QObject* watched, const QKeyEvent& key);
     void toggleClock();
     bool goToKeptPlace();
+    bool goToKinds();
     [[nodiscard]] std::string noteOfPlace() const;
     [[nodiscard]] PartView* partOfFocus() const;
     [[nodiscard]] SheetField* fieldOfFocus() const;

@@ -68,8 +68,21 @@ bool VisitSheet::goToKeptPlace() {
     return false;
 }
 
+/// What a visit is for decides what is asked: nothing else comes before it.
+bool VisitSheet::goToKinds() {
+    const reg::VisitFile& file = m_context.model.file();
+    const FieldKey kinds{std::nullopt, std::nullopt, reg::subject(file.visit.id)};
+    const PartView* part = m_paper->part({PartKind::WhoAndWhere});
+    input::Editor* editor = part == nullptr ? nullptr : part->editorFor(kinds);
+    if (editor == nullptr || !editor->text().isEmpty() || m_context.model.isReadOnly()) {
+        return false;
+    }
+    shell::focusOn(editor);
+    return true;
+}
+
 void VisitSheet::takeFocus() {
-    if (goToKeptPlace()) {
+    if (goToKeptPlace() || goToKinds()) {
         return;
     }
     for (const record::Missing& missing : m_context.model.missing()) {

@@ -7,10 +7,19 @@
 
 #include <algorithm>
 #include <iterator>
+#include <sstream>
 
 namespace hearth::ui::visit {
 
 using reg::Item;
+
+namespace {
+
+std::string noteOfTaken(const reg::VisitFile& file) {
+    return "sheet_appliances." + file.visit.id.text();
+}
+
+}  // namespace
 
 VisitSheetModel::VisitSheetModel(store::Store& store, QObject* parent)
     : QObject(parent), m_store(store), m_traces(store), m_book({}) {}
@@ -28,8 +37,8 @@ Result<void> VisitSheetModel::open(reg::VisitId id) {
     if (!records) {
         return tl::unexpected(records.error());
     }
-    if (!(m_file.visit.id == id)) {
-        m_taken.clear();
+    const bool isAnother = m_file.visit.id != id;
+    if (isAnother) {
         auto last = visitBefore(m_store, *file);
         if (!last) {
             return tl::unexpected(last.error());
@@ -45,6 +54,9 @@ Result<void> VisitSheetModel::open(reg::VisitId id) {
     m_book = std::move(*book);
     m_records = std::move(*records);
     m_isOpen = true;
+    if (auto taken = isAnother ? readTaken() : Result<void>(); !taken) {
+        return taken;
+    }
     if (auto held = readCompetences(); !held) {
         return held;
     }
@@ -258,11 +270,40 @@ Result<void> VisitSheetModel::save(const reg::Appliance& appliance) {
     return saved;
 }
 
-void VisitSheetModel::take(reg::ApplianceId id) {
-    if (std::find(m_taken.begin(), m_taken.end(), id) == m_taken.end()) {
-        m_taken.push_back(id);
-        judgeAgain();
+Result<void> VisitSheetModel::take(reg::ApplianceId id) {
+    if (std::find(m_taken.begin(), m_taken.end(), id) != m_taken.end()) {
+        return {};
     }
+    m_taken.push_back(id);
+    judgeAgain();
+    return keepTaken();
+}
+
+/// A visit that is left and opened again shows the appliances that were taken up, though nothing was entered.
+Result<void> VisitSheetModel::keepTaken() {
+    if (isReadOnly()) {
+        return {};
+    }
+    std::string text;
+    for (const reg::ApplianceId id : m_taken) {
+        text += (text.empty() ? "" : " ") + id.text();
+    }
+    return m_store.saveSetting(noteOfTaken(m_file), text);
+}
+
+Result<void> VisitSheetModel::readTaken() {
+    m_taken.clear();
+    const auto noted = m_store.setting(noteOfTaken(m_file));
+    if (!noted) {
+        return tl::unexpected(noted.error());
+    }
+    std::istringstream words(*noted);
+    for (std::string word; words >> word;) {
+        if (const auto id = uuidFromText(word)) {
+            m_taken.push_back(reg::ApplianceId{*id});
+        }
+    }
+    return {};
 }
 
 Result<reg::ApplianceId> VisitSheetModel::addAppliance() {
@@ -274,6 +315,9 @@ Result<reg::ApplianceId> VisitSheetModel::addAppliance() {
         return tl::unexpected(saved.error());
     }
     m_taken.push_back(appliance.id);
+    if (auto kept = keepTaken(); !kept) {
+        return tl::unexpected(kept.error());
+    }
     if (auto read = reload(); !read) {
         return tl::unexpected(read.error());
     }

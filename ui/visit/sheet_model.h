@@ -90,7 +90,8 @@ class VisitSheetModel : public QObject {
     [[nodiscard]] Result<reg::ApplianceId> addAppliance();
     /// Appliances that are to be worked on though nothing was entered of them yet.
     [[nodiscard]] const std::vector<reg::ApplianceId>& taken() const { return m_taken; }
-    void take(reg::ApplianceId id);
+    /// Kept with the visit, so that it is there when the visit is opened again.
+    [[nodiscard]] Result<void> take(reg::ApplianceId id);
     [[nodiscard]] Result<void> save(const reg::Situation& situation);
     /// An unsafe situation found now, at an appliance or elsewhere: how dangerous it is nobody has said yet.
     [[nodiscard]] Result<reg::SituationId> addSituation(std::optional<reg::ApplianceId> appliance,
@@ -126,6 +127,8 @@ class VisitSheetModel : public QObject {
     void judgeAgain();
     [[nodiscard]] Result<void> readCompetences();
     [[nodiscard]] Result<void> readBefore();
+    [[nodiscard]] Result<void> keepTaken();
+    [[nodiscard]] Result<void> readTaken();
     [[nodiscard]] Result<void> keep(const reg::SubjectRef& subject, reg::Item item, const std::string& text,
                                     quantity::UnitCode unit);
     [[nodiscard]] Result<void> keepOnlyEdition(const reg::SubjectRef& test);

@@ -295,6 +295,16 @@ TEST(Kinds, AServiceSpeaksOfTheApplianceThatIsTakenUp) {
     EXPECT_TRUE(bench.isInView(reg::subject(bench.boiler), Item::ServiceTasks));
 }
 
+TEST(Kinds, WhatWasTakenUpIsThereWhenTheVisitIsOpenedAgain) {
+    KindsBench bench;
+    bench.be({Item::VisitService});
+    qobject_cast<ListPart*>(bench.part(PartKind::Appliances))->takeFocus();
+    SheetBench::press(Qt::Key_Return);
+    bench.open();
+    EXPECT_NE(bench.part(PartKind::Appliance, reg::subject(bench.boiler)), nullptr);
+    EXPECT_EQ(bench.part(PartKind::Appliance, reg::subject(bench.cooker)), nullptr);
+}
+
 TEST(Kinds, ANewApplianceIsMadeOnTheSheetAndCanBeUndone) {
     KindsBench bench;
     bench.be({Item::VisitLandlordCheck});

@@ -33,7 +33,7 @@ class PicturesBench : public SheetBench {
         boiler = appliance.id;
         need(model().reload());
         need(model().enter(reg::subject(visit), Item::VisitLandlordCheck, QStringLiteral("yes")));
-        model().take(boiler);
+        need(model().take(boiler));
         need(model().reload());
         settle();
     }

@@ -73,6 +73,27 @@ TEST(VisitsPlace, ReturnsToTheFieldThatWasLeft) {
     EXPECT_EQ(QApplication::focusWidget(), bench.editor(Item::VisitReference).focusTarget());
 }
 
+TEST(VisitsPlace, ANewVisitAsksFirstWhatItIsFor) {
+    const SheetBench bench;
+    ASSERT_NE(QApplication::focusWidget(), nullptr);
+    EXPECT_EQ(QApplication::focusWidget()->accessibleName(), QStringLiteral("Kind of visit"));
+}
+
+TEST(VisitsPlace, AVisitOfAKindOpensAtWhatIsMissingFirst) {
+    SheetBench bench;
+    const auto other = bench.firm.startVisit(bench.premises);
+    reg::Entry kind;
+    kind.id = reg::EntryId{bench.firm.store->newId()};
+    kind.visit = other;
+    kind.subject = reg::subject(other);
+    kind.item = Item::VisitPipework;
+    kind.text = reg::choice::kYes;
+    need(bench.firm.store->saveEntry(kind));
+    bench.place->openVisit(other);
+    SheetBench::settle();
+    EXPECT_EQ(QApplication::focusWidget(), bench.editor(Item::SmellOnArrival).focusTarget());
+}
+
 TEST(VisitsPlace, MakesNoWidgetsBeforeItIsShown) {
     testing::FirmBench firm;
     const VisitsPlace place(firm.context());
