@@ -9,6 +9,7 @@
 #include "ui/shell/first_start.h"
 #include "ui/shell/restore_dialog.h"
 #include "ui/shell/system_dialogs.h"
+#include "ui/shell/text_size.h"
 
 #include <QApplication>
 #include <QSettings>
@@ -205,10 +206,11 @@ Exit runWindow(const CommandLine& line, const Console& console) {
     const ui::words::Words words(language);
     const SystemClock clock;
     const auto scheme = line.scheme.value_or(ui::look::schemeOf(QApplication::palette()));
+    QSettings settings(windowSettingsFile(), QSettings::IniFormat);
+    ui::look::useTextPercent(ui::shell::textPercent(&settings, QApplication::font()));
     applyLook(*qApp, scheme);
     ui::shell::SystemDialogs dialogs;
     const auto printing = ui::paper::systemPrinting();
-    QSettings settings(windowSettingsFile(), QSettings::IniFormat);
     DesktopNotices notices(QDBusConnection::sessionBus());
     Surroundings surroundings{clock, words, dialogs, *printing, scheme, &settings};
     surroundings.notifying = &notices;

@@ -69,6 +69,9 @@ bool loadFonts();
 /// them all.
 enum class TypeRole { Body, Small, Label, Heading, Title, Figure, BigFigure };
 [[nodiscard]] QFont font(TypeRole role);
+/// The same property in per cent; what widgets already have does not follow.
+[[nodiscard]] int textPercentInUse();
+void useTextPercent(int percent);
 
 /// The shape of an outcome, drawn (never typed): disc with tick, square with cross, triangle, ring with dash.
 /// They keep apart by form alone, in one colour and in greyscale. The largest square in the middle of `box`

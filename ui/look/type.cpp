@@ -30,8 +30,10 @@ constexpr std::array<TypeSize, 7> kTypes{{
     {60, QFont::Bold},
 }};
 
+constexpr const char* kScaleProperty = "hearthFontScale";
+
 double fontScale() {
-    const QVariant said = qGuiApp != nullptr ? qGuiApp->property("hearthFontScale") : QVariant();
+    const QVariant said = qGuiApp != nullptr ? qGuiApp->property(kScaleProperty) : QVariant();
     return said.isValid() ? std::clamp(said.toDouble(), 0.5, 3.0) : 1.0;
 }
 
@@ -60,6 +62,14 @@ QFont font(TypeRole role) {
     font.setWeight(type.weight);
     font.setHintingPreference(QFont::PreferNoHinting);
     return font;
+}
+
+int textPercentInUse() {
+    return static_cast<int>(std::lround(100.0 * fontScale()));
+}
+
+void useTextPercent(int percent) {
+    qGuiApp->setProperty(kScaleProperty, percent / 100.0);
 }
 
 }  // namespace hearth::ui::look

@@ -63,6 +63,9 @@ std::vector<Keys> everywhere() {
          text(QT_TRANSLATE_NOOP("hearth::ui::shell::KeysPanel", "on a finding: its limit in the rule book"))},
         {QStringLiteral("Alt+Down"),
          text(QT_TRANSLATE_NOOP("hearth::ui::shell::KeysPanel", "in a field with a unit: other units"))},
+        {QStringLiteral("Ctrl++, Ctrl+\u2212"),
+         text(QT_TRANSLATE_NOOP("hearth::ui::shell::KeysPanel",
+                                "larger or smaller letters from the next start on; Ctrl+0, the desktop's"))},
         {QStringLiteral("Ctrl+Q"), text(QT_TRANSLATE_NOOP("hearth::ui::shell::KeysPanel",
                                                           "close the window; everything is kept already"))},
     };

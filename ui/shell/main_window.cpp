@@ -16,6 +16,7 @@
 #include "ui/shell/screen_fit.h"
 #include "ui/shell/search_field.h"
 #include "ui/shell/status_line.h"
+#include "ui/shell/text_size.h"
 #include "ui/shell/window_body.h"
 
 #include <QApplication>
@@ -156,6 +157,10 @@ void MainWindow::addShortcuts() {
     });
     addShortcut(Qt::CTRL | Qt::Key_Z, [this] { undo(); });
     addShortcut(Qt::CTRL | Qt::Key_Q, [this] { close(); });
+    for (const auto& [key, by] : {std::pair{Qt::Key_Plus, 1}, std::pair{Qt::Key_Equal, 1},
+                                  std::pair{Qt::Key_Minus, -1}, std::pair{Qt::Key_0, 0}}) {
+        addShortcut(Qt::CTRL | key, [this, by = by] { say(changeTextPercent(m_parts.settings, by)); });
+    }
 }
 
 void MainWindow::setPlaces(const std::vector<Place*>& places) {

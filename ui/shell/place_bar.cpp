@@ -8,11 +8,17 @@
 #include <QKeyEvent>
 #include <QPainter>
 
+#include <algorithm>
+
 namespace hearth::ui::shell {
 
 namespace {
-constexpr int kBarHeight = 44;
 constexpr int kUnderline = 3;
+constexpr int kShortName = 8;  // letters of a place's name that stay where the window is narrow
+
+int barHeight() {
+    return QFontMetrics(look::font(look::TypeRole::Body)).height() + 3 * look::kGap + 2;
+}
 }  // namespace
 
 PlaceTab::PlaceTab(const QString& title, int number, QWidget* parent) : QAbstractButton(parent) {
@@ -20,13 +26,21 @@ PlaceTab::PlaceTab(const QString& title, int number, QWidget* parent) : QAbstrac
     setCheckable(true);
     setFocusPolicy(Qt::StrongFocus);
     setFont(look::font(look::TypeRole::Body));
+    setSizePolicy(QSizePolicy::Maximum, QSizePolicy::Fixed);
     setAccessibleName(title);
-    setToolTip(QStringLiteral("Ctrl+%1").arg(number));
-    setAccessibleDescription(toolTip());
+    setAccessibleDescription(QStringLiteral("Ctrl+%1").arg(number));
+    setToolTip(QStringLiteral("%1, Ctrl+%2").arg(title).arg(number));
 }
 
 QSize PlaceTab::sizeHint() const {
-    return {QFontMetrics(strongFont()).horizontalAdvance(text()) + 3 * look::kGap, kBarHeight};
+    return {QFontMetrics(strongFont()).horizontalAdvance(text()) + 3 * look::kGap, barHeight()};
+}
+
+/// Letters may be large and the window small: the names move together, then only their ends are cut.
+QSize PlaceTab::minimumSizeHint() const {
+    const QFontMetrics metrics(strongFont());
+    const int name = std::min(metrics.horizontalAdvance(text()), kShortName * metrics.averageCharWidth());
+    return {name + look::kGap, barHeight()};
 }
 
 void PlaceTab::paintEvent(QPaintEvent*) {
@@ -35,7 +49,8 @@ void PlaceTab::paintEvent(QPaintEvent*) {
     const auto scheme = currentScheme();
     painter.setFont(isChecked() ? strongFont() : look::font(look::TypeRole::Body));
     painter.setPen(look::colour(isChecked() ? Role::Key : Role::Ink, scheme));
-    painter.drawText(rect(), Qt::AlignCenter, text());
+    painter.drawText(rect(), Qt::AlignCenter,
+                     painter.fontMetrics().elidedText(text(), Qt::ElideRight, width() - look::kGap / 2));
     if (isChecked()) {
         painter.fillRect(QRect(0, height() - kUnderline, width(), kUnderline),
                          look::colour(Role::Key, scheme));
@@ -56,7 +71,7 @@ void PlaceTab::keyPressEvent(QKeyEvent* event) {
 
 PlaceBar::PlaceBar(QWidget* parent)
     : QWidget(parent), m_tabsBox(new QHBoxLayout), m_rightBox(new QHBoxLayout) {
-    setFixedHeight(kBarHeight);
+    setFixedHeight(barHeight());
     auto* box = new QHBoxLayout(this);
     box->setContentsMargins(look::kGap / 2, 0, 2 * look::kGap, 0);
     box->setSpacing(look::kGap);

@@ -16,7 +16,7 @@ class PlaceTab : public QAbstractButton {
   public:
     PlaceTab(const QString& title, int number, QWidget* parent);
     [[nodiscard]] QSize sizeHint() const override;
-    [[nodiscard]] QSize minimumSizeHint() const override { return sizeHint(); }
+    [[nodiscard]] QSize minimumSizeHint() const override;
 
   protected:
     void paintEvent(QPaintEvent* event) override;

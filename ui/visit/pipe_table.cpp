@@ -26,8 +26,8 @@ using reg::PipeSection;
 
 namespace {
 
-// A section takes two lines and a gap of the grid: fittings and what hangs at the end stand below the rest,
-// since beside it nothing could be read in a narrow window.
+// A section takes two lines and a gap of the grid: fittings, what hangs at the end and the volume stand below
+// the rest, since beside it nothing could be read in a narrow window.
 constexpr int kLines = 3;  // the last of them is a gap
 
 }  // namespace
@@ -46,7 +46,7 @@ PipeTable::Place PipeTable::placeOf(int line, int column) {
         case End:
             return {kLines * line + 1, LeadsTo, kVolumeColumn - LeadsTo};
         case ColumnCount:
-            return {kLines * line, kVolumeColumn, 1};
+            return {kLines * line + 1, kVolumeColumn, 1};
         default:
             return {kLines * line, column, 1};
     }
@@ -90,9 +90,10 @@ void PipeTable::addHeads() {
     int column = 0;
     for (const QString& text : heads) {
         auto* head = new shell::Text(text, look::TypeRole::Label, look::Role::SoftInk, this);
+        head->setWordWrap(true);
         const Place place = placeOf(0, column);
-        m_grid->addWidget(head, place.row, place.column, 1, place.columns,
-                          column == ColumnCount ? Qt::AlignRight : Qt::AlignLeft);
+        m_grid->addWidget(head, place.row, place.column, 1, place.columns, Qt::AlignBottom);
+        head->setAlignment(column == ColumnCount ? Qt::AlignRight : Qt::AlignLeft);
         m_heads.push_back(head);
         ++column;
     }
@@ -156,13 +157,14 @@ void PipeTable::addRow() {
     addEditor(*row, End, input::makeListEditor(this, m_ends), endBinding(index), tr("at its end"));
     row->volume = new shell::Text({}, look::TypeRole::Small, look::Role::SoftInk, this);
     row->volume->setAlignment(Qt::AlignRight | Qt::AlignTop);
-    m_grid->addWidget(row->volume, kLines * line, kVolumeColumn, kLines, 1, Qt::AlignRight | Qt::AlignTop);
+    m_grid->addWidget(row->volume, kLines * line + 1, kVolumeColumn, kLines - 1, 1,
+                      Qt::AlignRight | Qt::AlignTop);
     row->removeButton = new QToolButton(this);
     row->removeButton->setText(QStringLiteral("\u00D7"));
     row->removeButton->setToolTip(tr("Remove this section (Ctrl+Delete)"));
     row->removeButton->setAccessibleName(tr("Remove pipe %1").arg(line));
     row->removeButton->setFocusPolicy(Qt::NoFocus);
-    m_grid->addWidget(row->removeButton, kLines * line, kVolumeColumn + 1, Qt::AlignTop);
+    m_grid->addWidget(row->removeButton, kLines * line, kVolumeColumn, Qt::AlignRight | Qt::AlignTop);
     connect(row->removeButton, &QToolButton::clicked, this, [this, index] { remove(index); });
     for (SheetField* field : row->fields) {
         field->editor()->setReadOnly(m_isReadOnly);

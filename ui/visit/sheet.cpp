@@ -50,7 +50,7 @@ VisitSheet::VisitSheet(const SheetContext& context, QWidget* parent)
     m_scroll->setWidgetResizable(true);
     m_scroll->setFrameShape(QFrame::NoFrame);
     m_scroll->setFocusPolicy(Qt::NoFocus);
-    m_scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    m_scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAsNeeded);  // letters may be larger than the window
     line->addWidget(m_scroll, 1);
     connect(&context.model, &VisitSheetModel::reloaded, this, &VisitSheet::fileRead);
     connect(&context.model, &VisitSheetModel::judged, this, &VisitSheet::judgedAgain);
@@ -87,15 +87,15 @@ void VisitSheet::addSide() {
     m_day = shell::softText({}, side);
     m_spine = new Spine(side);
     m_spine->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Maximum);
-    auto* keys = shell::softText(tr("Enter next field\nPage Up, Page Down parts\nCtrl+K go to a part\nCtrl+U "
-                                    "unsafe, Ctrl+E more\nF1 why, Ctrl+M margin"),
-                                 side);
+    m_keys = shell::softText(tr("Enter next field\nPage Up, Page Down parts\nCtrl+K go to a part\nCtrl+U "
+                                "unsafe, Ctrl+E more\nF1 why, Ctrl+M margin"),
+                             side);
     lines->addWidget(m_address);
     lines->addWidget(m_day);
     lines->addSpacing(look::kGap);
     lines->addWidget(m_spine, 100);
     lines->addSpacing(look::kGap);
-    lines->addWidget(keys);
+    lines->addWidget(m_keys);
     lines->addStretch(1);
     layout()->addWidget(side);
     connect(m_spine, &Spine::chosen, this, [this](const PartRef& ref) { goTo(ref); });
@@ -104,6 +104,17 @@ void VisitSheet::addSide() {
             m_before->setFocus(Qt::OtherFocusReason);
         }
     });
+}
+
+/// The parts come before a word on keys where a window is low or letters are large; F1 has the keys too.
+void VisitSheet::fitSide() {
+    const int below = m_spine->y() + m_spine->sizeHint().height() + 2 * look::kGap;
+    m_keys->setVisible(below + m_keys->heightForWidth(m_spine->width()) <= height());
+}
+
+void VisitSheet::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    fitSide();
 }
 
 void VisitSheet::rebuild() {
@@ -237,6 +248,7 @@ void VisitSheet::showSpine() {
         lines.push_back({ref, partTitle(ref, model.file(), m_context.window.words), word, state.word});
     }
     m_spine->setLines(lines);
+    fitSide();
 }
 
 void VisitSheet::orderTabs() {

@@ -56,11 +56,13 @@ class VisitSheet : public QWidget {
   protected:
     void keyPressEvent(QKeyEvent* event) override;
     void changeEvent(QEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
     bool eventFilter(QObject* watched, QEvent* event) override;
     bool focusNextPrevChild(bool next) override;
 
   private:
     void addSide();
+    void fitSide();
     void rebuild();
     void bringPartsUpToDate();
     void listenTo(PartView* part);
@@ -95,6 +97,7 @@ class VisitSheet : public QWidget {
     shell::Text* m_address = nullptr;
     shell::Text* m_day = nullptr;
     Spine* m_spine = nullptr;
+    shell::Text* m_keys = nullptr;
     QScrollArea* m_scroll;
     SheetPaper* m_paper = nullptr;
     reg::VisitId m_builtFor;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // A sheet with everything on it, walked by the Tab key forwards and back in the longest language, with
 // large letters on a small screen.
+#include "tests/ui/visit/piped_bench.h"
 #include "tests/ui/visit/sheet_bench.h"
 #include "ui/visit/sheet_paper.h"
 #include "ui/words/pseudo_translator.h"
@@ -33,6 +34,7 @@ class WholeSheet : public ::testing::TestWithParam<bool> {
 
     /// Every kind of visit, two appliances, a room, a reading and an unsafe situation.
     static void fill(SheetBench& bench) {
+        testing::layPipes(bench);
         const auto visit = reg::subject(bench.file().visit.id);
         for (const Item kind : {Item::VisitLandlordCheck, Item::VisitInstallation, Item::VisitService,
                                 Item::VisitPipework, Item::VisitRoomCo}) {
