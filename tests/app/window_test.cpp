@@ -7,9 +7,13 @@
 #include "tests/support/files.h"
 #include "tests/support/fixed_clock.h"
 #include "tests/ui/support/answers.h"
+#include "ui/visit/sheet.h"
+#include "ui/visit/sheet_paper.h"
+#include "ui/visit/visits_place.h"
 
 #include <QApplication>
 #include <QLineEdit>
+#include <QScrollArea>
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
@@ -135,6 +139,52 @@ TEST_F(WindowTest, ADamagedStoreOffersABackup) {
     ASSERT_FALSE(store);
     EXPECT_EQ(store.error().code, ErrorCode::StoreDamaged);
     EXPECT_EQ(m_dialogs.asked.size(), 1);
+}
+
+/// Letters a third larger, for as long as it lives.
+class LargeLetters {
+  public:
+    LargeLetters() { ui::look::useTextPercent(130); }
+    ~LargeLetters() { ui::look::useTextPercent(100); }
+    Q_DISABLE_COPY_MOVE(LargeLetters)
+};
+
+/// The widgets of a page that ask for most of its width.
+std::string widestOf(const QWidget& page) {
+    std::string told;
+    for (const auto* widget : page.findChildren<QWidget*>()) {
+        const int least = widget->isVisible() ? widget->minimumSizeHint().width() : 0;
+        if (least > page.minimumSizeHint().width() / 2) {
+            told += std::string(widget->metaObject()->className()) + ' ' +
+                    widget->objectName().toStdString() + ' ' + widget->accessibleName().toStdString() + ": " +
+                    std::to_string(least) + '\n';
+        }
+    }
+    return told;
+}
+
+TEST_F(WindowTest, FitsASmallScreenWithLargeLetters) {
+    const LargeLetters large;
+    const auto store = std::move(store::Store::open(m_path, store::Access::Write, m_clock)).value();
+    const auto window = makeMainWindow(*store, surroundings());
+    window->resize(1024, 600);
+    window->show();
+    for (int place = 0; place < 7; ++place) {
+        window->showPlace(place);
+        QApplication::processEvents();
+        EXPECT_LE(window->minimumSizeHint().width(), 1024) << place;
+        EXPECT_LE(window->minimumSizeHint().height(), 600) << place;
+    }
+    const auto visits = std::move(store->visits({}, 1000)).value();
+    ASSERT_FALSE(visits.empty());
+    for (const auto& line : visits) {
+        window->openVisit(line.visit.id);
+        QApplication::processEvents();
+        const auto* sheet = dynamic_cast<ui::visit::VisitsPlace*>(window->placeInView())->sheet();
+        EXPECT_LE(sheet->paper()->minimumSizeHint().width(), sheet->scroll()->viewport()->width())
+            << line.address.line1 << '\n'
+            << widestOf(*sheet->paper());
+    }
 }
 
 TEST_F(WindowTest, SpeaksThePseudoLocale) {

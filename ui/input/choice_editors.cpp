@@ -40,7 +40,7 @@ ListEditor::ListEditor(QWidget* parent, const std::vector<ChoiceItem>& choices)
     m_list->setCurrentIndex(unsaidIndex());
     m_list->setMaxVisibleItems(16);
     m_list->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
-    m_list->setMinimumContentsLength(12);
+    m_list->setMinimumContentsLength(6);  // columns of fields stay alike in a narrow window
     connect(m_list, &QComboBox::activated, this, [this] {
         Q_EMIT edited();
         if (!m_list->hasFocus()) {

@@ -44,9 +44,9 @@ PipeTable::Place PipeTable::placeOf(int line, int column) {
         case Fittings:
             return {kLines * line + 1, Tube, LeadsTo - Tube};
         case End:
-            return {kLines * line + 1, LeadsTo, kVolumeColumn - LeadsTo};
+            return {kLines * line + 1, LeadsTo, UnderTest - LeadsTo};
         case ColumnCount:
-            return {kLines * line + 1, kVolumeColumn, 1};
+            return {kLines * line + 1, UnderTest, kVolumeColumn - UnderTest + 1};
         default:
             return {kLines * line, column, 1};
     }
@@ -76,7 +76,6 @@ PipeTable::PipeTable(const SheetContext& context, QWidget* parent)
     m_grid->setContentsMargins(0, 0, 0, 0);
     m_grid->setHorizontalSpacing(look::kGap);
     m_grid->setVerticalSpacing(look::kGap / 2);
-    m_grid->setColumnMinimumWidth(kVolumeColumn, 84);
     addHeads();
     fitRows();
 }
@@ -157,8 +156,9 @@ void PipeTable::addRow() {
     addEditor(*row, End, input::makeListEditor(this, m_ends), endBinding(index), tr("at its end"));
     row->volume = new shell::Text({}, look::TypeRole::Small, look::Role::SoftInk, this);
     row->volume->setAlignment(Qt::AlignRight | Qt::AlignTop);
-    m_grid->addWidget(row->volume, kLines * line + 1, kVolumeColumn, kLines - 1, 1,
-                      Qt::AlignRight | Qt::AlignTop);
+    row->volume->setWordWrap(true);
+    const Place below = placeOf(line, ColumnCount);
+    m_grid->addWidget(row->volume, below.row, below.column, kLines - 1, below.columns, Qt::AlignTop);
     row->removeButton = new QToolButton(this);
     row->removeButton->setText(QStringLiteral("\u00D7"));
     row->removeButton->setToolTip(tr("Remove this section (Ctrl+Delete)"));
@@ -250,6 +250,8 @@ void PipeTable::showColumns() {
     const bool tree = !file.pipes.empty();
     const bool ends = asksForEnds();
     const std::array shown{true, true, byHand, true, tree, underTest, ends, ends};
+    constexpr int kVolumeWidth = 84;
+    m_grid->setColumnMinimumWidth(kVolumeColumn, underTest ? 0 : kVolumeWidth);
     constexpr std::array kStretch{6, 3, 5, 6, 3, 5};  // those on the second line follow
     for (std::size_t column = 0; column < shown.size(); ++column) {
         if (column < kStretch.size()) {

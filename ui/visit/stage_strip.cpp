@@ -131,8 +131,14 @@ void StageStrip::paintStage(QPainter& painter, const StripStage& stage, const QR
     painter.setFont(look::font(isRunning || isDue ? look::TypeRole::Heading : look::TypeRole::Body));
     painter.setPen(look::colour(ink, scheme));
     const QRectF words = box.adjusted(look::kGap, 0, -look::kGap, 0);
-    painter.drawText(words, Qt::AlignVCenter | Qt::AlignLeft, stageName(stage.stage));
-    if (stage.needed) {
+    const QString name = painter.fontMetrics().elidedText(stageName(stage.stage), Qt::ElideRight,
+                                                          static_cast<int>(words.width()));
+    const int nameWidth = painter.fontMetrics().horizontalAdvance(name);
+    painter.drawText(words, Qt::AlignVCenter | Qt::AlignLeft, name);
+    const QFontMetrics small(look::font(look::TypeRole::Small));
+    // Where both don't fit the name stays: the time stands below the strip once its stage comes.
+    if (stage.needed &&
+        nameWidth + look::kGap + small.horizontalAdvance(clockText(*stage.needed)) <= words.width()) {
         painter.setFont(look::font(look::TypeRole::Small));
         painter.setPen(look::colour(isDue ? Role::OnKey : Role::SoftInk, scheme));
         painter.drawText(words, Qt::AlignVCenter | Qt::AlignRight, clockText(*stage.needed));

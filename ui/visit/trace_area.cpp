@@ -2,6 +2,7 @@
 #include "ui/visit/trace_area.h"
 
 #include "core/quantity/units.h"
+#include "ui/shell/flow_layout.h"
 #include "ui/shell/kit.h"
 #include "ui/shell/line_list.h"
 #include "ui/shell/plot_view.h"
@@ -9,8 +10,6 @@
 #include "ui/visit/stage_timer.h"
 #include "ui/visit/subject_name.h"
 #include "ui/words/trace_words.h"
-
-#include <QHBoxLayout>
 
 #include <algorithm>
 #include <array>
@@ -26,7 +25,6 @@ namespace {
 constexpr std::array kTraceEvents{TraceEvent::ValveShut, TraceEvent::PumpRemoved, TraceEvent::DoorOpened,
                                   TraceEvent::LetBy,     TraceEvent::Settling,    TraceEvent::Timing,
                                   TraceEvent::TestEnd};
-constexpr int kProposalColumns = 2;
 
 std::optional<TraceEvent> traceEventIn(const QString& code) {
     return reg::traceEventFromCode(code.toStdString());
@@ -87,8 +85,8 @@ void TraceArea::addProposals() {
     lines->addWidget(shell::softText(
         tr("Readings that the trace has where the stages begin and end. Space enters the one you stand on."),
         m_proposed));
-    auto* grid = new shell::Fields(kProposalColumns, m_proposed);
-    lines->addWidget(grid);
+    auto* flow = new shell::FlowLayout(nullptr, look::kGap);
+    lines->addLayout(flow);
     constexpr std::size_t kMostProposals = 6;
     for (std::size_t i = 0; i < kMostProposals; ++i) {
         auto* button = new shell::KeyButton({}, shell::ButtonKind::Plain, m_proposed);
@@ -99,7 +97,7 @@ void TraceArea::addProposals() {
                 confirm(m_proposals[i]);
             }
         });
-        grid->add(button);
+        flow->addWidget(button);
         m_confirm.push_back(button);
     }
 }
@@ -129,7 +127,7 @@ void TraceArea::addMarks() {
     m_at->setLabel(tr("After the trace began"), named(tr("trace")));
     m_at->setUnit(quantity::UnitCode::Second);
     grid->add(m_at, 3);
-    auto* buttons = new QHBoxLayout;
+    auto* buttons = new shell::FlowLayout(nullptr, look::kGap);
     const auto button = [&](const QString& text, const char* name, void (TraceArea::*pressed)()) {
         auto* made = new shell::KeyButton(text, shell::ButtonKind::Quiet, m_body);
         made->setObjectName(QString::fromLatin1(name));
@@ -146,7 +144,6 @@ void TraceArea::addMarks() {
     m_keep = button(tr("Keep this trace"), "keepTrace", nullptr);
     m_remove = button(tr("Take the trace away"), "removeTrace", &TraceArea::removeTrace);
     connect(m_keep, &QPushButton::clicked, this, [this] { say(keep()); });
-    buttons->addStretch(1);
     static_cast<QVBoxLayout*>(m_body->layout())->addLayout(buttons);
 }
 
