@@ -10,10 +10,13 @@
 #include <QApplication>
 #include <QCheckBox>
 #include <QClipboard>
+#include <QDragEnterEvent>
+#include <QDropEvent>
 #include <QImage>
 #include <QLabel>
 #include <QMimeData>
 #include <QPushButton>
+#include <QUrl>
 
 #include <gtest/gtest.h>
 
@@ -105,6 +108,38 @@ TEST_F(AttachmentsPartTest, isDescribedOpenedAndTakenAwayByKeys) {
     ASSERT_TRUE(need(bench.store->undo()).has_value());
     part->show("premises", premises.id.bytes);
     EXPECT_EQ(list()->count(), 1);
+}
+
+/// As when somebody drags files from the desktop and lets go of them on the part.
+void drop(QWidget& onto, const QStringList& files) {
+    QMimeData data;
+    QList<QUrl> urls;
+    for (const QString& file : files) {
+        urls << QUrl::fromLocalFile(file);
+    }
+    data.setUrls(urls);
+    QDragEnterEvent enter(QPoint(5, 5), Qt::CopyAction, &data, Qt::LeftButton, Qt::NoModifier);
+    QApplication::sendEvent(&onto, &enter);
+    if (enter.isAccepted()) {
+        QDropEvent let(QPointF(5, 5), Qt::CopyAction, &data, Qt::LeftButton, Qt::NoModifier);
+        QApplication::sendEvent(&onto, &let);
+    }
+}
+
+TEST_F(AttachmentsPartTest, takesPicturesThatAreDropped) {
+    drop(*part, {samplePicture("with_place.jpg"), samplePicture("without_place.jpg")});
+    ASSERT_EQ(kept().size(), 2U);
+    EXPECT_FALSE(kept()[0].placeKept);
+    EXPECT_EQ(list()->count(), 2);
+}
+
+TEST_F(AttachmentsPartTest, takesNothingThatIsDroppedWhereNothingMayChange) {
+    part->setReadOnly(true);
+    drop(*part, {samplePicture("with_place.jpg")});
+    EXPECT_TRUE(kept().empty());
+    part->setReadOnly(false);
+    drop(*part, {samplePicture("with_place.jpg")});
+    EXPECT_EQ(kept().size(), 1U);
 }
 
 TEST_F(AttachmentsPartTest, takesAPictureFromTheClipboard) {
