@@ -1,12 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/visit/pipe_table.h"
 
-#include "core/register/pipe_tree.h"
 #include "ui/look/look.h"
 #include "ui/shell/kit.h"
-#include "ui/visit/register_fields.h"
 #include "ui/visit/tube_menu.h"
-#include "ui/visit/tube_text.h"
 #include "ui/visit/volume_text.h"
 
 #include <QFontMetrics>
@@ -17,11 +14,10 @@
 
 #include <algorithm>
 #include <array>
+#include <optional>
 
 namespace hearth::ui::visit {
 
-using quantity::Typed;
-using quantity::UnitCode;
 using reg::PipeSection;
 
 namespace {
@@ -29,6 +25,7 @@ namespace {
 // A section takes two lines and a gap of the grid: fittings, what hangs at the end and the volume stand below
 // the rest, since beside it nothing could be read in a narrow window.
 constexpr int kLines = 3;  // the last of them is a gap
+constexpr int kVolumeWidth = 84;
 
 }  // namespace
 
@@ -46,7 +43,7 @@ PipeTable::Place PipeTable::placeOf(int line, int column) {
         case End:
             return {kLines * line + 1, LeadsTo, UnderTest - LeadsTo};
         case ColumnCount:
-            return {kLines * line + 1, UnderTest, kVolumeColumn - UnderTest + 1};
+            return {kLines * line, kVolumeColumn, 1};
         default:
             return {kLines * line, column, 1};
     }
@@ -57,6 +54,7 @@ struct PipeTable::Row {
     std::array<SheetField*, ColumnCount> fields{};
     shell::Text* volume = nullptr;
     QToolButton* removeButton = nullptr;
+    std::optional<bool> isVolumeBelow;
 
     void destroy() {
         for (SheetField* field : fields) {
@@ -157,14 +155,11 @@ void PipeTable::addRow() {
     row->volume = new shell::Text({}, look::TypeRole::Small, look::Role::SoftInk, this);
     row->volume->setAlignment(Qt::AlignRight | Qt::AlignTop);
     row->volume->setWordWrap(true);
-    const Place below = placeOf(line, ColumnCount);
-    m_grid->addWidget(row->volume, below.row, below.column, kLines - 1, below.columns, Qt::AlignTop);
     row->removeButton = new QToolButton(this);
     row->removeButton->setText(QStringLiteral("\u00D7"));
     row->removeButton->setToolTip(tr("Remove this section (Ctrl+Delete)"));
     row->removeButton->setAccessibleName(tr("Remove pipe %1").arg(line));
     row->removeButton->setFocusPolicy(Qt::NoFocus);
-    m_grid->addWidget(row->removeButton, kLines * line, kVolumeColumn, Qt::AlignRight | Qt::AlignTop);
     connect(row->removeButton, &QToolButton::clicked, this, [this, index] { remove(index); });
     for (SheetField* field : row->fields) {
         field->editor()->setReadOnly(m_isReadOnly);
@@ -235,6 +230,31 @@ void PipeTable::refresh() {
     showColumns();
 }
 
+/// What follows a section stands at the end of its first line, or below where that line or another is filled.
+void PipeTable::placeVolumes(bool below) {
+    m_grid->setColumnMinimumWidth(kVolumeColumn, below ? 0 : kVolumeWidth);
+    m_grid->removeWidget(m_heads.back());
+    m_grid->addWidget(m_heads.back(), below ? 1 : 0, below ? UnderTest : kVolumeColumn, 1, below ? 2 : 1,
+                      Qt::AlignBottom);
+    for (std::size_t index = 0; index < m_rows.size(); ++index) {
+        Row& row = *m_rows[index];
+        if (row.isVolumeBelow == below) {
+            continue;
+        }
+        row.isVolumeBelow = below;
+        const int first = kLines * (static_cast<int>(index) + 1);
+        m_grid->removeWidget(row.volume);
+        m_grid->removeWidget(row.removeButton);
+        if (below) {
+            m_grid->addWidget(row.volume, first + 1, UnderTest, kLines - 1, 2, Qt::AlignTop);
+        } else {
+            m_grid->addWidget(row.volume, first, kVolumeColumn, kLines, 1, Qt::AlignTop);
+        }
+        m_grid->addWidget(row.removeButton, first, kVolumeColumn + (below ? 0 : 1),
+                          Qt::AlignRight | Qt::AlignTop);
+    }
+}
+
 void PipeTable::showColumns() {
     const auto& file = m_context.model.file();
     const auto any = [&](auto&& has) { return std::any_of(file.pipes.begin(), file.pipes.end(), has); };
@@ -250,8 +270,8 @@ void PipeTable::showColumns() {
     const bool tree = !file.pipes.empty();
     const bool ends = asksForEnds();
     const std::array shown{true, true, byHand, true, tree, underTest, ends, ends};
-    constexpr int kVolumeWidth = 84;
-    m_grid->setColumnMinimumWidth(kVolumeColumn, underTest ? 0 : kVolumeWidth);
+    constexpr int kLarge = 120;  // letters with which all of it is too wide for one line of a small window
+    placeVolumes(ends || underTest || look::textPercentInUse() > kLarge);
     constexpr std::array kStretch{6, 3, 5, 6, 3, 5};  // those on the second line follow
     for (std::size_t column = 0; column < shown.size(); ++column) {
         if (column < kStretch.size()) {
@@ -286,140 +306,13 @@ Result<void> PipeTable::change(std::size_t row, const std::function<void(PipeSec
     const bool isNew = pipes.size() > m_context.model.file().pipes.size();
     auto saved = m_context.model.save(pipes);
     if (saved && isNew) {
-        m_rows[row]->fields[After]->refill();  // from the section before, unless somebody says otherwise
+        refillAt(row, After);  // from the section before, unless somebody says otherwise
     }
     return saved;
 }
 
-FieldBinding PipeTable::tubeBinding(std::size_t row) {
-    // What can't be understood is kept in place of the code, so that it is there tomorrow.
-    return {[this, row] {
-                const auto& pipes = m_context.model.file().pipes;
-                const std::string code = row < pipes.size() ? pipes[row].tubeCode : std::string();
-                const pipework::Tube* tube = pipework::tubeByCode(code);
-                return Typed{tube != nullptr ? m_context.window.words.tube(*tube).toStdString() : code,
-                             UnitCode::None};
-            },
-            [this, row](const QString& text, UnitCode) -> Result<void> {
-                const auto& pipes = m_context.model.file().pipes;
-                if (row >= pipes.size() && text.isEmpty()) {
-                    return {};
-                }
-                const TubeReading reading = readTube(text);
-                const std::string code =
-                    reading.tube != nullptr ? std::string(reading.tube->code) : text.toStdString();
-                auto kept = change(row, [&](PipeSection& pipe) { pipe.tubeCode = code; });
-                if (kept && reading.tube != nullptr) {
-                    m_rows[row]->fields[Tube]->refill();
-                }
-                return kept;
-            },
-            [this, row](const std::string& text) -> Result<void> {
-                const auto& pipes = m_context.model.file().pipes;
-                const bool known = row < pipes.size() && pipework::tubeByCode(pipes[row].tubeCode) != nullptr;
-                return known ? Result<void>() : fail(ErrorCode::TubeUnknown, {text});
-            },
-            [this](const std::string& text) {
-                return whichOf(readTube(QString::fromStdString(text)).candidates);
-            }};
-}
-
-/// "Which is it: …?" where a size could be of several kinds; empty where nothing fits at all.
-QString PipeTable::whichOf(const std::vector<const pipework::Tube*>& candidates) const {
-    QStringList names;
-    for (const pipework::Tube* tube : candidates) {
-        names << m_context.window.words.tube(*tube);
-    }
-    return names.size() < 2 ? QString() : tr("Say which: %1.").arg(names.join(QStringLiteral(", ")));
-}
-
-FieldBinding PipeTable::figureBinding(std::size_t row, Typed PipeSection::*column) {
-    return {
-        [this, row, column] {
-            const auto& pipes = m_context.model.file().pipes;
-            return row < pipes.size() ? pipes[row].*column : Typed{};
-        },
-        [this, row, column](const QString& text, UnitCode unit) {
-            return change(row, [&](PipeSection& pipe) { pipe.*column = Typed{text.toStdString(), unit}; });
-        },
-        isNumber};
-}
-
-FieldBinding PipeTable::leadsToBinding(std::size_t row) {
-    return {[this, row] {
-                const auto& pipes = m_context.model.file().pipes;
-                return Typed{row < pipes.size() ? pipes[row].leadsTo : std::string(), UnitCode::None};
-            },
-            [this, row](const QString& text, UnitCode) {
-                return change(row, [&](PipeSection& pipe) { pipe.leadsTo = text.toStdString(); });
-            },
-            {}};
-}
-
-FieldBinding PipeTable::afterBinding(std::size_t row) {
-    const auto shown = [this, row]() -> std::string {
-        const auto& pipes = m_context.model.file().pipes;
-        if (row >= pipes.size()) {
-            return {};
-        }
-        if (!pipes[row].afterText.empty()) {
-            return pipes[row].afterText;
-        }
-        for (std::size_t at = 0; at < pipes.size(); ++at) {
-            if (pipes[row].after == pipes[at].id) {
-                return std::to_string(at + 1);
-            }
-        }
-        return tr("meter").toStdString();
-    };
-    return {[shown] {
-                return Typed{shown(), UnitCode::None};
-            },
-            [this, row, shown](const QString& text, UnitCode) -> Result<void> {
-                const auto& pipes = m_context.model.file().pipes;
-                if (row >= pipes.size()) {
-                    return {};  // there is no section yet that could go on from anything
-                }
-                bool isNumber = false;
-                const std::size_t from = text.trimmed().toUInt(&isNumber);
-                const bool meter = text.trimmed().isEmpty() || (isNumber && from == 0) ||
-                                   tr("meter").startsWith(text.trimmed(), Qt::CaseInsensitive);
-                const bool fits = isNumber && from >= 1 && from <= pipes.size() &&
-                                  mayFollow(pipes, pipes[row].id, pipes[from - 1].id);
-                auto kept = change(row, [&](PipeSection& pipe) {
-                    pipe.afterText = meter || fits ? std::string() : text.toStdString();
-                    if (meter || fits) {
-                        pipe.after = meter ? std::nullopt : std::optional(pipes[from - 1].id);
-                    }
-                });
-                if (kept && (meter || fits)) {
-                    m_rows[row]->fields[After]->refill();
-                }
-                return kept;
-            },
-            [this, row](const std::string& text) -> Result<void> {
-                const auto& pipes = m_context.model.file().pipes;
-                if (row >= pipes.size() || pipes[row].afterText.empty()) {
-                    return {};
-                }
-                return fail(ErrorCode::OutOfRange, {text, "1", std::to_string(pipes.size())});
-            },
-            [](const std::string&) {
-                return tr("No other row feeds it so. Type meter, or the number of the row before it.");
-            }};
-}
-
-FieldBinding PipeTable::underTestBinding(std::size_t row) {
-    return {[this, row] {
-                const auto& pipes = m_context.model.file().pipes;
-                const bool underTest = row >= pipes.size() || pipes[row].underTest;
-                return Typed{std::string(underTest ? reg::choice::kYes : reg::choice::kNo), UnitCode::None};
-            },
-            [this, row](const QString& text, UnitCode) {
-                const bool underTest = text.toStdString() != reg::choice::kNo;
-                return change(row, [&](PipeSection& pipe) { pipe.underTest = underTest; });
-            },
-            {}};
+void PipeTable::refillAt(std::size_t row, Column column) {
+    m_rows[row]->fields[column]->refill();
 }
 
 input::Editor* PipeTable::editorAt(std::size_t row, int column) const {

@@ -68,8 +68,10 @@ class PipeTable : public QWidget {
     void addEditor(Row& row, Column column, input::Editor* editor, FieldBinding binding, const QString& name);
     void fitRows();
     void remove(std::size_t row);
+    void refillAt(std::size_t row, Column column);
     void offerTubes(std::size_t row);
     void showColumns();
+    void placeVolumes(bool below);
     [[nodiscard]] std::size_t rowOf(const QObject* focusTarget) const;
 
     [[nodiscard]] QString whichOf(const std::vector<const pipework::Tube*>& candidates) const;
