@@ -52,13 +52,15 @@ tl::expected<store::DueFilter, Exit> dueFilterOf(const store::Store& store, cons
     if (!line.of) {
         return filter;
     }
-    auto choices = store.dueChoices(desk.clock.today());
-    if (!choices) {
-        return tl::unexpected(complain(choices.error(), desk));
+    const auto today = desk.clock.today();
+    const auto named = store.dueChoices(store::DueBy::Landlord, today);
+    const auto agents = store.dueChoices(store::DueBy::Agent, today);
+    if (!named || !agents) {
+        return tl::unexpected(complain(named ? agents.error() : named.error(), desk));
     }
-    const auto landlords = choices->landlords.size();
-    auto holders = std::move(choices->landlords);
-    holders.insert(holders.end(), choices->agents.begin(), choices->agents.end());
+    const auto landlords = named->size();
+    auto holders = *named;
+    holders.insert(holders.end(), agents->begin(), agents->end());
     const auto holder = holderNamed(holders, *line.of, desk);
     if (!holder) {
         return tl::unexpected(holder.error());

@@ -88,6 +88,14 @@ std::string Columns::text(int column) const {
     return isAscii(text) ? text : asUtf8(text);
 }
 
+std::string_view Columns::textInPlace(int column) const {
+    if (sqlite3_column_type(m_row, column) != SQLITE_TEXT) {
+        return {};
+    }
+    const auto* found = static_cast<const char*>(sqlite3_column_blob(m_row, column));
+    return {found == nullptr ? "" : found, static_cast<std::size_t>(sqlite3_column_bytes(m_row, column))};
+}
+
 std::int64_t Columns::integer(int column) const {
     if (sqlite3_column_type(m_row, column) != SQLITE_INTEGER) {
         notUnderstood(asUtf8(bytes(column)));
@@ -274,6 +282,17 @@ Transaction::~Transaction() {
 void Transaction::commit() {
     m_connection.script(m_isPart ? "RELEASE part" : "COMMIT");
     m_open = false;
+}
+
+WideCache::WideCache(const Connection& connection)
+    : m_connection(connection), m_before(connection.number("PRAGMA cache_size")) {
+    constexpr std::int64_t kKibibytes = 48 * 1024;
+    static_cast<void>(m_connection.tryScript(("PRAGMA cache_size = -" + std::to_string(kKibibytes)).c_str()));
+}
+
+WideCache::~WideCache() {
+    static_cast<void>(m_connection.tryScript(("PRAGMA cache_size = " + std::to_string(m_before)).c_str()));
+    sqlite3_db_release_memory(m_connection.handle());
 }
 
 ReadScope::ReadScope(Connection& connection)

@@ -36,6 +36,8 @@ class Columns {
     Columns(sqlite3_stmt* row, const std::string& path) : m_row(row), m_path(path) {}
     [[nodiscard]] bool isNull(int column) const;
     [[nodiscard]] std::string text(int column) const;
+    /// Its bytes as they stand, good until the next row; empty for another type.
+    [[nodiscard]] std::string_view textInPlace(int column) const;
     [[nodiscard]] std::int64_t integer(int column) const;
     [[nodiscard]] int number(int column) const { return static_cast<int>(integer(column)); }
     [[nodiscard]] UuidBytes uuid(int column) const;
@@ -103,6 +105,7 @@ class Connection {
   private:
     friend class Transaction;
     friend class ReadScope;
+    friend class WideCache;
     /// Qt Sql's connection: it opens and closes the file.
     class Database;
     void open(Mode mode);
@@ -131,6 +134,20 @@ class Transaction {
     Connection& m_connection;
     bool m_isPart;
     bool m_open = true;
+};
+
+/// More pages held while it lives, for what reads the whole store and looks rows up all over it; then they
+/// are given back.
+class WideCache {
+  public:
+    explicit WideCache(const Connection& connection);
+    ~WideCache();
+    WideCache(const WideCache&) = delete;
+    WideCache& operator=(const WideCache&) = delete;
+
+  private:
+    const Connection& m_connection;
+    std::int64_t m_before;
 };
 
 /// Several queries that must see one state of the store. Within a transaction it adds nothing.

@@ -23,11 +23,12 @@ class Due {
     /// How many premises stand where, by all of the filter but its states.
     [[nodiscard]] virtual Result<DueCounts> dueCounts(const DueFilter& filter,
                                                       calendar::Date today) const = 0;
-    /// `first` counts from 0.
-    [[nodiscard]] virtual Result<std::vector<DueLine>> duePage(const DueFilter& filter, DueSort sort,
-                                                               calendar::Date today, int first,
-                                                               int count) const = 0;
-    [[nodiscard]] virtual Result<DueChoices> dueChoices(calendar::Date today) const = 0;
+    /// `first` counts from 0. `counts`: what dueCounts() found for this filter, where it was asked: lines far
+    /// down are then found without counting again, and from whichever end is nearer.
+    [[nodiscard]] virtual Result<std::vector<DueLine>> duePage(
+        const DueFilter& filter, DueSort sort, calendar::Date today, int first, int count,
+        const std::optional<DueCounts>& counts = {}) const = 0;
+    [[nodiscard]] virtual Result<std::vector<DueChoice>> dueChoices(DueBy by, calendar::Date today) const = 0;
     /// What turned overdue after `since`, up to yesterday: for the reminder on start.
     [[nodiscard]] virtual Result<std::vector<DueLine>> overdueSince(calendar::Date since,
                                                                     calendar::Date today) const = 0;

@@ -57,11 +57,20 @@ std::string_view orderFor(DueSort sort) {
     return "d.deadline, d.premises";
 }
 
-Section sectionOf(DueState state, std::int64_t today, const Condition& filter) {
+/// One landlord's or agent's few are found by an index of their own, and sorted where it is not by deadline.
+std::string_view indexFor(const DueFilter& filter, DueSort sort) {
+    return filter.landlord ? std::string_view("due_by_landlord")
+           : filter.agent  ? std::string_view("due_by_agent")
+                           : indexFor(sort);
+}
+
+Section sectionOf(DueState state, std::int64_t today, const DueFilter& by, const Condition& filter) {
     const bool hasDeadline = state != DueState::NotKnown && state != DueState::NoDuty;
     const DueSort sort = hasDeadline ? DueSort::Deadline : DueSort::Address;
     return {both(isInState(state, today), filter),
-            state == DueState::NoDuty ? std::string_view("due_by_none") : indexFor(sort), orderFor(sort)};
+            state == DueState::NoDuty ? std::string_view("due_by_none") : indexFor(by, sort),
+            orderFor(sort),
+            {state}};
 }
 
 /// Any of the states with a duty.
@@ -165,7 +174,7 @@ std::vector<Section> sectionsOf(const DueFilter& filter, DueSort sort, std::int6
     std::vector<Section> sections;
     if (sort == DueSort::Need) {
         for (const auto state : states) {
-            sections.push_back(sectionOf(state, today, met));
+            sections.push_back(sectionOf(state, today, filter, met));
         }
         return sections;
     }
@@ -180,13 +189,14 @@ std::vector<Section> sectionsOf(const DueFilter& filter, DueSort sort, std::int6
     const bool withoutDuty = take(DueState::NoDuty);
     const bool notKnown = sort == DueSort::Deadline && take(DueState::NotKnown);
     if (!states.empty()) {
-        sections.push_back({both(isInAny(states, today), met), indexFor(sort), orderFor(sort)});
+        sections.push_back(
+            {both(isInAny(states, today), met), indexFor(filter, sort), orderFor(sort), states});
     }
     if (notKnown) {
-        sections.push_back(sectionOf(DueState::NotKnown, today, met));
+        sections.push_back(sectionOf(DueState::NotKnown, today, filter, met));
     }
     if (withoutDuty) {
-        sections.push_back(sectionOf(DueState::NoDuty, today, met));
+        sections.push_back(sectionOf(DueState::NoDuty, today, filter, met));
     }
     return sections;
 }

@@ -30,6 +30,7 @@ struct Section {
     Condition condition;
     std::string_view index;
     std::string_view order;
+    std::vector<calendar::DueState> states = {};  // all of these that meet the filter
 };
 /// A list's parts, one after the other.
 [[nodiscard]] std::vector<Section> sectionsOf(const DueFilter& filter, DueSort sort, std::int64_t today);

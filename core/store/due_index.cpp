@@ -26,20 +26,25 @@ bool isDueKey(int column) {
     return column == 6 || column == 10 || column == 12 || column == 13 || column == 15;
 }
 
-Cells standingCells(const Columns& row, int first) {
-    Cells cells;
+/// Whether the row's columns from `first` on hold these.
+bool holds(const Columns& row, int first, const Cells& cells) {
     for (int i = 0; i < kDueColumnCount; ++i) {
-        if (row.isNull(first + i)) {
-            cells.emplace_back();
-        } else if (isDueText(i)) {
-            cells.emplace_back(row.text(first + i));
-        } else if (isDueKey(i)) {
-            cells.emplace_back(row.uuid(first + i));
-        } else {
-            cells.emplace_back(row.integer(first + i));
+        const Cell& cell = cells[static_cast<std::size_t>(i)];
+        const bool isNull = std::holds_alternative<std::monostate>(cell);
+        if (row.isNull(first + i) || isNull) {
+            if (!row.isNull(first + i) || !isNull) {
+                return false;
+            }
+            continue;
+        }
+        const bool same = isDueText(i)  ? std::get<std::string>(cell) == row.textInPlace(first + i)
+                          : isDueKey(i) ? std::get<UuidBytes>(cell) == row.uuid(first + i)
+                                        : std::get<std::int64_t>(cell) == row.integer(first + i);
+        if (!same) {
+            return false;
         }
     }
-    return cells;
+    return true;
 }
 
 void writeDue(Connection& db, const UuidBytes& premises, const Cells& cells) {
@@ -84,7 +89,7 @@ void eachStale(const Connection& db, std::string_view among,
                 return;
             }
             auto cells = dueCells(*next, months);
-            if (cells != standingCells(row, 1)) {
+            if (!holds(row, 1, cells)) {
                 found.emplace_back(premises, std::move(cells));
             }
             ++next;
@@ -124,6 +129,7 @@ void refreshDue(Connection& db, const UuidBytes& premises) {
 }
 
 void rebuildDue(Connection& db) {
+    const WideCache cache(db);
     Transaction transaction(db);
     db.run("UPDATE record_checks AS c SET counts = " + std::string(kCounts) + " WHERE counts <> " +
            std::string(kCounts));
@@ -134,6 +140,7 @@ void rebuildDue(Connection& db) {
 }
 
 void refreshDueByInterval(Connection& db) {
+    const WideCache cache(db);
     Transaction transaction(db);
     writeStale(db, kByUsualInterval);
     transaction.commit();
@@ -146,6 +153,7 @@ void rebuildOutdatedDue(Connection& db) {
 }
 
 int staleInDue(const Connection& db) {
+    const WideCache cache(db);
     int stale = static_cast<int>(
         db.number("SELECT count(*) FROM record_checks AS c WHERE counts <> " + std::string(kCounts)));
     eachStale(db, {}, [&](const UuidBytes& /*premises*/, const std::optional<Cells>& /*cells*/) { ++stale; });

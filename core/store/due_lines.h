@@ -80,20 +80,22 @@ struct DueLine {
 
 struct DueCounts {
     std::array<int, calendar::kDueStates.size()> of{};  // by DueState
+    int overdueBooked = 0;                              // of those overdue: a day is booked that is not past
     [[nodiscard]] int at(calendar::DueState state) const { return of.at(static_cast<std::size_t>(state)); }
+    bool operator==(const DueCounts&) const = default;
 };
 
-/// What the filters can be set to, each with how many premises with a duty it finds.
+/// What a filter can be set to, by name, each with how many premises with a duty it finds.
+enum class DueBy {
+    Landlord,
+    Agent,
+    Engineer,  // with a booking that is not past
+    Area,      // the name is the postcode's first half; no id
+};
 struct DueChoice {
     UuidBytes id{};
     std::string name;
     int premises = 0;
-};
-struct DueChoices {
-    std::vector<DueChoice> landlords;  // by name
-    std::vector<DueChoice> agents;
-    std::vector<DueChoice> engineers;  // with a booking that is not past
-    std::vector<DueChoice> areas;      // the name is the postcode's first half; no id
 };
 
 /// One appliance, or the premises as a whole where no appliance is known.

@@ -7,6 +7,7 @@
 
 #include <algorithm>
 #include <limits>
+#include <numeric>
 #include <sstream>
 
 namespace hearth::store {
@@ -108,13 +109,26 @@ std::string fromSection(const Section& section) {
            section.condition.sql;
 }
 
+std::string backwards(std::string_view order) {
+    std::string reversed;
+    for (const char letter : order) {
+        reversed.append(letter == ',' ? " DESC," : std::string(1, letter));
+    }
+    return reversed + " DESC";
+}
+
+/// `size`: of the whole section, where it is known. SQLite steps over all that comes before, so the second
+/// half is found from the end.
 std::vector<DueLine> readSection(const Connection& db, const Section& section, Date today, int first,
-                                 int count) {
+                                 int count, std::optional<int> size = {}) {
     const std::string order = " ORDER BY " + std::string(section.order);
+    const int last = size ? std::min(first + count, *size) : 0;
+    const bool fromEnd = size && first > *size / 2;
+    const std::string walked = fromEnd ? " ORDER BY " + backwards(section.order) : order;
     Cells values = section.condition.values;
-    values.emplace_back(std::int64_t{count});
-    values.emplace_back(std::int64_t{first});
-    const std::string keys = "SELECT d.premises" + fromSection(section) + order + " LIMIT ? OFFSET ?";
+    values.emplace_back(std::int64_t{fromEnd ? last - first : count});
+    values.emplace_back(std::int64_t{fromEnd ? *size - last : first});
+    const std::string keys = "SELECT d.premises" + fromSection(section) + walked + " LIMIT ? OFFSET ?";
     return db.all(lineColumns() + " FROM (" + keys +
                       ") AS k CROSS JOIN due_premises AS d ON d.premises = k.premises" +
                       std::string(kLineJoins) + order,
@@ -128,11 +142,12 @@ int countSection(const Connection& db, const Section& section) {
 /// Premises with a duty by what stands in a column, with the name that belongs to it.
 std::vector<DueChoice> choicesBy(const Connection& db, const std::string& column, const std::string& table,
                                  const std::string& condition, const Cells& values) {
+    const std::string index = column == "engineer" ? "due_by_deadline" : "due_by_" + column;
     return db.all("SELECT g.id, n.name, g.premises FROM (SELECT d." + column +
-                      " AS id, count(*) AS premises FROM due_premises AS d INDEXED BY due_by_deadline WHERE "
-                      "d.duty < 3 AND d." +
-                      column + " IS NOT NULL AND " + condition + " GROUP BY d." + column + ") AS g JOIN " +
-                      table + " AS n ON n.id = g.id ORDER BY n.name COLLATE NOCASE, g.id",
+                      " AS id, count(*) AS premises FROM due_premises AS d INDEXED BY " + index +
+                      " WHERE d.duty < 3 AND d." + column + " IS NOT NULL AND " + condition + " GROUP BY d." +
+                      column + ") AS g JOIN " + table +
+                      " AS n ON n.id = g.id ORDER BY n.name COLLATE NOCASE, g.id",
                   values, [](const Columns& row) {
                       return DueChoice{row.uuid(0), row.text(1), row.number(2)};
                   });
@@ -152,7 +167,9 @@ DueCounts countFound(const Connection& db, const DueFilter& filter, Date today) 
                  const calendar::DueDates dates{static_cast<calendar::CheckDuty>(row.integer(0)),
                                                 dayAt(row, 1), dayAt(row, 2),
                                                 booked && *booked >= today ? booked : std::nullopt};
-                 ++counts.of.at(static_cast<std::size_t>(calendar::dueState(dates, today)));
+                 const auto state = calendar::dueState(dates, today);
+                 ++counts.of.at(static_cast<std::size_t>(state));
+                 counts.overdueBooked += state == DueState::Overdue && dates.booked ? 1 : 0;
              });
     return counts;
 }
@@ -167,45 +184,74 @@ DueCounts countDue(const Connection& db, const DueFilter& filter, Date today) {
     DueFilter all = filter;
     all.states.assign(calendar::kDueStates.begin(), calendar::kDueStates.end());
     const auto sections = sectionsOf(all, DueSort::Need, dueDay(today));
-    for (std::size_t i = 0; i < sections.size(); ++i) {
-        counts.of.at(i) = countSection(db, sections[i]);
+    for (const auto& section : sections) {
+        const auto state = section.states.front();
+        auto& of = counts.of.at(static_cast<std::size_t>(state));
+        if (state == DueState::Overdue) {
+            Cells values{dueDay(today)};
+            values.insert(values.end(), section.condition.values.begin(), section.condition.values.end());
+            db.query("SELECT count(*), sum(d.booked >= ?)" + fromSection(section), values,
+                     [&](const Columns& row) {
+                         of = row.number(0);
+                         counts.overdueBooked = row.isNull(1) ? 0 : row.number(1);
+                     });
+        } else {
+            of = countSection(db, section);
+        }
     }
     return counts;
 }
 
-std::vector<DueLine> readDuePage(const Connection& db, const DueFilter& filter, DueSort sort, Date today,
-                                 int first, int count) {
+namespace {
+
+/// As it was counted, or counted now.
+int sizeOf(const Connection& db, const Section& section, const std::optional<DueCounts>& counts) {
+    if (!counts) {
+        return countSection(db, section);
+    }
+    return std::accumulate(section.states.begin(), section.states.end(), 0,
+                           [&](int all, DueState state) { return all + counts->at(state); });
+}
+
+}  // namespace
+
+std::vector<DueLine> readDuePage(const Connection& db, const DueAsking& asked, int first, int count) {
     std::vector<DueLine> lines;
     int skip = std::max(first, 0);
-    for (const auto& section : sectionsOf(filter, sort, dueDay(today))) {
+    for (const auto& section : sectionsOf(asked.filter, asked.sort, dueDay(asked.today))) {
         const int left = count - static_cast<int>(lines.size());
         if (left <= 0) {
             break;
         }
-        const int all = skip > 0 ? countSection(db, section) : 0;
-        if (skip > 0 && skip >= all) {
-            skip -= all;
+        const auto all = skip > 0 ? std::optional(sizeOf(db, section, asked.counts)) : std::nullopt;
+        if (all && skip >= *all) {
+            skip -= *all;
             continue;
         }
-        auto part = readSection(db, section, today, skip, left);
+        auto part = readSection(db, section, asked.today, skip, left, all);
         skip = 0;
         std::move(part.begin(), part.end(), std::back_inserter(lines));
     }
     return lines;
 }
 
-DueChoices readDueChoices(const Connection& db, Date today) {
-    DueChoices choices;
-    choices.landlords = choicesBy(db, "landlord", "parties", "TRUE", {});
-    choices.agents = choicesBy(db, "agent", "parties", "TRUE", {});
-    choices.engineers = choicesBy(db, "engineer", "engineers", "d.booked >= ?", {dueDay(today)});
-    choices.areas = db.all(
+std::vector<DueChoice> readDueChoices(const Connection& db, DueBy by, Date today) {
+    switch (by) {
+        case DueBy::Landlord:
+            return choicesBy(db, "landlord", "parties", "TRUE", {});
+        case DueBy::Agent:
+            return choicesBy(db, "agent", "parties", "TRUE", {});
+        case DueBy::Engineer:
+            return choicesBy(db, "engineer", "engineers", "d.booked >= ?", {dueDay(today)});
+        case DueBy::Area:
+            break;
+    }
+    return db.all(
         "SELECT d.outward, count(*) FROM due_premises AS d INDEXED BY due_by_deadline "
         "WHERE d.duty < 3 AND d.outward <> '' GROUP BY d.outward ORDER BY d.outward",
         {}, [](const Columns& row) {
             return DueChoice{{}, row.text(0), row.number(1)};
         });
-    return choices;
 }
 
 std::vector<DueLine> readOverdueSince(const Connection& db, Date since, Date today) {

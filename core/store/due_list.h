@@ -11,9 +11,16 @@
 namespace hearth::store {
 
 [[nodiscard]] DueCounts countDue(const Connection& db, const DueFilter& filter, calendar::Date today);
-[[nodiscard]] std::vector<DueLine> readDuePage(const Connection& db, const DueFilter& filter, DueSort sort,
-                                               calendar::Date today, int first, int count);
-[[nodiscard]] DueChoices readDueChoices(const Connection& db, calendar::Date today);
+/// A list as it is asked for; `counts`: see Due::duePage().
+struct DueAsking {
+    const DueFilter& filter;
+    DueSort sort;
+    calendar::Date today;
+    const std::optional<DueCounts>& counts;
+};
+[[nodiscard]] std::vector<DueLine> readDuePage(const Connection& db, const DueAsking& asked, int first,
+                                               int count);
+[[nodiscard]] std::vector<DueChoice> readDueChoices(const Connection& db, DueBy by, calendar::Date today);
 [[nodiscard]] std::vector<DueLine> readOverdueSince(const Connection& db, calendar::Date since,
                                                     calendar::Date today);
 /// Those with a deadline up to that day that meet the filter but for its states, by deadline.

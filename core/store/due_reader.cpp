@@ -57,12 +57,19 @@ class FactsReader {
 
     /// Null where the premises lie in the bin, or no duty asks.
     DueFacts* of(const UuidBytes& premises) {
-        if (m_last != nullptr && m_last->premises == premises) {  // rows of one premises stand together
-            return m_last;
+        // Rows of one premises stand together, and most tables in the order of these.
+        for (const std::size_t near : {m_at, m_at + 1}) {
+            if (near < m_facts.size() && m_facts[near].premises == premises) {
+                m_at = near;
+                return &m_facts[near];
+            }
         }
         const auto known = m_byKey.find(premises);
-        m_last = known == m_byKey.end() ? nullptr : &m_facts[known->second];
-        return m_last;
+        if (known == m_byKey.end()) {
+            return nullptr;
+        }
+        m_at = known->second;
+        return &m_facts[m_at];
     }
     DueFacts* withDuty(const UuidBytes& premises) {
         DueFacts* facts = of(premises);
@@ -71,6 +78,11 @@ class FactsReader {
     }
 
     void readPremises() {
+        if (!m_only && m_among.empty()) {
+            const auto all = static_cast<std::size_t>(m_db.number("SELECT count(*) FROM premises"));
+            m_facts.reserve(all);
+            m_byKey.reserve(all);
+        }
         m_db.query(
             "SELECT p.id, p.line1, p.line2, p.town, p.postcode, p.country, c.duty, c.months, "
             "c.lease_begins FROM premises AS p LEFT JOIN check_plans AS c ON c.premises = p.id WHERE " +
@@ -139,19 +151,24 @@ class FactsReader {
                        one(), [&](const Columns& row) { takeAppliance(withDuty(*m_only), row); });
             return;
         }
-        std::unordered_map<UuidBytes, DueFacts*, KeyHash> byInstallation;
+        std::unordered_map<UuidBytes, DueFacts*, KeyHash> byInstallation(m_facts.size());
         m_db.query("SELECT i.id, i.premises FROM installations AS i WHERE TRUE" + ofOne("i.premises"), {},
                    [&](const Columns& row) {
                        if (DueFacts* facts = withDuty(row.uuid(1))) {
                            byInstallation.emplace(row.uuid(0), facts);
                        }
                    });
-        m_db.query(columns + "FROM appliances AS a INDEXED BY appliances_for_due WHERE " + standing +
-                       " ORDER BY a.installation, a.position, a.id",
-                   {}, [&](const Columns& row) {
-                       const auto found = byInstallation.find(row.uuid(0));
-                       takeAppliance(found == byInstallation.end() ? nullptr : found->second, row);
-                   });
+        m_db.query(
+            columns + "FROM appliances AS a INDEXED BY appliances_for_due WHERE " + standing +
+                " ORDER BY a.installation, a.position, a.id",
+            {}, [&, last = UuidBytes{}, facts = static_cast<DueFacts*>(nullptr)](const Columns& row) mutable {
+                if (const auto installation = row.uuid(0); installation != last) {
+                    last = installation;
+                    const auto found = byInstallation.find(installation);
+                    facts = found == byInstallation.end() ? nullptr : found->second;
+                }
+                takeAppliance(facts, row);
+            });
     }
 
     void readExtensions() {
@@ -180,12 +197,13 @@ class FactsReader {
 
     void readRecordChecks() {
         m_db.query(
-            "SELECT c.premises, c.date, c.appliance, c.counted_from, c.kind FROM record_checks AS c "
+            "SELECT c.premises, c.date, c.appliance, c.counted_from, c.kind = 'landlord_safety' "
+            "FROM record_checks AS c "
             "WHERE c.counts = 1" +
                 ofOne("c.premises"),
             one(), [&](const Columns& row) {
                 takeCheck(row.uuid(0), dateAt(row, 1),
-                          {{}, row.uuid(2), dateAt(row, 3), true, row.text(4) == "landlord_safety"});
+                          {{}, row.uuid(2), dateAt(row, 3), true, row.integer(4) == 1});
             });
     }
 
@@ -216,7 +234,7 @@ class FactsReader {
     std::string_view m_among;
     std::vector<DueFacts> m_facts;
     std::unordered_map<UuidBytes, std::size_t, KeyHash> m_byKey;
-    DueFacts* m_last = nullptr;
+    std::size_t m_at = 0;  // the one that was asked for last
 };
 
 }  // namespace

@@ -66,9 +66,10 @@ class Finding {
     [[nodiscard]] virtual Result<Hits> find(const std::string& typed, std::size_t most = 8) const = 0;
 
     /// All premises by town and address, as premises("") gives them, a page at a time: a list of whatever
-    /// length is shown at once. `first` counts from 0.
+    /// length is shown at once. `first` counts from 0. `all`: how many there are, where they were counted.
     [[nodiscard]] virtual Result<int> premisesCount() const = 0;
-    [[nodiscard]] virtual Result<std::vector<PremisesLine>> premisesPage(int first, int count) const = 0;
+    [[nodiscard]] virtual Result<std::vector<PremisesLine>> premisesPage(
+        int first, int count, std::optional<int> all = {}) const = 0;
     /// Where in that order they stand; nothing for those in the bin.
     [[nodiscard]] virtual Result<std::optional<int>> premisesRow(reg::PremisesId id) const = 0;
 

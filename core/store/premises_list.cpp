@@ -69,8 +69,9 @@ int countPremises(const Connection& db) {
                             db.number("SELECT count(*) FROM bin AS b JOIN premises AS p ON p.id = b.row"));
 }
 
-std::vector<PremisesLine> readPremisesPage(const Connection& db, int first, int count) {
-    const int all = countPremises(db);
+std::vector<PremisesLine> readPremisesPage(const Connection& db, int first, int count,
+                                           std::optional<int> counted) {
+    const int all = counted ? *counted : countPremises(db);
     const int last = std::min(first + count, all);
     if (first < 0 || last <= first) {
         return {};

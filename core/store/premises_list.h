@@ -16,7 +16,8 @@ namespace hearth::store {
                                                      int limit);
 
 [[nodiscard]] int countPremises(const Connection& db);
-[[nodiscard]] std::vector<PremisesLine> readPremisesPage(const Connection& db, int first, int count);
+[[nodiscard]] std::vector<PremisesLine> readPremisesPage(const Connection& db, int first, int count,
+                                                         std::optional<int> all = {});
 [[nodiscard]] std::optional<int> rowOfPremises(const Connection& db, reg::PremisesId id);
 
 }  // namespace hearth::store

@@ -173,7 +173,8 @@ class SqliteStore final : public Store {
     [[nodiscard]] Result<void> liftHold(RecordId id) override;
     [[nodiscard]] Result<Hits> find(const std::string& typed, std::size_t most) const override;
     [[nodiscard]] Result<int> premisesCount() const override;
-    [[nodiscard]] Result<std::vector<PremisesLine>> premisesPage(int first, int count) const override;
+    [[nodiscard]] Result<std::vector<PremisesLine>> premisesPage(int first, int count,
+                                                                 std::optional<int> all) const override;
     [[nodiscard]] Result<std::optional<int>> premisesRow(reg::PremisesId id) const override;
     [[nodiscard]] Result<int> staleInSearch() const override;
     [[nodiscard]] Result<void> mendSearch() override;
@@ -197,9 +198,9 @@ class SqliteStore final : public Store {
 
     [[nodiscard]] Result<DueCounts> dueCounts(const DueFilter& filter, calendar::Date today) const override;
     [[nodiscard]] Result<std::vector<DueLine>> duePage(const DueFilter& filter, DueSort sort,
-                                                       calendar::Date today, int first,
-                                                       int count) const override;
-    [[nodiscard]] Result<DueChoices> dueChoices(calendar::Date today) const override;
+                                                       calendar::Date today, int first, int count,
+                                                       const std::optional<DueCounts>& counts) const override;
+    [[nodiscard]] Result<std::vector<DueChoice>> dueChoices(DueBy by, calendar::Date today) const override;
     [[nodiscard]] Result<std::vector<DueLine>> overdueSince(calendar::Date since,
                                                             calendar::Date today) const override;
     [[nodiscard]] Result<DueFile> dueFile(reg::PremisesId id, calendar::Date today) const override;

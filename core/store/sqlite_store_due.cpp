@@ -14,14 +14,15 @@ Result<DueCounts> SqliteStore::dueCounts(const DueFilter& filter, Date today) co
     return guarded([&] { return countDue(m_db, filter, today); });
 }
 Result<std::vector<DueLine>> SqliteStore::duePage(const DueFilter& filter, DueSort sort, Date today,
-                                                  int first, int count) const {
+                                                  int first, int count,
+                                                  const std::optional<DueCounts>& counts) const {
     return guarded([&] {
         const ReadScope scope(m_db);  // its parts must be of one state
-        return readDuePage(m_db, filter, sort, today, first, count);
+        return readDuePage(m_db, {filter, sort, today, counts}, first, count);
     });
 }
-Result<DueChoices> SqliteStore::dueChoices(Date today) const {
-    return guarded([&] { return readDueChoices(m_db, today); });
+Result<std::vector<DueChoice>> SqliteStore::dueChoices(DueBy by, Date today) const {
+    return guarded([&] { return readDueChoices(m_db, by, today); });
 }
 Result<std::vector<DueLine>> SqliteStore::overdueSince(Date since, Date today) const {
     return guarded([&] { return readOverdueSince(m_db, since, today); });

@@ -14,8 +14,9 @@ Result<int> SqliteStore::premisesCount() const {
     return guarded([&] { return countPremises(m_db); });
 }
 
-Result<std::vector<PremisesLine>> SqliteStore::premisesPage(int first, int count) const {
-    return guarded([&] { return readPremisesPage(m_db, first, count); });
+Result<std::vector<PremisesLine>> SqliteStore::premisesPage(int first, int count,
+                                                            std::optional<int> all) const {
+    return guarded([&] { return readPremisesPage(m_db, first, count, all); });
 }
 
 Result<std::optional<int>> SqliteStore::premisesRow(reg::PremisesId id) const {

@@ -132,7 +132,7 @@ void CountChip::keyPressEvent(QKeyEvent* event) {
     QAbstractButton::keyPressEvent(event);
 }
 
-DueHead::DueHead(QWidget* parent) : QWidget(parent) {
+DueHead::DueHead(Choices choices, QWidget* parent) : QWidget(parent), m_choices(std::move(choices)) {
     setObjectName(QStringLiteral("dueHead"));
     auto* lines = new QVBoxLayout(this);
     lines->setContentsMargins(0, 0, 0, 0);
@@ -207,14 +207,10 @@ void DueHead::offerIn(const QString& name, const QString& label, std::vector<inp
         return;
     }
     auto* made = input::makeListEditor(this, items);
-    made->setObjectName(name);
-    made->setLabel(label);
-    made->setText(codeIn(name));
-    made->setMinimumWidth(kFieldLeast);
-    connect(made, &input::Editor::committed, this, [this, name](const QString& code) { take(name, code); });
     if (field.editor == nullptr) {
-        m_fields->insertWidget(static_cast<int>(m_editors.size()) - 1, made, 1, Qt::AlignBottom);
+        join(name, label, made);
     } else {
+        dress(name, label, made);
         const bool focused = field.editor->focusTarget()->hasFocus();
         delete m_fields->replaceWidget(field.editor, made);
         m_fields->setAlignment(made, Qt::AlignBottom);
@@ -227,17 +223,41 @@ void DueHead::offerIn(const QString& name, const QString& label, std::vector<inp
     field = {made, std::move(plain)};
 }
 
-void DueHead::offer(const store::DueChoices& choices, const std::vector<DueView>& views) {
+void DueHead::offerBy(store::DueBy by, const QString& name, const QString& label, const QString& all) {
+    if (m_editors.count(name) > 0) {
+        return;
+    }
+    auto* made = input::makeListEditor(this, {{QString(), all}}, [this, by, all] {
+        return itemsOf(all, m_choices(by), by == store::DueBy::Area);
+    });
+    m_editors[name] = {made, {}};
+    join(name, label, made);
+}
+
+void DueHead::dress(const QString& name, const QString& label, input::Editor* made) {
+    made->setObjectName(name);
+    made->setLabel(label);
+    made->setText(codeIn(name));
+    made->setMinimumWidth(kFieldLeast);
+    connect(made, &input::Editor::committed, this, [this, name](const QString& code) { take(name, code); });
+}
+
+void DueHead::join(const QString& name, const QString& label, input::Editor* made) {
+    dress(name, label, made);
+    m_fields->insertWidget(static_cast<int>(m_editors.size()) - 1, made, 1, Qt::AlignBottom);
+}
+
+void DueHead::offer(const std::vector<DueView>& views) {
     std::vector<input::ChoiceItem> named{{QString(), views.empty() ? tr("none saved yet") : tr("none")}};
     for (const auto& view : views) {
         named.push_back({view.name, view.name});
     }
     using store::DueSort;
     offerIn(kView, tr("View"), named);
-    offerIn(kLandlord, tr("Landlord"), itemsOf(tr("all"), choices.landlords, false));
-    offerIn(kAgent, tr("Agent"), itemsOf(tr("all"), choices.agents, false));
-    offerIn(kArea, tr("Area"), itemsOf(tr("all"), choices.areas, true));
-    offerIn(kEngineer, tr("Booked with"), itemsOf(tr("anybody"), choices.engineers, false));
+    offerBy(store::DueBy::Landlord, kLandlord, tr("Landlord"), tr("all"));
+    offerBy(store::DueBy::Agent, kAgent, tr("Agent"), tr("all"));
+    offerBy(store::DueBy::Area, kArea, tr("Area"), tr("all"));
+    offerBy(store::DueBy::Engineer, kEngineer, tr("Booked with"), tr("anybody"));
     offerIn(kOrder, tr("Order"),
             {{codeOf(DueSort::Need), tr("what to do next")},
              {codeOf(DueSort::Deadline), tr("deadline")},

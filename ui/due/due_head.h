@@ -8,6 +8,7 @@
 #include <QAbstractButton>
 #include <QWidget>
 
+#include <functional>
 #include <map>
 #include <vector>
 
@@ -48,10 +49,12 @@ class CountChip : public QAbstractButton {
 class DueHead : public QWidget {
     Q_OBJECT
   public:
-    explicit DueHead(QWidget* parent);
+    /// What a filter can be set to, asked for when its field is entered.
+    using Choices = std::function<std::vector<store::DueChoice>(store::DueBy)>;
+    DueHead(Choices choices, QWidget* parent);
 
-    /// What the filters can be set to now; what is set stays.
-    void offer(const store::DueChoices& choices, const std::vector<DueView>& views);
+    /// The views that can be chosen; what is set stays.
+    void offer(const std::vector<DueView>& views);
     void setCounts(const store::DueCounts& counts);
     /// Duties beside the checks, of the whole firm.
     void setDuties(const store::DutyCount& count);
@@ -74,10 +77,14 @@ class DueHead : public QWidget {
     void addChips(QWidget* row);
     void choose(std::optional<calendar::DueState> state);
     void offerIn(const QString& name, const QString& label, std::vector<input::ChoiceItem> items);
+    void offerBy(store::DueBy by, const QString& name, const QString& label, const QString& all);
+    void dress(const QString& name, const QString& label, input::Editor* made);
+    void join(const QString& name, const QString& label, input::Editor* made);
     void take(const QString& name, const QString& code);
     void put();
     [[nodiscard]] QString codeIn(const QString& name) const;
 
+    Choices m_choices;
     store::DueFilter m_filter;
     store::DueSort m_sort = store::DueSort::Need;
     QString m_view;

@@ -3,9 +3,9 @@
 
 #include "ui/due/due_text.h"
 #include "ui/shell/kit.h"
+#include "ui/shell/paged.h"
 
 #include <QAbstractListModel>
-#include <QCache>
 #include <QFontMetrics>
 #include <QKeyEvent>
 #include <QPainter>
@@ -53,11 +53,12 @@ class DueList::Model : public QAbstractListModel {
 
     void ask(const DueAsked& asked, int count) {
         beginResetModel();
-        m_pages.clear();
         m_asked = asked;
         m_count = count;
+        m_lines.readBy([this](int first, int many) { return read(first, many); });
         endResetModel();
     }
+    void have(int first, int last) const { m_lines.have(first, last); }
     [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override {
         return parent.isValid() ? 0 : m_count;
     }
@@ -75,36 +76,24 @@ class DueList::Model : public QAbstractListModel {
                 return {};
         }
     }
-    [[nodiscard]] const store::DueLine& at(int row) const {
-        const int page = row / kPageRows;
-        const auto* lines = m_pages.object(page);
-        if (lines == nullptr) {
-            auto read =
-                m_due.duePage(m_asked.filter, m_asked.sort, m_asked.today, page * kPageRows, kPageRows);
-            if (!read) {
-                m_failed(read.error());
-            }
-            auto* kept =
-                new std::vector<store::DueLine>(read ? std::move(*read) : std::vector<store::DueLine>());
-            m_pages.insert(page, kept);
-            lines = kept;
-        }
-        static const store::DueLine kNoLine;  // somebody took lines away underneath
-        const auto in = static_cast<std::size_t>(row % kPageRows);
-        return in < lines->size() ? (*lines)[in] : kNoLine;
-    }
+    [[nodiscard]] const store::DueLine& at(int row) const { return m_lines.at(row); }
     [[nodiscard]] const words::Words& words() const { return m_words; }
 
   private:
-    static constexpr int kPageRows = 64;
-    static constexpr int kPagesHeld = 12;
+    [[nodiscard]] std::vector<store::DueLine> read(int first, int count) const {
+        auto lines = m_due.duePage(m_asked.filter, m_asked.sort, m_asked.today, first, count, m_asked.counts);
+        if (!lines) {
+            m_failed(lines.error());
+        }
+        return lines ? std::move(*lines) : std::vector<store::DueLine>();
+    }
 
     const store::Due& m_due;
     const words::Words& m_words;
     Failed m_failed;
     DueAsked m_asked;
     int m_count = 0;
-    mutable QCache<int, std::vector<store::DueLine>> m_pages{kPagesHeld};
+    shell::Paged<store::DueLine> m_lines;
 };
 
 /// Paints a row: two lines of words in each column, and the strip.
@@ -302,6 +291,11 @@ void DueList::resizeEvent(QResizeEvent* event) {
 }
 
 void DueList::paintEvent(QPaintEvent* event) {
+    if (count() > 0) {
+        const int first = qMax(indexAt({0, 0}).row(), 0);
+        const int last = indexAt({0, viewport()->height() - 1}).row();
+        m_model->have(first, last < 0 ? count() - 1 : last);
+    }
     QListView::paintEvent(event);
     if (count() > 0) {
         return;

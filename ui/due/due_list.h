@@ -18,6 +18,7 @@ struct DueAsked {
     store::DueFilter filter;
     store::DueSort sort = store::DueSort::Need;
     calendar::Date today{};
+    std::optional<store::DueCounts> counts = {};  // by the filter
     bool operator==(const DueAsked&) const = default;
 };
 

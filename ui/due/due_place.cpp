@@ -42,7 +42,7 @@ void DuePlace::build() {
 }
 
 void DuePlace::addList(QWidget* browse) {
-    m_head = new DueHead(browse);
+    m_head = new DueHead([this](store::DueBy by) { return choicesBy(by); }, browse);
     m_list = new DueList(
         m_due, m_context.words, [this](const Error& error) { failed(error); }, browse);
     m_list->setObjectName(QStringLiteral("dueList"));
@@ -92,15 +92,23 @@ void DuePlace::failed(const Error& error) {
     m_context.navigator.say(m_context.words.error(error));
 }
 
+std::vector<store::DueChoice> DuePlace::choicesBy(store::DueBy by) {
+    auto choices = m_due.dueChoices(by, today());
+    if (!choices) {
+        failed(choices.error());
+        return {};
+    }
+    return std::move(*choices);
+}
+
 void DuePlace::fill() {
-    const auto choices = m_due.dueChoices(today());
     const auto counts = m_due.dueCounts(m_head->filter(), today());
-    if (!choices || !counts) {
-        m_list->setEmptyText(m_context.words.error(choices ? counts.error() : choices.error()));
+    if (!counts) {
+        m_list->setEmptyText(m_context.words.error(counts.error()));
         m_list->ask({m_head->filter(), m_head->sort(), today()}, 0);
         return;
     }
-    m_head->offer(*choices, savedViews(m_context.store));
+    m_head->offer(savedViews(m_context.store));
     m_head->setCounts(*counts);
     int count = 0;
     const auto& states = m_head->filter().states;
@@ -113,7 +121,7 @@ void DuePlace::fill() {
                              ? tr("Nothing like this. Alt+0 shows everything.")
                              : tr("No premises with a check to be made yet. Premises with a landlord or an "
                                   "agent come here by themselves."));
-    m_list->ask({m_head->filter(), m_head->sort(), today()}, count);
+    m_list->ask({m_head->filter(), m_head->sort(), today(), *counts}, count);
     if (auto* browse = m_views->widget(0)) {
         shell::orderTabs(browse);
     }

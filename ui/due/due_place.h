@@ -56,6 +56,7 @@ class DuePlace : public shell::Place, public shell::OverdueOpener {
     void build();
     void addList(QWidget* browse);
     void fill();
+    [[nodiscard]] std::vector<store::DueChoice> choicesBy(store::DueBy by);
     void sayChosen();
     template <class Page>
     [[nodiscard]] Page* page(Page*& kept);

@@ -8,6 +8,7 @@
 #include <QKeyEvent>
 
 #include <algorithm>
+#include <utility>
 
 namespace hearth::ui::input {
 
@@ -29,14 +30,11 @@ void ChoiceEditor::setText(const QString& text) {
     markCommitted();
 }
 
-ListEditor::ListEditor(QWidget* parent, const std::vector<ChoiceItem>& choices)
-    : FieldEditor(parent), m_list(new QComboBox(this)) {
+ListEditor::ListEditor(QWidget* parent, const std::vector<ChoiceItem>& choices, Offer offer)
+    : FieldEditor(parent), m_list(new QComboBox(this)), m_offer(std::move(offer)) {
     installChoiceAccessible();
     adopt(m_list);
-    for (const ChoiceItem& choice : choices) {
-        QString label = choice.label;
-        m_list->addItem(label.remove(u'&'), choice.code);
-    }
+    fill(choices);
     m_list->setCurrentIndex(unsaidIndex());
     m_list->setMaxVisibleItems(16);
     m_list->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
@@ -49,6 +47,31 @@ ListEditor::ListEditor(QWidget* parent, const std::vector<ChoiceItem>& choices)
     });
 }
 
+void ListEditor::fill(const std::vector<ChoiceItem>& choices) {
+    for (const ChoiceItem& choice : choices) {
+        QString label = choice.label;
+        m_list->addItem(label.remove(u'&'), choice.code);
+    }
+}
+
+/// What was chosen stays chosen.
+void ListEditor::askAnew() {
+    const QString code = text();
+    const auto choices = m_offer();
+    m_list->clear();
+    fill(choices);
+    showCode(code);
+}
+
+void ListEditor::showCode(const QString& code) {
+    int index = code.isEmpty() ? unsaidIndex() : m_list->findData(code);
+    if (index < 0 && !code.isEmpty()) {
+        m_list->addItem(code, code);
+        index = m_list->count() - 1;
+    }
+    m_list->setCurrentIndex(index);
+}
+
 QString ListEditor::text() const {
     return m_list->currentData().toString();
 }
@@ -59,12 +82,10 @@ void ListEditor::setText(const QString& text) {
 }
 
 void ListEditor::showText(const QString& text) {
-    int index = text.isEmpty() ? unsaidIndex() : m_list->findData(text);
-    if (index < 0 && !text.isEmpty()) {
-        m_list->addItem(text, text);
-        index = m_list->count() - 1;
+    if (m_offer && !text.isEmpty() && m_list->findData(text) < 0) {
+        askAnew();
     }
-    m_list->setCurrentIndex(index);
+    showCode(text);
 }
 
 /// A list may have a choice of its own for what nobody has said; without one it stays blank.
@@ -77,6 +98,10 @@ void ListEditor::setReadOnly(bool readOnly) {
 }
 
 bool ListEditor::eventFilter(QObject* watched, QEvent* event) {
+    if (m_offer && watched == m_list && event->type() == QEvent::FocusIn &&
+        static_cast<QFocusEvent*>(event)->reason() != Qt::PopupFocusReason) {
+        askAnew();
+    }
     if (watched == m_list && event->type() == QEvent::KeyPress &&
         answerListKey(*static_cast<QKeyEvent*>(event))) {
         return true;
@@ -147,6 +172,10 @@ Editor* makeSeveralEditor(QWidget* parent, const std::vector<ChoiceItem>& choice
 
 Editor* makeListEditor(QWidget* parent, const std::vector<ChoiceItem>& choices) {
     return new ListEditor(parent, choices);
+}
+
+Editor* makeListEditor(QWidget* parent, const std::vector<ChoiceItem>& choices, Offer offer) {
+    return new ListEditor(parent, choices, std::move(offer));
 }
 
 }  // namespace hearth::ui::input

@@ -34,7 +34,7 @@ class ChoiceEditor : public FieldEditor {
 class ListEditor : public FieldEditor {
     Q_OBJECT
   public:
-    ListEditor(QWidget* parent, const std::vector<ChoiceItem>& choices);
+    ListEditor(QWidget* parent, const std::vector<ChoiceItem>& choices, Offer offer = {});
     [[nodiscard]] QString text() const override;
     void setText(const QString& text) override;
     void setReadOnly(bool readOnly) override;
@@ -44,12 +44,16 @@ class ListEditor : public FieldEditor {
     bool eventFilter(QObject* watched, QEvent* event) override;
 
   private:
+    void fill(const std::vector<ChoiceItem>& choices);
+    void askAnew();
+    void showCode(const QString& code);
     bool answerListKey(const QKeyEvent& event);
     void find(const QString& letter);
     [[nodiscard]] int found(const QString& typed, int from) const;
     [[nodiscard]] int unsaidIndex() const;
 
     QComboBox* m_list;
+    Offer m_offer;
     QString m_typed;  // letters in quick succession
     QElapsedTimer m_sinceLetter;
 };

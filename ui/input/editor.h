@@ -79,6 +79,10 @@ using Now = std::function<QTime()>;
 /// spaces between, in the order of the choices.
 [[nodiscard]] Editor* makeSeveralEditor(QWidget* parent, const std::vector<ChoiceItem>& choices);
 [[nodiscard]] Editor* makeListEditor(QWidget* parent, const std::vector<ChoiceItem>& choices);
+/// A list that is long to read: what it holds is asked for when the field is entered, and when a code is to
+/// be shown that it does not know. Until then it has `choices`.
+using Offer = std::function<std::vector<ChoiceItem>()>;
+[[nodiscard]] Editor* makeListEditor(QWidget* parent, const std::vector<ChoiceItem>& choices, Offer offer);
 [[nodiscard]] Editor* makeDateEditor(QWidget* parent, Today today = {});
 [[nodiscard]] Editor* makeTimeEditor(QWidget* parent, Now now = {});
 

@@ -74,6 +74,9 @@ void FieldEditor::setLabel(const QString& label, const QString& context) {
 }
 
 void FieldEditor::setProblem(const QString& sentence) {
+    if (sentence == m_problem->text()) {
+        return;  // a style is worked out anew for a change alone: forms say at each key that nothing is wrong
+    }
     m_problem->setText(sentence);
     m_problem->setVisible(!sentence.isEmpty());
     m_field->setProperty("problem", !sentence.isEmpty());

@@ -44,10 +44,13 @@ class AllPremises : public shell::LineSource {
   public:
     explicit AllPremises(const shell::Context& context) : m_context(context) {}
 
-    int count() override { return valueOrSaid(m_context.store.premisesCount()); }
+    int count() override {
+        m_count = valueOrSaid(m_context.store.premisesCount());
+        return m_count;
+    }
     std::vector<shell::Line> lines(int first, int count) override {
         std::vector<shell::Line> lines;
-        for (const auto& found : valueOrSaid(m_context.store.premisesPage(first, count))) {
+        for (const auto& found : valueOrSaid(m_context.store.premisesPage(first, count, m_count))) {
             lines.push_back(lineOf(found, m_context.words));
         }
         return lines;
@@ -68,6 +71,7 @@ class AllPremises : public shell::LineSource {
     }
 
     const shell::Context& m_context;
+    int m_count = 0;
 };
 
 }  // namespace

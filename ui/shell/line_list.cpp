@@ -3,14 +3,15 @@
 
 #include "ui/look/look.h"
 #include "ui/shell/kit.h"
+#include "ui/shell/paged.h"
 
 #include <QAbstractListModel>
-#include <QCache>
 #include <QFontMetrics>
 #include <QKeyEvent>
 #include <QPainter>
 #include <QStyledItemDelegate>
 
+#include <algorithm>
 #include <utility>
 
 namespace hearth::ui::shell {
@@ -69,7 +70,6 @@ class LineList::Model : public QAbstractListModel {
     void fill(std::vector<Line> lines) {
         beginResetModel();
         m_source.reset();
-        m_pages.clear();
         m_lines = std::move(lines);
         m_count = static_cast<int>(m_lines.size());
         endResetModel();
@@ -77,14 +77,19 @@ class LineList::Model : public QAbstractListModel {
     void fill(std::unique_ptr<LineSource> source) {
         beginResetModel();
         m_lines.clear();
-        m_pages.clear();
         m_source = std::move(source);
         m_count = m_source->count();
+        m_paged.readBy([this](int first, int count) { return m_source->lines(first, count); });
         endResetModel();
     }
     [[nodiscard]] LineSource* source() const { return m_source.get(); }
     [[nodiscard]] const Line& at(int row) const {
-        return m_source == nullptr ? m_lines[static_cast<std::size_t>(row)] : atSource(row);
+        return m_source == nullptr ? m_lines[static_cast<std::size_t>(row)] : m_paged.at(row);
+    }
+    void have(int first, int last) const {
+        if (m_source != nullptr) {
+            m_paged.have(first, last);
+        }
     }
     [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override {
         return parent.isValid() ? 0 : m_count;
@@ -108,25 +113,9 @@ class LineList::Model : public QAbstractListModel {
     }
 
   private:
-    static constexpr int kPage = 64;
-    static constexpr int kPagesKept = 12;
-
-    [[nodiscard]] const Line& atSource(int row) const {
-        const int page = row / kPage;
-        const auto* lines = m_pages.object(page);
-        if (lines == nullptr) {
-            auto* read = new std::vector<Line>(m_source->lines(page * kPage, kPage));
-            m_pages.insert(page, read);
-            lines = read;
-        }
-        static const Line kGone;  // somebody took lines away underneath
-        const auto at = static_cast<std::size_t>(row % kPage);
-        return at < lines->size() ? (*lines)[at] : kGone;
-    }
-
     std::vector<Line> m_lines;
     std::unique_ptr<LineSource> m_source;
-    mutable QCache<int, std::vector<Line>> m_pages{kPagesKept};
+    Paged<Line> m_paged;
     int m_count = 0;
 };
 
@@ -322,6 +311,11 @@ void LineList::resizeEvent(QResizeEvent* event) {
 }
 
 void LineList::paintEvent(QPaintEvent* event) {
+    if (count() > 0) {
+        const int first = std::max(indexAt({0, 0}).row(), 0);
+        const int last = indexAt({0, viewport()->height() - 1}).row();
+        m_model->have(first, last < 0 ? count() - 1 : last);
+    }
     QListView::paintEvent(event);
     if (count() > 0) {
         return;

@@ -109,17 +109,62 @@ TEST_F(DueList, comesInPagesWithoutALapOrAHole) {
     }
 }
 
+TEST_F(DueList, isTheSameFromEitherEnd) {
+    DueFilter everything;
+    everything.states.assign(calendar::kDueStates.begin(), calendar::kDueStates.end());
+    DueFilter word;
+    word.text = "o";
+    for (int i = 0; i < 5; ++i) {  // sections of more than one, of like deadlines
+        checkedBefore(letFlat("8 overdue " + std::to_string(i)), day(2025, 11, 20));
+    }
+    for (const auto& filter : {DueFilter{}, everything, word}) {
+        const auto counts = valueOf(store->dueCounts(filter, today));
+        for (const auto sort : {DueSort::Need, DueSort::Deadline, DueSort::Address, DueSort::Postcode,
+                                DueSort::Landlord, DueSort::LastCheck}) {
+            const auto all = valueOf(store->duePage(filter, sort, today, 0, 100));
+            for (int size = 1; size <= 4; ++size) {
+                std::vector<reg::PremisesId> paged;
+                std::vector<reg::PremisesId> expected;
+                for (int first = 0; first < static_cast<int>(all.size()) + 2; first += size) {
+                    for (const auto& line :
+                         valueOf(store->duePage(filter, sort, today, first, size, counts))) {
+                        paged.push_back(line.premises);
+                    }
+                }
+                for (const auto& line : all) {
+                    expected.push_back(line.premises);
+                }
+                EXPECT_EQ(paged, expected);
+            }
+        }
+    }
+}
+
+TEST_F(DueList, countsTheOverdueThatAreBooked) {
+    DueFilter word;
+    word.text = "overdue";
+    EXPECT_EQ(valueOf(store->dueCounts({}, today)).overdueBooked, 0);
+    static_cast<void>(bookedOn(overdue, day(2026, 11, 27)));
+    EXPECT_EQ(valueOf(store->dueCounts({}, today)).overdueBooked, 1);
+    EXPECT_EQ(valueOf(store->dueCounts(word, today)).overdueBooked, 1);
+    EXPECT_EQ(valueOf(store->dueCounts({}, today)).at(DueState::Booked), 1) << "that is another";
+    EXPECT_EQ(valueOf(store->dueCounts({}, day(2026, 11, 28))).overdueBooked, 0) << "the day is past";
+}
+
 TEST_F(DueList, offersWhatCanBeFilteredBy) {
-    const auto choices = valueOf(store->dueChoices(today));
-    ASSERT_EQ(choices.landlords.size(), 1U);
-    EXPECT_EQ(choices.landlords.front().name, "Orla Quill");
-    EXPECT_EQ(choices.landlords.front().premises, 7);
-    ASSERT_EQ(choices.engineers.size(), 1U);
-    EXPECT_EQ(choices.engineers.front().id, sample.engineer.id.bytes);
-    ASSERT_EQ(choices.areas.size(), 2U);
-    EXPECT_EQ(choices.areas.front().name, "QA1");
-    EXPECT_EQ(choices.areas.front().premises, 6);
-    EXPECT_THAT(choices.agents, IsEmpty());
+    const auto choices = [&](DueBy by) { return valueOf(store->dueChoices(by, today)); };
+    const auto landlords = choices(DueBy::Landlord);
+    ASSERT_EQ(landlords.size(), 1U);
+    EXPECT_EQ(landlords.front().name, "Orla Quill");
+    EXPECT_EQ(landlords.front().premises, 7);
+    const auto engineers = choices(DueBy::Engineer);
+    ASSERT_EQ(engineers.size(), 1U);
+    EXPECT_EQ(engineers.front().id, sample.engineer.id.bytes);
+    const auto areas = choices(DueBy::Area);
+    ASSERT_EQ(areas.size(), 2U);
+    EXPECT_EQ(areas.front().name, "QA1");
+    EXPECT_EQ(areas.front().premises, 6);
+    EXPECT_THAT(choices(DueBy::Agent), IsEmpty());
 }
 
 TEST_F(DueList, saysWhatTurnedOverdueSinceADay) {

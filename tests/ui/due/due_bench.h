@@ -5,6 +5,8 @@
 #include "tests/ui/support/firm_bench.h"
 
 #include <algorithm>
+#include <map>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -17,7 +19,8 @@ class ScriptedDue : public store::Due {
     std::function<store::DueLine(int)> line = [](int) { return store::DueLine(); };
     int count = 0;
     store::DueCounts counts;
-    store::DueChoices choices;
+    std::map<store::DueBy, std::vector<store::DueChoice>> choices;
+    mutable std::vector<store::DueBy> choicesAsked;
     mutable std::vector<store::DueFilter> asked;
     mutable std::vector<std::pair<int, int>> pages;
     mutable store::DueSort sorted = store::DueSort::Need;
@@ -27,7 +30,8 @@ class ScriptedDue : public store::Due {
         return counts;
     }
     Result<std::vector<store::DueLine>> duePage(const store::DueFilter&, store::DueSort sort, calendar::Date,
-                                                int first, int many) const override {
+                                                int first, int many,
+                                                const std::optional<store::DueCounts>&) const override {
         pages.emplace_back(first, many);
         sorted = sort;
         std::vector<store::DueLine> lines;
@@ -36,7 +40,11 @@ class ScriptedDue : public store::Due {
         }
         return lines;
     }
-    Result<store::DueChoices> dueChoices(calendar::Date) const override { return choices; }
+    Result<std::vector<store::DueChoice>> dueChoices(store::DueBy by, calendar::Date) const override {
+        choicesAsked.push_back(by);
+        const auto found = choices.find(by);
+        return found == choices.end() ? std::vector<store::DueChoice>() : found->second;
+    }
 
     // Not for lists: tests of what is done use a real store.
     Result<std::vector<store::DueLine>> overdueSince(calendar::Date, calendar::Date) const override {

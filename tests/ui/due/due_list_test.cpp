@@ -132,9 +132,10 @@ TEST_F(DueListTest, countsAreFiltersByKey) {
 TEST_F(DueListTest, filtersAndOrderAreAskedOfTheStore) {
     fillWith(3);
     const UuidBytes landlord = bench.store->newId();
-    due.choices.landlords = {{landlord, "Fenn Estate", 3}};
-    due.choices.areas = {{{}, "TH2", 3}};
+    due.choices[store::DueBy::Landlord] = {{landlord, "Fenn Estate", 3}};
+    due.choices[store::DueBy::Area] = {{{}, "TH2", 3}};
     start();
+    EXPECT_TRUE(due.choicesAsked.empty()) << "the list waits for what nobody opened";
     auto* field = hearth::testing::editor(place, "dueLandlord");
     hearth::testing::enterField(field);
     type(QStringLiteral("f"));

@@ -241,6 +241,40 @@ TEST(ListEditor, showsInWordsWhatNobodyHasSaidWhereItHasWordsForIt) {
     EXPECT_EQ(editor->text(), QString());
 }
 
+TEST(ListEditor, asksForALongListWhenItIsEntered) {
+    Bed bed;
+    int asked = 0;
+    std::vector<ChoiceItem> now{{QString(), QStringLiteral("all")},
+                                {QStringLiteral("a"), QStringLiteral("Ash")}};
+    auto* before = bed.add(makeTextEditor(nullptr), QStringLiteral("Before"));
+    auto* editor = bed.add(makeListEditor(nullptr, {{QString(), QStringLiteral("all")}},
+                                          [&] {
+                                              ++asked;
+                                              return now;
+                                          }),
+                           QStringLiteral("Landlord"));
+    bed.show();
+    bed.focus(before);
+    EXPECT_EQ(asked, 0) << "nobody opened it";
+    bed.focus(editor);
+    EXPECT_EQ(asked, 1);
+    EXPECT_EQ(editor->text(), QString());
+    Bed::type(QStringLiteral("a"));
+    Bed::type(QStringLiteral("s"));
+    Bed::press(Qt::Key_Return);
+    EXPECT_EQ(bed.committed, QStringList{QStringLiteral("a")});
+    bed.focus(before);
+    now.push_back({QStringLiteral("b"), QStringLiteral("Birch")});
+    bed.focus(editor);
+    EXPECT_EQ(editor->text(), QStringLiteral("a")) << "what was chosen stays chosen";
+    editor->setText(QStringLiteral("b"));
+    EXPECT_EQ(qobject_cast<QComboBox*>(editor->focusTarget())->currentText(), QStringLiteral("Birch"));
+    EXPECT_EQ(asked, 2);
+    now.push_back({QStringLiteral("c"), QStringLiteral("Cedar")});
+    editor->setText(QStringLiteral("c"));
+    EXPECT_EQ(qobject_cast<QComboBox*>(editor->focusTarget())->currentText(), QStringLiteral("Cedar"));
+}
+
 TEST(ListEditor, aCodeThatItDoesNotKnowIsShownAndKept) {
     Bed bed;
     Editor* editor = bed.add(makeListEditor(nullptr, answers()), QStringLiteral("Appliances"));
