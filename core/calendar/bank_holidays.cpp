@@ -4,6 +4,7 @@
 #include "core/calendar/bank_holiday_table.h"
 
 #include <algorithm>
+#include <array>
 #include <cassert>
 #include <charconv>
 
@@ -12,6 +13,10 @@ namespace {
 
 constexpr std::string_view kSourceMark = "# source: ";
 constexpr std::string_view kLastYearMark = "# last year: ";
+constexpr std::string_view kTakenMark = "# taken in: ";
+constexpr std::array kNationsInTable{Nation::England, Nation::Wales, Nation::Scotland,
+                                     Nation::NorthernIreland};
+constexpr int kLeastInYear = 8;
 constexpr std::size_t kIsoLength = 10;
 
 bool beginsWith(std::string_view text, std::string_view with) {
@@ -59,6 +64,10 @@ bool takeHolidayLine(std::string_view line, BankHolidays& table) {
         const auto [end, problem] = std::from_chars(year.data(), year.data() + year.size(), table.lastYear);
         return problem == std::errc() && end == year.data() + year.size();
     }
+    if (beginsWith(line, kTakenMark)) {
+        table.taken = fromIso(line.substr(kTakenMark.size()));
+        return table.taken.has_value();
+    }
     if (line.empty() || line.front() == '#') {
         return true;
     }
@@ -67,6 +76,29 @@ bool takeHolidayLine(std::string_view line, BankHolidays& table) {
         table.holidays.push_back(*holiday);
     }
     return holiday.has_value();
+}
+
+bool isIn(const BankHoliday& holiday, Nation nation) {
+    return nation == Nation::England    ? holiday.england
+           : nation == Nation::Wales    ? holiday.wales
+           : nation == Nation::Scotland ? holiday.scotland
+                                        : holiday.northernIreland;
+}
+
+bool isWhole(const BankHolidays& table, int year) {
+    const Date lastWeek = std::chrono::year(year) / std::chrono::December / 25;
+    const auto wholeIn = [&](Nation nation) {
+        int days = 0;
+        bool reachesTheEnd = false;
+        for (const auto& one : table.holidays) {
+            if (static_cast<int>(one.date.year()) == year && isIn(one, nation)) {
+                ++days;
+                reachesTheEnd = reachesTheEnd || one.date >= lastWeek;
+            }
+        }
+        return days >= kLeastInYear && reachesTheEnd;
+    };
+    return std::all_of(kNationsInTable.begin(), kNationsInTable.end(), wholeIn);
 }
 
 }  // namespace
@@ -100,15 +132,47 @@ const BankHolidays& shippedBankHolidays() {
 
 std::optional<std::string_view> bankHolidayOn(const BankHolidays& table, Date date, Nation nation) {
     for (const auto& holiday : table.holidays) {
-        const bool isHere = nation == Nation::England    ? holiday.england
-                            : nation == Nation::Wales    ? holiday.wales
-                            : nation == Nation::Scotland ? holiday.scotland
-                                                         : holiday.northernIreland;
-        if (holiday.date == date && isHere) {
+        if (holiday.date == date && isIn(holiday, nation)) {
             return holiday.name;
         }
     }
     return std::nullopt;
+}
+
+std::string bankHolidaysText(const BankHolidays& table) {
+    std::string text;
+    text.append(kSourceMark).append(table.source).append("\n");
+    text.append(kLastYearMark).append(std::to_string(table.lastYear)).append("\n");
+    if (table.taken) {
+        text.append(kTakenMark).append(isoText(*table.taken)).append("\n");
+    }
+    for (const auto& one : table.holidays) {
+        text.append(isoText(one.date)).append(";");
+        text.append(one.england ? "E" : "").append(one.wales ? "W" : "");
+        text.append(one.scotland ? "S" : "").append(one.northernIreland ? "N" : "");
+        text.append(";").append(one.name).append("\n");
+    }
+    return text;
+}
+
+int lastWholeYear(const BankHolidays& table, int first) {
+    int year = first;
+    while (isWhole(table, year)) {
+        ++year;
+    }
+    return year == first ? 0 : year - 1;
+}
+
+BankHolidays joinedHolidays(BankHolidays firms, const BankHolidays& ours) {
+    for (const auto& one : ours.holidays) {
+        if (static_cast<int>(one.date.year()) > firms.lastYear) {
+            firms.holidays.push_back(one);
+        }
+    }
+    firms.lastYear = std::max(firms.lastYear, ours.lastYear);
+    std::stable_sort(firms.holidays.begin(), firms.holidays.end(),
+                     [](const BankHoliday& a, const BankHoliday& b) { return a.date < b.date; });
+    return firms;
 }
 
 bool isBeyond(const BankHolidays& table, Date date) {

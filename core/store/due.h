@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/base/result.h"
+#include "core/calendar/bank_holidays.h"
 #include "core/record/check_dates.h"
 #include "core/store/due_lines.h"
 
@@ -89,6 +90,13 @@ class Due {
     /// NotFound.
     [[nodiscard]] virtual Result<std::vector<reg::PremisesId>> copyPremises(
         reg::PremisesId id, const std::vector<AlikePremises>& alike) = 0;
+
+    /// Bank holidays in force, for bookings: what the firm took in, and ours beyond its last year.
+    [[nodiscard]] virtual Result<calendar::BankHolidays> bankHolidays() const = 0;
+    /// Takes the place of what was taken in before; nothing: ours again. A line of the change log, and no
+    /// step of undo: another file takes its place.
+    [[nodiscard]] virtual Result<void> saveBankHolidays(
+        const std::optional<calendar::BankHolidays>& table) = 0;
 
     // reminders
     /// Weeks before the deadline; the usual ones where the firm said none.

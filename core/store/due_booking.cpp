@@ -2,8 +2,10 @@
 #include "core/calendar/bank_holidays.h"
 #include "core/record/nation.h"
 #include "core/store/doings_repository.h"
+#include "core/store/due_facts.h"
 #include "core/store/due_list.h"
 #include "core/store/due_repository.h"
+#include "core/store/kept_repository.h"
 #include "core/store/tables.h"
 
 #include <algorithm>
@@ -53,7 +55,7 @@ void addOthers(const Connection& db, const Booking& booking, Date today, std::ve
 }
 
 void addDayOf(const Connection& db, const Booking& booking, std::vector<Clash>& clashes) {
-    const auto& holidays = calendar::shippedBankHolidays();
+    const auto holidays = readBankHolidays(db);
     const auto nation = record::nationOf(valueWithId<reg::Premises>(db, booking.premises.bytes).country);
     const auto weekday = std::chrono::weekday(std::chrono::sys_days(booking.date));
     if (weekday == std::chrono::Saturday || weekday == std::chrono::Sunday) {
@@ -106,6 +108,23 @@ void putByArea(std::vector<DayStop>& round, DayStop stop) {
 }
 
 }  // namespace
+
+calendar::BankHolidays readBankHolidays(const Connection& db) {
+    const auto& ours = calendar::shippedBankHolidays();
+    const auto kept = readSetting(db, std::string(kHolidaysSetting));
+    if (kept.empty()) {
+        return ours;
+    }
+    auto firms = calendar::bankHolidaysFrom(kept);
+    if (!firms) {
+        throw Failure(ErrorCode::StoreDamaged, {db.path(), std::string(kHolidaysSetting)});
+    }
+    return calendar::joinedHolidays(std::move(*firms), ours);
+}
+
+void saveBankHolidays(Session& session, const std::optional<calendar::BankHolidays>& table) {
+    saveSetting(session, std::string(kHolidaysSetting), table ? calendar::bankHolidaysText(*table) : "");
+}
 
 std::vector<Clash> findClashes(const Connection& db, const Booking& booking, Date today) {
     std::vector<Clash> clashes;

@@ -79,6 +79,7 @@ struct ItemFacts {
 [[nodiscard]] int readOwnInterval(const Connection& db);
 inline constexpr std::string_view kOwnIntervalSetting = "due.months";
 inline constexpr std::string_view kCadenceSetting = "due.cadence";
+inline constexpr std::string_view kHolidaysSetting = "due.bank_holidays";
 
 /// Days since 1970, as `due_premises` holds them, and back.
 [[nodiscard]] std::int64_t dueDay(calendar::Date date);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/calendar/bank_holidays.h"
 #include "core/store/due_lines.h"
 #include "core/store/session.h"
 
@@ -40,6 +41,9 @@ void cancelBooking(Session& session, reg::BookingId id, const std::string& why);
 [[nodiscard]] reg::AccessAttemptId keepNoAccess(Session& session, const NoAccess& what);
 [[nodiscard]] std::vector<reg::PremisesId> copyPremises(Session& session, reg::PremisesId id,
                                                         const std::vector<AlikePremises>& alike);
+
+[[nodiscard]] calendar::BankHolidays readBankHolidays(const Connection& db);
+void saveBankHolidays(Session& session, const std::optional<calendar::BankHolidays>& table);
 
 [[nodiscard]] calendar::Cadence readCadence(const Connection& db);
 void saveCadence(Session& session, const calendar::Cadence& cadence);

@@ -230,6 +230,8 @@ class SqliteStore final : public Store {
     [[nodiscard]] Result<reg::AccessAttemptId> logNoAccess(const NoAccess& what) override;
     [[nodiscard]] Result<std::vector<reg::PremisesId>> copyPremises(
         reg::PremisesId id, const std::vector<AlikePremises>& alike) override;
+    [[nodiscard]] Result<calendar::BankHolidays> bankHolidays() const override;
+    [[nodiscard]] Result<void> saveBankHolidays(const std::optional<calendar::BankHolidays>& table) override;
     [[nodiscard]] Result<calendar::Cadence> cadence() const override;
     [[nodiscard]] Result<void> saveCadence(const calendar::Cadence& cadence) override;
     [[nodiscard]] Result<int> ownInterval() const override;

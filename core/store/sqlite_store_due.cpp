@@ -96,6 +96,12 @@ Result<std::vector<reg::PremisesId>> SqliteStore::copyPremises(reg::PremisesId i
     return changing([&] { return store::copyPremises(m_session, id, alike); });
 }
 
+Result<calendar::BankHolidays> SqliteStore::bankHolidays() const {
+    return guarded([&] { return readBankHolidays(m_db); });
+}
+Result<void> SqliteStore::saveBankHolidays(const std::optional<calendar::BankHolidays>& table) {
+    return changing([&] { store::saveBankHolidays(m_session, table); });
+}
 Result<calendar::Cadence> SqliteStore::cadence() const {
     return guarded([&] { return readCadence(m_db); });
 }

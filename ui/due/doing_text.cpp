@@ -40,7 +40,10 @@ QString clashText(const store::Clash& clash, const words::Words& words) {
         case ClashKind::BankHoliday:
             return DoingText::tr("A bank holiday: %1.").arg(qstring(clash.detail));
         case ClashKind::HolidaysUnknown:
-            return DoingText::tr("Bank holidays of that year are not known yet. Look at a calendar.");
+            return DoingText::tr(
+                       "Bank holidays are known until %1 only. Take in a newer file under Firm, “Bank "
+                       "holidays”.")
+                .arg(qstring(clash.detail));
         case ClashKind::Weekend:
             return DoingText::tr("A Saturday or Sunday.");
         case ClashKind::AfterDeadline:

@@ -7,6 +7,7 @@
 #include "ui/firm/engineers_part.h"
 #include "ui/firm/files_part.h"
 #include "ui/firm/firm_part.h"
+#include "ui/firm/holidays_part.h"
 #include "ui/firm/instruments_part.h"
 #include "ui/firm/keeping_part.h"
 #include "ui/firm/letters_part.h"
@@ -38,6 +39,7 @@ void FirmPlace::build() {
     m_letters = new LettersPart(m_context, m_sheet);
     m_paper = new PaperPart(m_context, m_sheet);
     m_news = new NewsPart(m_context, m_sheet);
+    m_holidays = new HolidaysPart(m_context, m_sheet);
     m_signing = new SigningPart(m_context, m_sheet);
     m_store = new StorePart(m_context, m_sheet);
     m_backups = new BackupsPart(m_context, m_sheet);
@@ -45,9 +47,9 @@ void FirmPlace::build() {
     m_bin = new BinPart(m_context, m_sheet);
     auto* files = new FilesPart(m_context, m_sheet);
     m_sheet->lines()->addWidget(m_firm);
-    for (QWidget* part : std::initializer_list<QWidget*>{m_logo, m_numbering, m_engineers, m_instruments,
-                                                         m_emergency, m_letters, m_paper, m_news, m_signing,
-                                                         m_store, m_backups, m_keeping, files, m_bin}) {
+    for (QWidget* part : std::initializer_list<QWidget*>{
+             m_logo, m_numbering, m_engineers, m_instruments, m_emergency, m_letters, m_paper, m_news,
+             m_holidays, m_signing, m_store, m_backups, m_keeping, files, m_bin}) {
         m_sheet->lines()->addWidget(shell::hairline(m_sheet));
         m_sheet->lines()->addWidget(part);
     }
@@ -67,6 +69,7 @@ void FirmPlace::refresh() {
     m_letters->refresh();
     m_paper->refresh();
     m_news->refresh();
+    m_holidays->refresh();
     m_signing->refresh();
     m_backups->refresh();
     m_keeping->refresh();

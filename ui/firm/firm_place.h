@@ -21,6 +21,7 @@ class FirmPart;
 class InstrumentsPart;
 class KeepingPart;
 class NewsPart;
+class HolidaysPart;
 class PaperPart;
 class SigningPart;
 class StorePart;
@@ -55,6 +56,7 @@ class FirmPlace : public shell::Place, public shell::FirmOpener {
     LettersPart* m_letters = nullptr;
     PaperPart* m_paper = nullptr;
     NewsPart* m_news = nullptr;
+    HolidaysPart* m_holidays = nullptr;
     SigningPart* m_signing = nullptr;
     StorePart* m_store = nullptr;
     BackupsPart* m_backups = nullptr;

@@ -37,6 +37,44 @@ TEST(BankHolidayTable, IsReadLineByLine) {
     EXPECT_TRUE(isBeyond({}, holiday("2026-01-01")));
 }
 
+TEST(BankHolidayTable, ComesBackAsItWasWritten) {
+    auto table = shippedBankHolidays();
+    EXPECT_EQ(bankHolidaysFrom(bankHolidaysText(table)), table);
+    table.taken = holiday("2026-11-25");
+    EXPECT_EQ(bankHolidaysFrom(bankHolidaysText(table)), table);
+    EXPECT_FALSE(bankHolidaysFrom("# taken in: yesterday"));
+}
+
+// Banking and Financial Dealings Act 1971, Schedule 1, from memory: eight days or more in every nation.
+TEST(BankHolidayTable, SaysUpToWhichYearItIsWhole) {
+    auto table = shippedBankHolidays();
+    EXPECT_EQ(lastWholeYear(table, 2025), 2028);
+    EXPECT_EQ(lastWholeYear(table, 2029), 0);
+    const auto drop = [&table](const char* iso) {
+        std::erase_if(table.holidays, [&](const BankHoliday& one) { return one.date == holiday(iso); });
+    };
+    drop("2027-05-03");  // leaves England and Wales with seven
+    EXPECT_EQ(lastWholeYear(table, 2025), 2026);
+    EXPECT_EQ(lastWholeYear(table, 2028), 2028);
+    table = shippedBankHolidays();
+    std::erase_if(table.holidays, [](const BankHoliday& one) {  // a list that stops in autumn
+        return one.date >= holiday("2028-12-01");
+    });
+    EXPECT_EQ(lastWholeYear(table, 2025), 2027);
+}
+
+TEST(BankHolidayTable, OfTheFirmGoesBeforeOursAndIsCarriedOn) {
+    const auto ours =
+        *bankHolidaysFrom("# source: ours\n# last year: 2028\n2027-01-01;EWSN;ours\n2028-01-03;EWSN;ours");
+    const auto firms = *bankHolidaysFrom("# source: theirs\n# last year: 2027\n2027-01-04;EWSN;theirs");
+    const auto joined = joinedHolidays(firms, ours);
+    EXPECT_EQ(joined.source, "theirs");
+    EXPECT_EQ(joined.lastYear, 2028);
+    EXPECT_FALSE(bankHolidayOn(joined, holiday("2027-01-01"), Nation::England));
+    EXPECT_EQ(bankHolidayOn(joined, holiday("2027-01-04"), Nation::England), "theirs");
+    EXPECT_EQ(bankHolidayOn(joined, holiday("2028-01-03"), Nation::England), "ours");
+}
+
 TEST(BankHolidayTable, RefusesWhatItDoesNotUnderstand) {
     for (const char* wrong : {"2027-02-30;E;x", "2027-01-01;X;x", "2027-01-01;EE;x", "2027-01-01;;x",
                               "2027-01-01;E;", "2027-01-01;E", "1 January 2027", "# last year: soon"}) {

@@ -95,6 +95,24 @@ TEST_F(DueActing, showsClashes) {
     EXPECT_THAT(clashes(early), ElementsAre(ClashKind::Boundary));
 }
 
+TEST_F(DueActing, holdsBookingsAgainstTheBankHolidaysThatTheFirmTookIn) {
+    EXPECT_EQ(valueOf(store->bankHolidays()), calendar::shippedBankHolidays());
+    auto table = calendar::shippedBankHolidays();
+    table.source = "a newer list";
+    table.taken = today;
+    table.lastYear = 2030;
+    table.holidays.push_back({day(2030, 1, 8), "A day of thanks", true, true, true, true});
+    valueOf(store->saveBankHolidays(table));
+    EXPECT_EQ(valueOf(store->bankHolidays()), table);
+    EXPECT_THAT(clashes(wanted(day(2030, 1, 8))),
+                ElementsAre(ClashKind::BankHoliday, ClashKind::AfterDeadline));
+    EXPECT_THAT(clashes(wanted(day(2030, 1, 9))), ElementsAre(ClashKind::AfterDeadline));
+    valueOf(store->saveBankHolidays(std::nullopt));
+    EXPECT_EQ(valueOf(store->bankHolidays()), calendar::shippedBankHolidays());
+    valueOf(store->saveSetting("due.bank_holidays", "no table"));
+    EXPECT_EQ(errorOf(store->bankHolidays()), ErrorCode::StoreDamaged);
+}
+
 TEST_F(DueActing, keepsWhatWasSaidAndSentWordForWord) {
     const auto call = valueOf(store->logCall(
         {flat.premises, landlord.id, "01632 960000", "asked for a day", "will ring back", {}}));

@@ -100,6 +100,10 @@ class ScriptedDue : public store::Due {
                                                       const std::vector<store::AlikePremises>&) override {
         return fail(ErrorCode::NotFound);
     }
+    Result<calendar::BankHolidays> bankHolidays() const override { return fail(ErrorCode::NotFound); }
+    Result<void> saveBankHolidays(const std::optional<calendar::BankHolidays>&) override {
+        return fail(ErrorCode::NotFound);
+    }
     Result<calendar::Cadence> cadence() const override { return fail(ErrorCode::NotFound); }
     Result<void> saveCadence(const calendar::Cadence&) override { return fail(ErrorCode::NotFound); }
     Result<int> ownInterval() const override { return fail(ErrorCode::NotFound); }
