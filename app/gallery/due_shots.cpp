@@ -2,7 +2,10 @@
 #include "app/gallery/shots.h"
 #include "ui/due/due_list.h"
 #include "ui/due/due_place.h"
+#include "ui/due/duties_page.h"
 #include "ui/shell/overdue_news.h"
+
+#include <QApplication>
 
 #include <array>
 #include <utility>
@@ -33,6 +36,15 @@ void showAction(Scene& scene, Action action) {
     }
 }
 
+/// What is read beside the work is there.
+void showDuties(Scene& scene) {
+    showAction(scene, Action::Duties);
+    const auto* page = scene.window.findChild<ui::due::DutiesPage*>();
+    while (page != nullptr && page->isReading()) {
+        QApplication::processEvents(QEventLoop::WaitForMoreEvents);
+    }
+}
+
 void showStory(Scene& scene) {
     if (auto* place = listed(scene)) {
         Q_EMIT place->findChild<ui::due::DueList*>()->opened(0);
@@ -53,19 +65,19 @@ void showNews(Scene& scene) {
 }  // namespace
 
 void addDueShots(std::vector<Shot>& shots) {
-    constexpr std::array<std::pair<const char*, Action>, 8> kPages{{{"due-book", Action::Book},
+    constexpr std::array<std::pair<const char*, Action>, 7> kPages{{{"due-book", Action::Book},
                                                                     {"due-no-access", Action::NoAccess},
                                                                     {"due-call", Action::Call},
                                                                     {"due-remind", Action::Remind},
                                                                     {"due-reminders", Action::RemindersDue},
                                                                     {"due-day-sheet", Action::Day},
-                                                                    {"due-other-duties", Action::Duties},
                                                                     {"due-overview", Action::Overview}}};
     shots.push_back({QStringLiteral("due-story"), [](Scene& scene) { showStory(scene); }});
     for (const auto& [name, action] : kPages) {
         shots.push_back(
             {QString::fromLatin1(name), [which = action](Scene& scene) { showAction(scene, which); }});
     }
+    shots.push_back({QStringLiteral("due-other-duties"), [](Scene& scene) { showDuties(scene); }});
     shots.push_back({QStringLiteral("due-news"), [](Scene& scene) { showNews(scene); }});
     // Whoever comes to the place after this finds its list.
     shots.push_back({QStringLiteral("checks-due"), [](Scene& scene) { static_cast<void>(listed(scene)); }});

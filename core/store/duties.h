@@ -49,6 +49,9 @@ struct DutyCount {
 /// beside an open store. A firm of many premises has more of them than a list may wait for. Errors: those of
 /// reading a store.
 [[nodiscard]] Result<DutyCount> countDuties(const std::filesystem::path& store, calendar::Date today);
+/// All of them, read the same way.
+[[nodiscard]] Result<std::vector<DutyLine>> openDuties(const std::filesystem::path& store,
+                                                       calendar::Date today);
 
 /// Duties beside the checks themselves. Whatever lies in the bin is left out.
 class Duties {

@@ -20,4 +20,12 @@ Result<DutyCount> countDuties(const std::filesystem::path& store, calendar::Date
     });
 }
 
+Result<std::vector<DutyLine>> openDuties(const std::filesystem::path& store, calendar::Date today) {
+    return guarded([&] {
+        Connection db(store, Connection::Mode::ReadOnly);
+        const ReadScope scope(db);
+        return readDuties(db, today, std::nullopt);
+    });
+}
+
 }  // namespace hearth::store

@@ -59,6 +59,7 @@ Editor* logField(Editor* editor, const char* name, const QString& label) {
 
 DutiesPage::DutiesPage(const DueContext& context, QWidget* parent)
     : ActionPage(context, tr("Other duties"), parent),
+      m_reading([this](const Result<std::vector<store::DutyLine>>& open) { take(open); }),
       m_list(new shell::LineList(tr("Other duties"), tr("Nothing is open."), this)),
       m_why(shell::bodyText({}, this)) {
     setObjectName(QStringLiteral("dutiesPage"));
@@ -98,20 +99,34 @@ void DutiesPage::show() {
     m_how->setText(shell::coded(reg::codeOf(reg::Channel::Visit)));
     m_on->setText(qstring(calendar::isoText(context().today())));
     m_note->setText({});
-    fill();
+    read();
 }
 
-void DutiesPage::fill() {
-    const auto open = context().shell.store.dutiesOpen(context().today());
+/// What was read before stays in view meanwhile; it is logged as done again only once it is read anew.
+void DutiesPage::read() {
+    m_reading.start([path = context().shell.store.path(), today = context().today()] {
+        return store::openDuties(path, today);
+    });
+    m_list->setEmptyText(tr("Being read …"));
+    fill(tr("Other duties"), tr("Being read …"));
+}
+
+void DutiesPage::take(const Result<std::vector<store::DutyLine>>& open) {
     m_duties = open.value_or(std::vector<store::DutyLine>());
+    m_list->setEmptyText(open ? tr("Nothing is open.") : QString());
     const auto today = context().today();
     const int overdue =
         static_cast<int>(std::count_if(m_duties.begin(), m_duties.end(),
                                        [today](const store::DutyLine& one) { return one.isOverdue(today); }));
-    setHead(tr("Other duties: %1 overdue, %2 open").arg(overdue).arg(m_duties.size()),
-            open ? tr("What is due beside the checks, and what runs out within 30 days. Enter leads to where "
-                      "it is entered.")
-                 : context().shell.words.error(open.error()));
+    fill(tr("Other duties: %1 overdue, %2 open").arg(overdue).arg(m_duties.size()),
+         open ? tr("What is due beside the checks, and what runs out within 30 days. Enter leads to where it "
+                   "is entered.")
+              : context().shell.words.error(open.error()));
+}
+
+void DutiesPage::fill(const QString& head, const QString& below) {
+    setHead(head, below);
+    const auto today = context().today();
     std::vector<shell::Line> rows;
     for (const auto& duty : m_duties) {
         rows.push_back(dutyLine(duty, today, context().shell.words));
@@ -138,7 +153,7 @@ void DutiesPage::pointAt(int /*row*/) {
                              .join(u' ')
                              .trimmed());
     m_log->setVisible(isLogged);
-    m_keep->setEnabled(isLogged && !context().shell.store.isReadOnly());
+    m_keep->setEnabled(isLogged && !m_reading.isBusy() && !context().shell.store.isReadOnly());
     if (isLogged) {
         offerWhom(*duty);
     }
@@ -207,7 +222,7 @@ std::optional<Instant> DutiesPage::handedAt() {
 void DutiesPage::keep() {
     commit();
     const auto* duty = chosen();
-    if (duty == nullptr || letterOf(duty->kind) == nullptr) {
+    if (duty == nullptr || letterOf(duty->kind) == nullptr || m_reading.isBusy()) {
         return;
     }
     const auto party = uuidFromText(m_whom->text().toStdString());
@@ -236,6 +251,7 @@ void DutiesPage::keep() {
         return;
     }
     context().shell.navigator.say(tr("Kept: %1.").arg(qstring(letter.text)));
+    m_duties.erase(m_duties.begin() + m_list->currentRow());
     show();
     takeFocus();
 }

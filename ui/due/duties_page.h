@@ -3,6 +3,7 @@
 
 #include "core/store/duties.h"
 #include "ui/due/action_page.h"
+#include "ui/shell/beside.h"
 
 namespace hearth::ui::shell {
 class LineList;
@@ -10,18 +11,22 @@ class LineList;
 
 namespace hearth::ui::due {
 
-/// What is to be done beside the checks, or runs out: each with its day, why, and where that is written. What
-/// is handed over is logged here, to whom, when and how; for the rest Enter leads to where it is entered.
+/// What is to be done beside the checks, or runs out: each with its day, why, and where that is written. A
+/// large firm has many: they are read beside the work. What is handed over is logged here, to whom, when and
+/// how; for the rest Enter leads to where it is entered.
 class DutiesPage : public ActionPage {
     Q_OBJECT
   public:
     DutiesPage(const DueContext& context, QWidget* parent);
     void show();
     void takeFocus() override;
+    [[nodiscard]] bool isReading() const { return m_reading.isBusy(); }
     [[nodiscard]] const std::vector<store::DutyLine>& duties() const { return m_duties; }
 
   private:
-    void fill();
+    void read();
+    void take(const Result<std::vector<store::DutyLine>>& open);
+    void fill(const QString& head, const QString& below);
     void pointAt(int row);
     void offerWhom(const store::DutyLine& line);
     void open(int row);
@@ -30,6 +35,7 @@ class DutiesPage : public ActionPage {
     [[nodiscard]] std::optional<Instant> handedAt();
 
     std::vector<store::DutyLine> m_duties;
+    shell::Beside<std::vector<store::DutyLine>> m_reading;
     shell::LineList* m_list;
     shell::Text* m_why;
     QWidget* m_log = nullptr;

@@ -6,36 +6,16 @@
 namespace hearth::ui::due {
 
 DutyCounter::DutyCounter(std::filesystem::path store, QObject* parent)
-    : QObject(parent), m_store(std::move(store)) {}
-
-DutyCounter::~DutyCounter() {
-    if (m_thread) {
-        m_thread->wait();
-    }
-}
+    : QObject(parent), m_store(std::move(store)), m_counting([this](const Result<store::DutyCount>& count) {
+          if (count) {
+              Q_EMIT counted(*count);
+          } else {
+              Q_EMIT failed(count.error());
+          }
+      }) {}
 
 void DutyCounter::count(calendar::Date today) {
-    if (isBusy()) {
-        m_again = today;
-        return;
-    }
-    m_found = std::make_shared<Result<store::DutyCount>>();
-    m_thread.reset(QThread::create(
-        [path = m_store, today, found = m_found] { *found = store::countDuties(path, today); }));
-    connect(m_thread.get(), &QThread::finished, this, &DutyCounter::take);
-    m_thread->start(QThread::LowPriority);
-}
-
-void DutyCounter::take() {
-    m_thread->wait();
-    m_thread.reset();
-    if (m_again) {
-        count(*std::exchange(m_again, std::nullopt));
-    } else if (*m_found) {
-        Q_EMIT counted(**m_found);
-    } else {
-        Q_EMIT failed(m_found->error());
-    }
+    m_counting.start([path = m_store, today] { return store::countDuties(path, today); });
 }
 
 }  // namespace hearth::ui::due
