@@ -8,6 +8,14 @@
         <translation>hwyr</translation>
     </message>
     <message>
+        <source>overdue, booked</source>
+        <translation>hwyr, wedi’i drefnu</translation>
+    </message>
+    <message>
+        <source>overdue, of them booked</source>
+        <translation>hwyr, ohonynt wedi’u trefnu</translation>
+    </message>
+    <message>
         <source>last two weeks</source>
         <translation>pythefnos olaf</translation>
     </message>

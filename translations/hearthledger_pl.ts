@@ -8,6 +8,14 @@
         <translation>po terminie</translation>
     </message>
     <message>
+        <source>overdue, booked</source>
+        <translation>po terminie, umówiono</translation>
+    </message>
+    <message>
+        <source>overdue, of them booked</source>
+        <translation>po terminie, z nich umówiono</translation>
+    </message>
+    <message>
         <source>last two weeks</source>
         <translation>ostatnie dwa tygodnie</translation>
     </message>

@@ -7,6 +7,7 @@
 #include "tests/ui/support/firm_bench.h"
 #include "tests/ui/support/keys.h"
 #include "tests/ui/support/walker.h"
+#include "ui/due/due_head.h"
 #include "ui/due/due_list.h"
 #include "ui/shell/line_list.h"
 
@@ -140,6 +141,8 @@ void OfficeMorning::bookNine() {
     EXPECT_EQ(bookings[0].premises, list()->line(0).premises) << "in the order of the list";
     EXPECT_EQ(bookings[0].from, "09:00");
     EXPECT_LT(bookings[7].from, bookings[8].from) << "one after the other";
+    EXPECT_EQ(child<ui::due::CountChip>(window.get(), "count_overdue")->accessibleName(),
+              QStringLiteral("Overdue, 9 of them booked: 17"));
     step("9 booked");
 }
 
@@ -235,13 +238,17 @@ void OfficeMorning::writeSummaries() {
     const auto pages = runCommand("pdftotext -layout '" + file("summary.pdf").toStdString() + "' -");
     EXPECT_NE(pages.text.find("Gas safety checks: summary"), std::string::npos);
     EXPECT_NE(pages.text.find("Fenn Estate"), std::string::npos);
+    EXPECT_NE(pages.text.find("overdue, of them booked"), std::string::npos);
     const auto rows = runCommand(
         "LC_ALL=C.UTF-8 /usr/bin/python3 -c 'import csv,sys;rows=list(csv.DictReader(open(sys.argv[1],"
-        "newline=\"\",encoding=\"utf-8-sig\")));print(len(rows),sum(r[\"State\"]==\"Overdue\" for r in rows),"
+        "newline=\"\",encoding=\"utf-8-sig\")));print(len(rows),sum(r[\"State\"].startswith(\"Overdue\") for "
+        "r in rows),"
+        "sum(r[\"State\"]==\"Overdue, booked\" for r in rows),"
         "sum(r[\"Letters\"]==\"1\" for r in rows),sum(r[\"No access\"]==\"1\" for r in rows),"
         "sum(r[\"Booked\"]!=\"\" for r in rows))' '" +
         file("summary.csv").toStdString() + "'");
-    EXPECT_EQ(rows.text, "300 17 40 3 9\n") << "premises, overdue, letters, no access, booked";
+    EXPECT_EQ(rows.text, "300 17 9 40 3 9\n")
+        << "premises, overdue, of them booked, letters, no access, booked";
 }
 
 TEST_F(OfficeMorning, IsDoneByKeysAlone) {

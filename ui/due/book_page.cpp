@@ -118,7 +118,7 @@ void BookPage::show(const std::vector<reg::PremisesId>& premises) {
             if (file->line.deadline) {
                 below = tr("Deadline %1, %2.")
                             .arg(context().shell.words.date(*file->line.deadline),
-                                 stateWord(file->line.state).toLower());
+                                 stateWord(file->line).toLower());
             }
         }
     } else {

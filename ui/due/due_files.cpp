@@ -55,7 +55,7 @@ QStringList summaryCells(const store::DueLine& line, const std::string& record, 
         deadline = DueFiles::tr("%1, perhaps %2").arg(deadline, date(line.latest));
     }
     return {oneLineOf(line.address),
-            stateWord(line.state),
+            stateWord(line),
             deadline,
             date(line.lastCheck),
             line.booking ? bookingText(*line.booking, words) : QString(),

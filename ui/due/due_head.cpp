@@ -317,7 +317,11 @@ void DueHead::setCounts(const store::DueCounts& counts) {
         all += state == DueState::NoDuty ? 0 : counts.at(state);
     }
     for (auto* chip : m_chips) {
-        chip->setCount(chip->state() ? counts.at(*chip->state()) : all);
+        if (chip->state() == DueState::Overdue) {
+            chip->setCount(counts.at(DueState::Overdue), overdueWord(counts.overdueBooked));
+        } else {
+            chip->setCount(chip->state() ? counts.at(*chip->state()) : all);
+        }
     }
 }
 

@@ -167,7 +167,7 @@ class DueList::Delegate : public QStyledItemDelegate {
                   state);
         paintPart(painter, upper(columns.next, columns.end), nextText(line, today, words), TypeRole::Body,
                   ink);
-        paintPart(painter, lower(columns.next, columns.end), stateWord(line.state), TypeRole::Small, state);
+        paintPart(painter, lower(columns.next, columns.end), stateWord(line), TypeRole::Small, state);
     }
 
     DueList* m_list;

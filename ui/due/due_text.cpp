@@ -61,6 +61,15 @@ QString stateWord(DueState state) {
     return DueText::tr("No duty");
 }
 
+QString stateWord(const store::DueLine& line) {
+    return line.state == DueState::Overdue && line.booking ? DueText::tr("Overdue, booked")
+                                                           : stateWord(line.state);
+}
+
+QString overdueWord(int booked) {
+    return booked == 0 ? stateWord(DueState::Overdue) : DueText::tr("Overdue, %1 of them booked").arg(booked);
+}
+
 QString stepWord(NextStep step) {
     switch (step) {
         case NextStep::AskLastCheck:
@@ -139,7 +148,7 @@ QString spokenLine(const store::DueLine& line, calendar::Date today, const words
     const auto named = [](const QString& text, const std::string& name) {
         return name.empty() ? QString() : text.arg(qstring(name));
     };
-    QStringList parts{oneLineOf(line.address), stateWord(line.state)};
+    QStringList parts{oneLineOf(line.address), stateWord(line)};
     parts << (line.deadline ? dated(DueText::tr("deadline %1"), line.deadline)
                             : DueText::tr("no deadline known"));
     parts << distanceText(line, today);

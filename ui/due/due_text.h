@@ -12,6 +12,10 @@
 namespace hearth::ui::due {
 
 [[nodiscard]] QString stateWord(calendar::DueState state);
+/// Of a line: what is overdue may be booked all the same.
+[[nodiscard]] QString stateWord(const store::DueLine& line);
+/// Over a number of them: "Overdue, 9 of them booked".
+[[nodiscard]] QString overdueWord(int booked);
 [[nodiscard]] QString stepWord(calendar::NextStep step);
 /// "14 Tallow Lane, Flat 2"
 [[nodiscard]] QString streetOf(const reg::Address& address);

@@ -195,7 +195,7 @@ void DayPage::look() {
         line.title = oneLineOf(stop.line.address);
         line.detail = qstring(stop.line.landlordName);
         line.right = stop.booking.from.empty() ? tr("any time") : qstring(stop.booking.from);
-        line.rightDetail = stateWord(stop.line.state);
+        line.rightDetail = stateWord(stop.line);
         rows.push_back(std::move(line));
     }
     m_list->setLines(std::move(rows));

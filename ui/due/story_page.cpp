@@ -82,7 +82,7 @@ bool StoryPage::show(reg::PremisesId premises) {
     }
     m_events = std::move(*story);
     const auto& line = file->line;
-    QStringList below{stateWord(line.state), distanceText(line, context().today())};
+    QStringList below{stateWord(line), distanceText(line, context().today())};
     if (line.deadline) {
         below << tr("deadline %1").arg(context().shell.words.date(*line.deadline));
     }

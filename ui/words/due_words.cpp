@@ -54,6 +54,11 @@ std::string placeText(const reg::Address& address) {
     return text;
 }
 
+bool isOverdueBooked(const SummaryLine& line) {
+    return line.state == DueState::Overdue && !line.booked.empty();
+}
+
+/// Those overdue that are booked are counted with the overdue, and by themselves.
 record::FieldGrid stateGrid(const Words& words, const Summary& summary) {
     record::FieldGrid grid;
     grid.title = summaryText(words, QT_TRANSLATE_NOOP("Words", "How many stand where"));
@@ -62,6 +67,11 @@ record::FieldGrid stateGrid(const Words& words, const Summary& summary) {
                                          [&](const SummaryLine& line) { return line.state == state; });
         if (count > 0) {
             grid.fields.push_back({dueState(words, state).toStdString(), {std::to_string(count)}});
+        }
+        const auto booked = std::count_if(summary.lines.begin(), summary.lines.end(), isOverdueBooked);
+        if (state == DueState::Overdue && booked > 0) {
+            grid.fields.push_back({summaryText(words, QT_TRANSLATE_NOOP("Words", "overdue, of them booked")),
+                                   {std::to_string(booked)}});
         }
     }
     return grid;
@@ -82,17 +92,20 @@ record::Table premisesSummary(const Words& words, const Summary& summary) {
     column(QT_TRANSLATE_NOOP("Words", "Letters"), 0.8);
     column(QT_TRANSLATE_NOOP("Words", "No access"), 0.9);
     for (const auto& line : summary.lines) {
-        table.rows.push_back({placeText(line.address), dueState(words, line.state).toStdString(),
-                              dayOrDash(words, line.lastCheck), deadlineText(words, line),
-                              textOrDash(line.booked), textOrDash(line.record), std::to_string(line.letters),
-                              std::to_string(line.attempts)});
+        table.rows.push_back(
+            {placeText(line.address), dueState(words, line.state, isOverdueBooked(line)).toStdString(),
+             dayOrDash(words, line.lastCheck), deadlineText(words, line), textOrDash(line.booked),
+             textOrDash(line.record), std::to_string(line.letters), std::to_string(line.attempts)});
     }
     return table;
 }
 
 }  // namespace
 
-QString dueState(const Words& words, DueState state) {
+QString dueState(const Words& words, DueState state, bool isBooked) {
+    if (state == DueState::Overdue && isBooked) {
+        return words.say(QT_TRANSLATE_NOOP("Words", "overdue, booked"));
+    }
     return words.say(textOf(kDueStateTexts, state));
 }
 

@@ -13,7 +13,8 @@
 /// Words for checks due, in whatever language goes out.
 namespace hearth::ui::words {
 
-[[nodiscard]] QString dueState(const Words& words, calendar::DueState state);  // "overdue"
+/// "overdue"; of what is overdue and booked all the same "overdue, booked".
+[[nodiscard]] QString dueState(const Words& words, calendar::DueState state, bool isBooked = false);
 
 /// A line of a landlord's or agent's summary.
 struct SummaryLine {

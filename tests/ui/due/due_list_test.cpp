@@ -89,12 +89,13 @@ TEST_F(DueListTest, aRowSaysAllThatItsStripShows) {
     fillWith(1);
     due.line = [](int) { return fullLine(); };
     start();
-    EXPECT_EQ(spoken(0),
-              QStringLiteral("14 Tallow Lane, Flat 2, Thornmere TH2 9XY, Overdue, deadline 19 Nov 2026, "
-                             "6 day(s) overdue, window from 20 Sep 2026, last check 19 Nov 2025, "
-                             "booked 1 Dec 2026, 10:00 to 12:00, R. Ashdown, that is after the deadline, "
-                             "letters and calls 1 Oct 2026, 29 Oct 2026, no access 12 Nov 2026, "
-                             "landlord Fenn Estate, agent Ash Lettings, next: Booked 1 Dec, 10:00"));
+    EXPECT_EQ(
+        spoken(0),
+        QStringLiteral("14 Tallow Lane, Flat 2, Thornmere TH2 9XY, Overdue, booked, deadline 19 Nov 2026, "
+                       "6 day(s) overdue, window from 20 Sep 2026, last check 19 Nov 2025, "
+                       "booked 1 Dec 2026, 10:00 to 12:00, R. Ashdown, that is after the deadline, "
+                       "letters and calls 1 Oct 2026, 29 Oct 2026, no access 12 Nov 2026, "
+                       "landlord Fenn Estate, agent Ash Lettings, next: Booked 1 Dec, 10:00"));
 }
 
 TEST_F(DueListTest, aLongListIsReadAsItComesIntoView) {
@@ -127,6 +128,16 @@ TEST_F(DueListTest, countsAreFiltersByKey) {
     child<CountChip>(place, "count_overdue")->setFocus();
     press(Qt::Key_Return);
     EXPECT_EQ(due.asked.back().states, std::vector<DueState>{DueState::Overdue});
+}
+
+TEST_F(DueListTest, theOverdueThatAreBookedAreSaidToBe) {
+    fillWith(3);
+    due.counts.overdueBooked = 2;
+    start();
+    EXPECT_EQ(child<CountChip>(place, "count_overdue")->accessibleName(),
+              QStringLiteral("Overdue, 2 of them booked: 3"));
+    EXPECT_EQ(child<CountChip>(place, "count_booked")->accessibleName(), QStringLiteral("Booked: 0"));
+    EXPECT_TRUE(spoken(0).contains(QStringLiteral("Overdue, booked"))) << spoken(0).toStdString();
 }
 
 TEST_F(DueListTest, filtersAndOrderAreAskedOfTheStore) {
