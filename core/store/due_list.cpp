@@ -104,9 +104,9 @@ DueLine dueLineOf(const Columns& row, Date today) {
     return line;
 }
 
-std::string fromSection(const Section& section) {
-    return " FROM due_premises AS d INDEXED BY " + std::string(section.index) + " WHERE " +
-           section.condition.sql;
+std::string fromSection(const Section& section, std::string_view index = {}) {
+    return " FROM due_premises AS d INDEXED BY " + std::string(index.empty() ? section.index : index) +
+           " WHERE " + section.condition.sql;
 }
 
 std::string backwards(std::string_view order) {
@@ -135,8 +135,13 @@ std::vector<DueLine> readSection(const Connection& db, const Section& section, D
                   values, [&](const Columns& row) { return dueLineOf(row, today); });
 }
 
+/// In whatever order: those without a deadline stand together by deadline alone.
 int countSection(const Connection& db, const Section& section) {
-    return static_cast<int>(db.number("SELECT count(*)" + fromSection(section), section.condition.values));
+    const bool isUnknown = section.index == "due_by_place" && section.states.size() == 1 &&
+                           section.states.front() == DueState::NotKnown;
+    const std::string_view index = isUnknown ? std::string_view("due_by_deadline") : std::string_view();
+    return static_cast<int>(
+        db.number("SELECT count(*)" + fromSection(section, index), section.condition.values));
 }
 
 /// Premises with a duty by what stands in a column, with the name that belongs to it.
