@@ -61,6 +61,7 @@ struct CommandLine {
     QStringList states;                 ///< --state STATE, as often as wanted
     QString format;                     ///< --format text|csv|json; empty: text
     double litres = 0.0;                ///< --volume LITRES; 0: not said
+    double volumeOff = 0.0;             ///< --volume-off PERCENT, either way; 0: taken as exact
     double drift = 0.0;                 ///< --drift MBAR in a minute, either way; 0: not said
     std::optional<quantity::UnitCode> pressureUnit;    ///< --unit UNIT
     std::optional<std::pair<double, double>> stretch;  ///< --stretch FROM:TO, seconds

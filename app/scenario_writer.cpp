@@ -124,8 +124,12 @@ class Writer {
 
     void keepTrace(reg::TestId test, const exchange::PlannedTest& planned) {
         if (planned.trace && m_done) {
-            const auto& [source, marks, trace] = *planned.trace;
-            static_cast<void>(taken(m_store.keepTrace({test, source, marks, trace, std::nullopt})));
+            const auto& [source, marks, trace, second] = *planned.trace;
+            store::NewTrace kept{test, source, marks, trace};
+            if (second) {
+                kept.beside = store::NewTraceBeside{second->source, second->trace};
+            }
+            static_cast<void>(taken(m_store.keepTrace(kept)));
         }
     }
 

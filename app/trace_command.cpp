@@ -32,6 +32,12 @@ bool keepDrift(CommandLine& line, const QString& value) {
     return line.drift >= 0.0 && line.drift <= 1e3;
 }
 
+bool keepVolumeOff(CommandLine& line, const QString& value) {
+    const auto typed = Decimal::parse(value.toStdString());
+    line.volumeOff = typed ? typed->toDouble() : -1.0;
+    return line.volumeOff >= 0.0 && line.volumeOff < 100.0;
+}
+
 bool keepUnit(CommandLine& line, const QString& value) {
     const auto unit = exchange::headingUnit(value.toStdString(), quantity::UnitFamily::Pressure);
     line.pressureUnit = unit.value_or(quantity::UnitCode::None);
@@ -118,6 +124,21 @@ void sayWhatWasRead(const exchange::TraceFile& file, const tightness::Trace& use
     }
 }
 
+void sayWhatIsInIt(const tightness::FitInput& asked, const Desk& desk) {
+    const double drift = asked.drift.in(kMillibar);
+    desk.console.say(
+        drift > 0.0
+            ? tr("A drift of the gauge of %1 in a minute, either way, is in it.")
+                  .arg(figure(drift, quantity::UnitCode::Millibar, 3))
+            : tr("No drift of the gauge is in it: a gauge that drifts looks like a leak. Say how far it may "
+                 "drift in a minute: --drift MBAR."));
+    const double off = asked.volumeOff.in(quantity::kPercent);
+    desk.console.say(off > 0.0 ? tr("That the volume may be off by %1, either way, is in it.")
+                                     .arg(figure(off, quantity::UnitCode::Percent, 1))
+                               : tr("The volume is taken as exact. Say how far it may be off: --volume-off "
+                                    "PERCENT."));
+}
+
 void sayFit(const tightness::TraceFit& fit, const tightness::FitInput& asked, const Desk& desk) {
     const auto at = asked.at;
     const auto meaning = tightness::meaningOf(fit);
@@ -126,15 +147,7 @@ void sayFit(const tightness::TraceFit& fit, const tightness::FitInput& asked, co
         desk.console.say(tr("Leak at %1: %2, between %3 and %4, 95 times in a hundred.")
                              .arg(millibar(at.in(kMillibar)), flow(fit.leak.best), flow(fit.leak.least),
                                   flow(fit.leak.most)));
-        const double drift = asked.drift.in(kMillibar);
-        desk.console.say(
-            drift > 0.0
-                ? tr("A drift of the gauge of %1 in a minute, either way, is in it; the volume's uncertainty "
-                     "is not.")
-                      .arg(figure(drift, quantity::UnitCode::Millibar, 3))
-                : tr("Neither the volume's uncertainty nor a drift of the gauge is in it: a gauge that "
-                     "drifts "
-                     "looks like a leak. Say how far it may drift in a minute: --drift MBAR."));
+        sayWhatIsInIt(asked, desk);
         const auto settling = fit.settlingSize();
         desk.console.say(tr("Settling: %1, between %2 and %3 (a fall is positive).")
                              .arg(millibar(settling.best.in(kMillibar)),
@@ -152,6 +165,9 @@ std::vector<Option> traceOptions() {
             {QLatin1String("drift"), QLatin1String("MBAR"),
              QT_TRANSLATE_NOOP("CommandLine", "how far the gauge itself may drift in a minute, in mbar"),
              keepDrift},
+            {QLatin1String("volume-off"), QLatin1String("PERCENT"),
+             QT_TRANSLATE_NOOP("CommandLine", "how far that volume may be off, either way, in percent"),
+             keepVolumeOff},
             {QLatin1String("unit"), QLatin1String("UNIT"),
              QT_TRANSLATE_NOOP("CommandLine",
                                "unit of the pressures where the file doesn't say: mbar, Pa, "
@@ -163,17 +179,17 @@ std::vector<Option> traceOptions() {
 }
 
 std::vector<Command> traceCommands() {
-    return {
-        {Verb::Trace,
-         QLatin1String("trace"),
-         QLatin1String("FILE --volume LITRES"),
-         1,
-         1,
-         {QLatin1String("volume"), QLatin1String("drift"), QLatin1String("unit"), QLatin1String("stretch")},
-         QT_TRANSLATE_NOOP("CommandLine",
-                           "says what a gauge's table of times and pressures (CSV), taken with the valve "
-                           "shut, tells: leak or settling, with its uncertainty. Evidence beside the "
-                           "standard's rule, never a verdict")}};
+    return {{Verb::Trace,
+             QLatin1String("trace"),
+             QLatin1String("FILE --volume LITRES"),
+             1,
+             1,
+             {QLatin1String("volume"), QLatin1String("volume-off"), QLatin1String("drift"),
+              QLatin1String("unit"), QLatin1String("stretch")},
+             QT_TRANSLATE_NOOP("CommandLine",
+                               "says what a gauge's table of times and pressures (CSV), taken with the valve "
+                               "shut, tells: leak or settling, with its uncertainty. Evidence beside the "
+                               "standard's rule, never a verdict")}};
 }
 
 Exit runTrace(const CommandLine& line, const Desk& desk) {
@@ -199,6 +215,7 @@ Exit runTrace(const CommandLine& line, const Desk& desk) {
     }
     tightness::FitInput input;
     input.volume = quantity::Volume(line.litres, kLitre);
+    input.volumeOff = quantity::Share(line.volumeOff, quantity::kPercent);
     input.drift = quantity::PressureChange(line.drift, kMillibar);
     input.at = used.empty() ? quantity::GaugePressure{} : used.front().pressure;
     const auto fit = used.size() < 2 ? std::nullopt : tightness::fitTrace(used, input);

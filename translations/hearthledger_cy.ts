@@ -7152,8 +7152,72 @@ Cadwch ef, os gwelwch yn dda.</translation>
         <translation>Ni ellir dweud: arhoswch yn hwy, neu cymerwch fedrydd manylach.</translation>
     </message>
     <message>
-        <source>The smallest leak that this trace could have shown: %1. Neither the volume&apos;s uncertainty nor a drift of the gauge is in these figures.</source>
-        <translation>Y gollyngiad lleiaf y gallai’r olrhain hwn fod wedi’i ddangos: %1. Nid yw ansicrwydd y cyfaint na drifft y medrydd yn y ffigurau hyn.</translation>
+        <source>The smallest leak that this trace could have shown: %1.</source>
+        <translation>Y gollyngiad lleiaf y gallai’r olrhain hwn fod wedi’i ddangos: %1.</translation>
+    </message>
+    <message>
+        <source>In these figures the volume may be off by %1, either way.</source>
+        <translation>Yn y ffigurau hyn gall y cyfaint fod yn anghywir o %1, y naill ffordd neu’r llall.</translation>
+    </message>
+    <message>
+        <source>The volume is taken as exact.</source>
+        <translation>Cymerir bod y cyfaint yn fanwl gywir.</translation>
+    </message>
+    <message>
+        <source>A drift of the gauge of %1 in a minute, either way, is in them.</source>
+        <translation>Mae drifft y medrydd o %1 mewn munud, y naill ffordd neu’r llall, ynddynt.</translation>
+    </message>
+    <message>
+        <source>No drift of the gauge is in them.</source>
+        <translation>Nid oes drifft y medrydd ynddynt.</translation>
+    </message>
+    <message>
+        <source>Zero check at %1, open to the air: the gauge read %2, which is zero within its step of %3.</source>
+        <translation>Gwirio’r sero am %1, yn agored i’r aer: darllenai’r medrydd %2, sy’n sero o fewn ei gam o %3.</translation>
+    </message>
+    <message>
+        <source>Zero check at %1, open to the air: the gauge read %2, which is not zero within its step of %3.</source>
+        <translation>Gwirio’r sero am %1, yn agored i’r aer: darllenai’r medrydd %2, nad yw’n sero o fewn ei gam o %3.</translation>
+    </message>
+    <message>
+        <source>The first less the second: %1 when the timing began, %2 at its end, %3 where they were furthest apart (after %4).</source>
+        <translation>Y cyntaf llai’r ail: %1 pan ddechreuodd yr amseru, %2 ar ei ddiwedd, %3 lle’r oeddent bellaf oddi wrth ei gilydd (ar ôl %4).</translation>
+    </message>
+    <message>
+        <source>The first less the second: %1 at the beginning, %2 at the end, %3 where they were furthest apart (after %4).</source>
+        <translation>Y cyntaf llai’r ail: %1 ar y dechrau, %2 ar y diwedd, %3 lle’r oeddent bellaf oddi wrth ei gilydd (ar ôl %4).</translation>
+    </message>
+    <message>
+        <source>Their steps allow %1: the two gauges agree.</source>
+        <translation>Mae eu camau’n caniatáu %1: mae’r ddau fedrydd yn cytuno.</translation>
+    </message>
+    <message>
+        <source>Their steps allow %1: at the beginning and at the end the two gauges agree, in between they do not.</source>
+        <translation>Mae eu camau’n caniatáu %1: ar y dechrau ac ar y diwedd mae’r ddau fedrydd yn cytuno, rhyngddynt nid ydynt.</translation>
+    </message>
+    <message>
+        <source>Their steps allow %1: the two gauges do not agree. Find out which of them is right.</source>
+        <translation>Mae eu camau’n caniatáu %1: nid yw’r ddau fedrydd yn cytuno. Darganfyddwch pa un ohonynt sy’n gywir.</translation>
+    </message>
+    <message>
+        <source>Watched beside it: %1, %2 readings.</source>
+        <translation>Wedi’i wylio wrth ei ochr: %1, %2 o ddarlleniadau.</translation>
+    </message>
+    <message>
+        <source>The two can&apos;t be compared: of one no step is known, or they never read at the same time.</source>
+        <translation>Ni ellir cymharu’r ddau: nid yw cam un ohonynt yn hysbys, neu ni ddarllenasant erioed ar yr un pryd.</translation>
+    </message>
+    <message>
+        <source>The second gauge: %1</source>
+        <translation>Yr ail fedrydd: %1</translation>
+    </message>
+    <message>
+        <source>Where nothing is said of how far a volume may be off, it is taken as exact.</source>
+        <translation>Lle na ddywedir dim am ba mor anghywir y gall cyfaint fod, cymerir ei fod yn fanwl gywir.</translation>
+    </message>
+    <message>
+        <source>How far the volume may be off</source>
+        <translation>Pa mor anghywir y gall y cyfaint fod</translation>
     </message>
     <message>
         <source>The gauge was silent for %1 in all; nothing is put in the place of what was not read.</source>

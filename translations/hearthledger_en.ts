@@ -365,6 +365,13 @@
             <numerusform>A recording was left: %1, begun %2, %n readings.</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>Beside it %1 was recorded, %n reading(s).</source>
+        <translation>
+            <numerusform>Beside it %1 was recorded, %n reading.</numerusform>
+            <numerusform>Beside it %1 was recorded, %n readings.</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>hearth::ui::visit::RoomTraceArea</name>

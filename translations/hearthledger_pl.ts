@@ -7150,8 +7150,72 @@ Prosimy go zachować.</translation>
         <translation>Nie można powiedzieć: odczekaj dłużej albo weź dokładniejszy manometr.</translation>
     </message>
     <message>
-        <source>The smallest leak that this trace could have shown: %1. Neither the volume&apos;s uncertainty nor a drift of the gauge is in these figures.</source>
-        <translation>Najmniejsza nieszczelność, jaką ten przebieg mógł wykazać: %1. Liczby te nie obejmują ani niepewności objętości, ani dryftu manometru.</translation>
+        <source>The smallest leak that this trace could have shown: %1.</source>
+        <translation>Najmniejsza nieszczelność, jaką ten przebieg mógł wykazać: %1.</translation>
+    </message>
+    <message>
+        <source>In these figures the volume may be off by %1, either way.</source>
+        <translation>W tych liczbach objętość może odbiegać o %1 w każdą stronę.</translation>
+    </message>
+    <message>
+        <source>The volume is taken as exact.</source>
+        <translation>Przyjęto, że objętość jest dokładna.</translation>
+    </message>
+    <message>
+        <source>A drift of the gauge of %1 in a minute, either way, is in them.</source>
+        <translation>Uwzględniono w nich dryft manometru %1 na minutę w każdą stronę.</translation>
+    </message>
+    <message>
+        <source>No drift of the gauge is in them.</source>
+        <translation>Nie uwzględniono w nich dryftu manometru.</translation>
+    </message>
+    <message>
+        <source>Zero check at %1, open to the air: the gauge read %2, which is zero within its step of %3.</source>
+        <translation>Sprawdzenie zera o %1, przy otwartym króćcu: manometr wskazywał %2, co jest zerem w granicach jego działki %3.</translation>
+    </message>
+    <message>
+        <source>Zero check at %1, open to the air: the gauge read %2, which is not zero within its step of %3.</source>
+        <translation>Sprawdzenie zera o %1, przy otwartym króćcu: manometr wskazywał %2, co nie jest zerem w granicach jego działki %3.</translation>
+    </message>
+    <message>
+        <source>The first less the second: %1 when the timing began, %2 at its end, %3 where they were furthest apart (after %4).</source>
+        <translation>Pierwszy minus drugi: %1, gdy zaczął się pomiar czasu, %2 na jego końcu, %3 tam, gdzie różniły się najbardziej (po %4).</translation>
+    </message>
+    <message>
+        <source>The first less the second: %1 at the beginning, %2 at the end, %3 where they were furthest apart (after %4).</source>
+        <translation>Pierwszy minus drugi: %1 na początku, %2 na końcu, %3 tam, gdzie różniły się najbardziej (po %4).</translation>
+    </message>
+    <message>
+        <source>Their steps allow %1: the two gauges agree.</source>
+        <translation>Ich działki dopuszczają %1: oba manometry są zgodne.</translation>
+    </message>
+    <message>
+        <source>Their steps allow %1: at the beginning and at the end the two gauges agree, in between they do not.</source>
+        <translation>Ich działki dopuszczają %1: na początku i na końcu oba manometry są zgodne, pomiędzy nie.</translation>
+    </message>
+    <message>
+        <source>Their steps allow %1: the two gauges do not agree. Find out which of them is right.</source>
+        <translation>Ich działki dopuszczają %1: manometry nie są zgodne. Ustal, który z nich wskazuje prawidłowo.</translation>
+    </message>
+    <message>
+        <source>Watched beside it: %1, %2 readings.</source>
+        <translation>Obserwowany obok niego: %1, odczytów %2.</translation>
+    </message>
+    <message>
+        <source>The two can&apos;t be compared: of one no step is known, or they never read at the same time.</source>
+        <translation>Nie można ich porównać: działka jednego nie jest znana albo nigdy nie wskazywały jednocześnie.</translation>
+    </message>
+    <message>
+        <source>The second gauge: %1</source>
+        <translation>Drugi manometr: %1</translation>
+    </message>
+    <message>
+        <source>Where nothing is said of how far a volume may be off, it is taken as exact.</source>
+        <translation>Gdzie nie podano, o ile objętość może odbiegać, przyjęto, że jest dokładna.</translation>
+    </message>
+    <message>
+        <source>How far the volume may be off</source>
+        <translation>O ile objętość może odbiegać</translation>
     </message>
     <message>
         <source>The gauge was silent for %1 in all; nothing is put in the place of what was not read.</source>

@@ -71,11 +71,14 @@ Result<void> addTraceShots(const store::Store& store, std::vector<Shot>& shots) 
         if (!file) {
             return tl::unexpected(file.error());
         }
-        for (std::size_t test = 0; file->traces.size() == kTraces.size() && test < kTraces.size(); ++test) {
+        const auto first = std::count_if(file->traces.begin(), file->traces.end(),
+                                         [](const reg::GaugeTrace& trace) { return !trace.beside; });
+        const bool isWatched = first == static_cast<std::ptrdiff_t>(kTraces.size());
+        for (std::size_t test = 0; isWatched && test < kTraces.size(); ++test) {
             shots.push_back({QString::fromLatin1(kTraces[test]),
                              [visit, test](Scene& scene) { showTrace(scene, visit, test); }});
         }
-        if (file->traces.size() == kTraces.size()) {
+        if (isWatched) {
             shots.push_back({QStringLiteral("visit-gauge-live"), [visit](Scene& scene) {
                                  showTrace(scene, visit, 0);
                                  pressToOpen(scene, "watchGaugeButton", "livePanel");

@@ -307,6 +307,7 @@ ListTable instrumentsTable(const record::RegisterRows& rows, const ListWording& 
             .typed("resolution", instrument.resolution)
             .typed("repeatability", instrument.repeatability)
             .typed("accuracy", instrument.accuracy)
+            .typed("drift", instrument.drift)
             .add("certificate", instrument.certificate)
             .date("calibrated_on", instrument.calibratedOn, instrument.calibratedOnText)
             .date("calibration_due", instrument.calibrationDue, instrument.calibrationDueText);

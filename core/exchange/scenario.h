@@ -30,6 +30,12 @@ struct PlannedTrace {
     reg::TraceSource source;
     reg::TraceMarks marks;
     tightness::Trace trace;
+    /// What a second gauge saw at the same time.
+    struct Second {
+        reg::TraceSource source;
+        tightness::Trace trace;
+    };
+    std::optional<Second> second = std::nullopt;
 };
 
 struct PlannedTest {

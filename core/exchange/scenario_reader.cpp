@@ -74,8 +74,8 @@ void ScenarioReader::readEngineer(const JsonNode& node) {
 }
 
 void ScenarioReader::readInstrument(const JsonNode& node) {
-    node.allowOnly({"key", "kind", "name", "serial", "resolution", "repeatability", "accuracy", "certificate",
-                    "calibrated_on", "calibration_due"});
+    node.allowOnly({"key", "kind", "name", "serial", "resolution", "repeatability", "accuracy", "drift",
+                    "certificate", "calibrated_on", "calibration_due"});
     reg::Instrument instrument;
     instrument.id = reg::InstrumentId{named("instrument", node.at("key"))};
     instrument.kind = valueOf(reg::instrumentKindFromCode(node.at("kind").text()), node.at("kind"));
@@ -84,6 +84,7 @@ void ScenarioReader::readInstrument(const JsonNode& node) {
     instrument.resolution = typedIfThere(node, "resolution", UnitFamily::Pressure);
     instrument.repeatability = typedIfThere(node, "repeatability", UnitFamily::Pressure);
     instrument.accuracy = typedIfThere(node, "accuracy", UnitFamily::Pressure);
+    instrument.drift = typedIfThere(node, "drift", UnitFamily::Pressure);
     instrument.certificate = node.textOr("certificate");
     instrument.calibratedOn = dateIfThere(node, "calibrated_on");
     instrument.calibrationDue = dateIfThere(node, "calibration_due");

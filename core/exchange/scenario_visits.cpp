@@ -116,16 +116,11 @@ reg::Entry ScenarioReader::readEntry(const std::string& code, const JsonNode& no
     return entry;
 }
 
+namespace {
+
 /// Readings at even steps of time, in the unit of the gauge's step, between blanks.
-PlannedTrace ScenarioReader::traceIn(const JsonNode& node, Instant began) {
-    node.allowOnly({"source", "step", "every_ms", "marks", "readings"});
-    PlannedTrace planned;
-    planned.source.name = node.at("source").text();
-    planned.source.beganAt = began;
-    planned.source.resolution = typedIn(node.at("step"), quantity::UnitFamily::Pressure);
-    planned.marks = valueOf(reg::marksFromText(node.at("marks").text()), node.at("marks"));
-    const int every = node.at("every_ms").integer();
-    const auto readings = node.at("readings");
+tightness::Trace evenReadings(const JsonNode& readings, int every, quantity::UnitCode unit) {
+    tightness::Trace trace;
     std::istringstream figures(readings.text());
     int milliseconds = 0;
     for (std::string figure; figures >> figure; milliseconds += every) {
@@ -133,10 +128,35 @@ PlannedTrace ScenarioReader::traceIn(const JsonNode& node, Instant began) {
         if (!value) {
             readings.refuse("unreadable");
         }
-        planned.trace.push_back(
-            {quantity::Duration(milliseconds / 1000.0, quantity::kSecond),
-             quantity::GaugePressure(value->toDouble(),
-                                     quantity::pressureUnit(planned.source.resolution.unit))});
+        trace.push_back({quantity::Duration(milliseconds / 1000.0, quantity::kSecond),
+                         quantity::GaugePressure(value->toDouble(), quantity::pressureUnit(unit))});
+    }
+    return trace;
+}
+
+}  // namespace
+
+/// The zero was looked at a minute before.
+PlannedTrace ScenarioReader::traceIn(const JsonNode& node, Instant began) {
+    node.allowOnly({"source", "step", "every_ms", "marks", "readings", "zero", "second"});
+    PlannedTrace planned;
+    planned.source.name = node.at("source").text();
+    planned.source.beganAt = began;
+    planned.source.resolution = typedIn(node.at("step"), quantity::UnitFamily::Pressure);
+    if (const auto zero = node.find("zero")) {
+        planned.source.zero = {typedIn(*zero, quantity::UnitFamily::Pressure), planned.source.resolution,
+                               began - std::chrono::minutes(1), true};
+    }
+    planned.marks = valueOf(reg::marksFromText(node.at("marks").text()), node.at("marks"));
+    const int every = node.at("every_ms").integer();
+    planned.trace = evenReadings(node.at("readings"), every, planned.source.resolution.unit);
+    if (const auto other = node.find("second")) {
+        other->allowOnly({"source", "step", "readings"});
+        auto& second = planned.second.emplace();
+        second.source.name = other->at("source").text();
+        second.source.beganAt = began;
+        second.source.resolution = typedIn(other->at("step"), quantity::UnitFamily::Pressure);
+        second.trace = evenReadings(other->at("readings"), every, second.source.resolution.unit);
     }
     return planned;
 }

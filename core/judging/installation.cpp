@@ -2,6 +2,7 @@
 #include "core/judging/installation.h"
 
 #include "core/rulebook/values.h"
+#include "core/tightness/volume_off.h"
 
 #include <algorithm>
 
@@ -114,6 +115,12 @@ quantity::TemperatureChange assumedChange(const Readings& test, const rulebook::
                             : rulebook::temperatureChangeOf(*entry).value_or(quantity::TemperatureChange{});
 }
 
+std::optional<quantity::Share> volumeOffOf(const Readings& test) {
+    const auto said = test.share(Item::TestVolumeOff);
+    const bool isPart = said && said->value >= quantity::Share{} && said->value < tightness::kVolumeOffBelow;
+    return isPart ? std::optional(said->value) : std::nullopt;
+}
+
 tightness::TestedPart testedPart(const reg::VisitFile& file, const pipework::VolumeReport& report) {
     return {pipework::meterByCode(file.installation.meterCode), report.largestNominal, report.nominalKnown,
             report.total};
@@ -160,6 +167,7 @@ std::optional<tightness::Gauge> gaugeFrom(const reg::Instrument& instrument) {
     gauge.resolution = positive(instrument.resolution);
     gauge.repeatability = positive(instrument.repeatability);
     gauge.accuracy = positive(instrument.accuracy);
+    gauge.drift = positive(instrument.drift);
     return gauge;
 }
 

@@ -33,6 +33,10 @@ struct Volumes {
 /// book's.
 [[nodiscard]] quantity::TemperatureChange assumedChange(const Readings& test, const rulebook::RuleBook& book);
 
+/// How far the volume may be off, either way, as a part of it: as typed. Nothing where it is not typed, or is
+/// no part from nought to below one: then the volume is taken as exact.
+[[nodiscard]] std::optional<quantity::Share> volumeOffOf(const Readings& test);
+
 [[nodiscard]] tightness::TestedPart testedPart(const reg::VisitFile& file,
                                                const pipework::VolumeReport& report);
 [[nodiscard]] tightness::ScopeInput scopeInput(const reg::VisitFile& file,

@@ -150,6 +150,7 @@ void TestJudge::judgeTightness(const tightness::Preceding& before, const tightne
     input.retest = stageOf(m_readings, kRetest);
     input.lowPressureExplained = m_readings.hasText(Item::LowPressureReason);
     input.assumed = assumedChange(m_readings, m_book);
+    input.volumeOff = volumeOffOf(m_readings);
     if (m_gauge && settled.start && settled.end) {
         input.settled = changeBetween(*m_gauge, *settled.start, *settled.end);
     }

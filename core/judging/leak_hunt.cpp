@@ -128,9 +128,9 @@ std::optional<LeakAt> byReadings(const reg::VisitFile& file, const rulebook::Rul
         return std::nullopt;
     }
     const auto start = stage.start->pressure;
-    const auto rate =
-        tightness::leakRate({*hunted.volume, tightness::changeBetween(*gauge, *stage.start, *stage.end),
-                             start, *stage.took, gauge->accuracy, assumedChange(readings, book)});
+    const auto rate = tightness::leakRate(
+        {*hunted.volume, tightness::changeBetween(*gauge, *stage.start, *stage.end), start, *stage.took,
+         gauge->accuracy, assumedChange(readings, book), volumeOffOf(readings), gauge->drift});
     return LeakAt{{rate.rate, rate.rate - rate.uncertainty, rate.rate + rate.uncertainty}, start};
 }
 
@@ -190,6 +190,7 @@ class Hunt {
     void take(reg::TestId id, const StageItems& items, bool isRetest) {
         HuntedTest hunted;
         hunted.test = id;
+        hunted.isVolumeExact = !volumeOffOf(Readings(m_file, reg::subject(id)));
         hunted.isRetest = isRetest;
         const Readings readings(m_file, reg::subject(id));
         const auto conduct = conductOf(readings);

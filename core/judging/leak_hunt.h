@@ -37,6 +37,7 @@ struct HuntedTest {
     std::optional<quantity::Volume> volume;
     std::optional<tightness::Within95<quantity::Flow>> leak;  // at the first compared test's pressure
     bool isByTrace = false;
+    bool isVolumeExact = true;  // nothing is said of how far it may be off
 };
 
 /// A place where a leak can be.
@@ -62,8 +63,9 @@ struct LeakHunt {
 /// A section is reached while neither it nor one that feeds it is shut; in a test of a part, only where it is
 /// marked as under test. An appliance is reached with its section, in a test with appliances connected. The
 /// leak is the trace's where the visit has one that tells it, else that of the two readings; the interval is
-/// 95 % of the one, U (k = 2) of the other. Told at another pressure a leak is proportional to it (laminar,
-/// as in settle_leak.h).
+/// 95 % of the one, U (k = 2) of the other; how far the volume may
+/// be off and the gauge's drift are in both where they are said. Told at another pressure a leak is
+/// proportional to it (laminar, as in settle_leak.h).
 [[nodiscard]] LeakHunt huntLeak(const reg::VisitFile& file, const rulebook::RuleBook& book,
                                 std::span<const TraceSeen> traces);
 

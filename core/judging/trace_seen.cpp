@@ -140,12 +140,26 @@ std::optional<PressureChange> thresholdOf(const reg::VisitFile& file, reg::TestI
                : std::nullopt;
 }
 
-std::optional<PressureChange> stepOfSource(const TraceGiven& given) {
-    const auto said = given.source.resolution.value();
+std::optional<PressureChange> stepOfSource(const reg::TraceSource& source, const Trace& trace) {
+    const auto said = source.resolution.value();
     if (said && said->toDouble() > 0.0) {
-        return PressureChange(said->toDouble(), quantity::pressureUnit(given.source.resolution.unit));
+        return PressureChange(said->toDouble(), quantity::pressureUnit(source.resolution.unit));
     }
-    return tightness::stepOf(given.trace);
+    return tightness::stepOf(trace);
+}
+
+std::optional<tightness::GaugesOverTest> comparedIn(const TraceSeen& seen) {
+    const auto& second = seen.given.second;
+    const auto step = second ? stepOfSource(second->source, second->trace) : std::nullopt;
+    return step && seen.asked.step ? tightness::compareOverTest({seen.given.trace, *seen.asked.step},
+                                                                {second->trace, *step}, seen.stages)
+                                   : std::nullopt;
+}
+
+std::optional<PressureChange> driftOf(const reg::VisitFile& file, reg::TestId test) {
+    const auto* instrument = file.gaugeOf(test);
+    const auto gauge = instrument == nullptr ? std::nullopt : gaugeFrom(*instrument);
+    return gauge ? gauge->drift : std::nullopt;
 }
 
 const tightness::TracePoint* pointAt(const Trace& trace, Duration at) {
@@ -237,10 +251,13 @@ TraceSeen stagedTrace(const reg::VisitFile& file, const rulebook::RuleBook& book
     seen.gaps = tightness::gapsOf(trace);
     const auto testTime = stageTime(rules, Rule::TestTime);
     seen.asked.volume = volumesOf(file, Readings(file, reg::subject(test)), book).tested.total;
-    seen.asked.step = stepOfSource(seen.given);
+    seen.asked.step = stepOfSource(seen.given.source, trace);
     seen.asked.threshold = thresholdOf(file, test, rules);
     seen.asked.testTime = testTime.value_or(Duration{});
+    seen.asked.volumeOff = volumeOffOf(Readings(file, reg::subject(test)));
+    seen.asked.drift = driftOf(file, test);
     seen.zero = zeroOf(trace, seen.asked.step);
+    seen.compared = comparedIn(seen);
     return seen;
 }
 

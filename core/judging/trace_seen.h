@@ -3,6 +3,7 @@
 
 #include "core/register/visit_file.h"
 #include "core/rulebook/rule_book.h"
+#include "core/tightness/gauges_over_test.h"
 #include "core/tightness/trace_told.h"
 
 #include <optional>
@@ -12,11 +13,18 @@
 /// The trace of a test with what the visit knows of that test: its stages, and what it tells.
 namespace hearth::judging {
 
+/// What a second gauge saw on the same pipe; times are the first one's.
+struct SecondGauge {
+    reg::TraceSource source;
+    tightness::Trace trace;
+};
+
 /// A trace and what was said of it.
 struct TraceGiven {
     reg::TraceSource source;
     reg::TraceMarks marks;
     tightness::Trace trace;
+    std::optional<SecondGauge> second = std::nullopt;
 };
 
 /// A reading that the trace has at the beginning or end of a stage: for the fitter to confirm, never entered
@@ -36,6 +44,8 @@ struct TraceSeen {
     tightness::TellInput asked;  // the volume of what was tested, the gauge's step and threshold, the time
     std::optional<tightness::ZeroCheck> zero;  // nothing: not seen open to the air, or no step known
     std::vector<tightness::Span> gaps;
+    /// Both gauges over the stages; nothing: one gauge, or no step known of either, or never both at once.
+    std::optional<tightness::GaugesOverTest> compared;
 };
 
 /// Marks where the stages seem to begin and end, by the rule book's bands and times for this test's edition

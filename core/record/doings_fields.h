@@ -190,6 +190,11 @@ void describe(Archive& archive, Value& trace) {
     archive.text("marks", trace.marks);
     archive.instant("kept_at", trace.keptAt);
     archive.text("kept_by", trace.keptBy);
+    archive.typed("zero_reads", trace.source.zero.reads);
+    archive.typed("zero_step", trace.source.zero.step);
+    archive.instant("zero_at", trace.source.zero.at);
+    archive.flag("zero_is", trace.source.zero.isZero);
+    archive.link("beside", trace.beside);
 }
 
 template <class Archive, Is<reg::Binned> Value>

@@ -166,6 +166,7 @@ void describe(Archive& archive, Value& instrument) {
     archive.typed("resolution", instrument.resolution);
     archive.typed("repeatability", instrument.repeatability);
     archive.typed("accuracy", instrument.accuracy);
+    archive.typed("drift", instrument.drift);
     archive.text("certificate", instrument.certificate);
     archive.date("calibrated_on", instrument.calibratedOn);
     archive.text("calibrated_on_text", instrument.calibratedOnText);

@@ -78,6 +78,7 @@ constexpr std::array kTightnessAndPurge{
     wantedItem(Item::SecondDisplayEnd, kCommon, When::WhenTyped),
     wantedItem(Item::LowPressureReason, kArticle, When::LowUnexplained),
     wantedItem(Item::AssumedTemperatureChange, kCommon, When::WhenTyped),
+    wantedItem(Item::TestVolumeOff, kCommon, When::WhenTyped),
     // the repeat with appliances isolated
     wantedItem(Item::RetestStart, kBulletin, When::RetestBegun),
     wantedItem(Item::RetestEnd, kBulletin, When::RetestBegun),

@@ -29,6 +29,16 @@ struct TraceMark {
 };
 using TraceMarks = std::vector<TraceMark>;
 
+/// What a gauge read while it was open to the air, before it was connected.
+struct TraceZero {
+    quantity::Typed reads = {};  // a mean; empty: it was not looked at
+    quantity::Typed step = {};   // of the display
+    std::optional<Instant> at = std::nullopt;
+    bool isZero = false;  // within one step of nought
+    [[nodiscard]] bool isThere() const { return !reads.text.empty(); }
+    bool operator==(const TraceZero&) const = default;
+};
+
 /// What whoever hands a trace over says of it.
 struct TraceSource {
     std::string name;  // the file's, or the profile's
@@ -37,6 +47,7 @@ struct TraceSource {
     std::optional<Instant> beganAt = std::nullopt;  // nothing: the source told no clock time
     /// The gauge's step, empty where that is not known; in the unit that the gauge shows.
     quantity::Typed resolution{{}, quantity::UnitCode::Millibar};
+    TraceZero zero = {};
     bool operator==(const TraceSource&) const = default;
 };
 
@@ -53,6 +64,8 @@ struct GaugeTrace {
     std::string marks;     // see marksText
     Instant keptAt{};
     std::string keptBy;
+    /// Of a second gauge on the same pipe: the trace that it was watched beside. Its times are that one's.
+    std::optional<GaugeTraceId> beside = std::nullopt;
     bool operator==(const GaugeTrace&) const = default;
 };
 

@@ -92,6 +92,7 @@ constexpr std::array kCatalogue{
     reading(Item::SecondDisplayEnd, "test.second_display_end"),
     testItem(Item::LowPressureReason, "test.low_pressure_reason", ItemKind::Text),
     reading(Item::AssumedTemperatureChange, "test.assumed_temperature_change", UnitFamily::TemperatureChange),
+    reading(Item::TestVolumeOff, "test.volume_off", UnitFamily::Share),
 
     reading(Item::RetestStart, "test.retest_start"),
     reading(Item::RetestEnd, "test.retest_end"),

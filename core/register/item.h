@@ -60,6 +60,7 @@ enum class Item {
     SecondDisplayEnd,   // the same gauge read on another display
     LowPressureReason,  // why the test pressure could not be reached
     AssumedTemperatureChange,
+    TestVolumeOff,  // percent: how far the volume may be off, either way
     // test: the repeat with appliances isolated
     RetestStart,
     RetestEnd,

@@ -177,6 +177,7 @@ struct Instrument {
     quantity::Typed resolution;     // one step of the display or scale
     quantity::Typed repeatability;  // absent: taken as one step
     quantity::Typed accuracy;
+    quantity::Typed drift;  // in a minute, either way; absent: not known
     std::string certificate;
     std::optional<calendar::Date> calibratedOn;
     std::optional<calendar::Date> calibrationDue;

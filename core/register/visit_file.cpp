@@ -82,6 +82,17 @@ std::vector<SubjectRef> VisitFile::roomReadings() const {
     return roomSubjects(entries, /*readings=*/true);
 }
 
+const GaugeTrace* VisitFile::traceOf(TestId test) const {
+    const auto found = std::find_if(traces.rbegin(), traces.rend(), [&](const GaugeTrace& trace) {
+        return trace.test == test && !trace.beside;
+    });
+    return found == traces.rend() ? nullptr : &*found;
+}
+
+const GaugeTrace* VisitFile::traceBeside(GaugeTraceId id) const {
+    return firstThat(traces, [&](const GaugeTrace& trace) { return trace.beside == id; });
+}
+
 const Engineer* VisitFile::engineer() const {
     return visit.engineer ? firstThat(engineers, [&](const Engineer& e) { return e.id == *visit.engineer; })
                           : nullptr;

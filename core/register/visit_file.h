@@ -52,6 +52,10 @@ struct VisitFile {
     [[nodiscard]] std::vector<SubjectRef> rooms() const;
     /// The readings of CO in rooms: subjects of their own, each with a time, a place and a figure.
     [[nodiscard]] std::vector<SubjectRef> roomReadings() const;
+    /// The trace that a test goes by: the newest, whatever was watched beside it. Null: it has none.
+    [[nodiscard]] const GaugeTrace* traceOf(TestId test) const;
+    /// What a second gauge saw beside that one. Null: there was none.
+    [[nodiscard]] const GaugeTrace* traceBeside(GaugeTraceId id) const;
     [[nodiscard]] const Engineer* engineer() const;
     [[nodiscard]] const Party* holder(RoleKind role) const;
 };

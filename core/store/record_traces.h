@@ -5,9 +5,16 @@
 #include "core/record/trace_text.h"
 #include "core/store/store.h"
 
+#include <optional>
 #include <vector>
 
 namespace hearth::store {
+
+/// What a second gauge saw beside that trace; nothing where there was none. Errors: TraceAltered and the
+/// store's.
+[[nodiscard]] Result<std::optional<judging::SecondGauge>> secondGaugeOf(const Store& store,
+                                                                        const reg::VisitFile& file,
+                                                                        reg::GaugeTraceId trace);
 
 /// What the visit's traces of tests tell, with their readings, in the order they were kept: of each test the
 /// newest. Errors: TraceAltered and the store's.

@@ -144,6 +144,7 @@ class SqliteStore final : public Store {
     [[nodiscard]] Result<reg::GaugeTraceId> keepTrace(const NewTrace& trace) override;
     [[nodiscard]] Result<reg::GaugeTraceId> keepRoomTrace(const NewRoomTrace& trace) override;
     [[nodiscard]] Result<void> markTrace(reg::GaugeTraceId id, const reg::TraceMarks& marks) override;
+    [[nodiscard]] Result<std::string> recordOfTrace(reg::GaugeTraceId id) const override;
     [[nodiscard]] Result<void> removeTrace(reg::GaugeTraceId id) override;
     [[nodiscard]] Result<tightness::Trace> traceReadings(reg::GaugeTraceId id) const override;
     [[nodiscard]] Result<std::vector<air::CoReading>> roomTraceReadings(reg::GaugeTraceId id) const override;

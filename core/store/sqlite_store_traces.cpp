@@ -13,6 +13,9 @@ Result<reg::GaugeTraceId> SqliteStore::keepRoomTrace(const NewRoomTrace& trace) 
 Result<void> SqliteStore::markTrace(reg::GaugeTraceId id, const reg::TraceMarks& marks) {
     return changing([&] { store::markTrace(m_session, id, marks); });
 }
+Result<std::string> SqliteStore::recordOfTrace(reg::GaugeTraceId id) const {
+    return guarded([&] { return store::recordOfTrace(m_db, id); });
+}
 Result<void> SqliteStore::removeTrace(reg::GaugeTraceId id) {
     return changing([&] { store::removeTrace(m_session, id); });
 }

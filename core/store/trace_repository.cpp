@@ -62,13 +62,16 @@ void refuseUnusable(const std::string& name, const Points& points, std::size_t m
     }
 }
 
-/// An issued record says its digest.
-void refuseInRecord(const Connection& db, const reg::GaugeTrace& trace) {
-    const auto record = db.first(
+/// An issued record says its key. Another of the same readings is none of the record's.
+std::optional<std::string> recordThatShows(const Connection& db, const reg::GaugeTrace& trace) {
+    return db.first(
         "SELECT h.record FROM record_snapshots AS s JOIN record_headers AS h ON h.id = s.record "
         "WHERE s.visit = ? AND instr(s.json, ?) > 0 ORDER BY h.issued_at DESC",
-        {trace.visit.bytes, Blob{trace.digest}}, [](const Columns& columns) { return columns.text(0); });
-    if (record) {
+        {trace.visit.bytes, Blob{trace.id.text()}}, [](const Columns& columns) { return columns.text(0); });
+}
+
+void refuseInRecord(const Connection& db, const reg::GaugeTrace& trace) {
+    if (const auto record = recordThatShows(db, trace)) {
         throw Failure(ErrorCode::TraceInRecord, {trace.source.name, *record});
     }
 }
@@ -98,8 +101,12 @@ std::optional<std::string> textOfDigest(const Connection& db, const std::string&
 }
 
 void takeAway(Edit& edit, reg::GaugeTraceId id) {
-    const auto trace = valueWithId<reg::GaugeTrace>(edit.session().db, id.bytes);
-    refuseInRecord(edit.session().db, trace);
+    const auto& db = edit.session().db;
+    const auto trace = valueWithId<reg::GaugeTrace>(db, id.bytes);
+    refuseInRecord(db, trace);
+    for (const auto& beside : valuesWhere<reg::GaugeTrace>(db, "WHERE t.beside = ?", {id.bytes})) {
+        edit.remove(tableOf<reg::GaugeTrace>(), beside.id.bytes);
+    }
     edit.remove(tableOf<reg::GaugeTrace>(), id.bytes);
 }
 
@@ -148,15 +155,29 @@ std::optional<std::string> unpacked(std::string_view bytes, std::size_t size) {
 
 reg::GaugeTraceId keepTrace(Session& session, const NewTrace& trace) {
     refuseUnusable(trace.source.name, trace.trace, trace.marks.size());
+    if (trace.beside) {
+        refuseUnusable(trace.beside->source.name, trace.beside->trace, 0);
+    }
     Edit edit(session);
     const auto test = valueWithId<reg::Test>(session.db, trace.test.bytes);
+    const auto rowOf = [&](const reg::TraceSource& source, const tightness::Trace& readings,
+                           const std::string& text) {
+        auto row = rowFor(session, source, readings, text);
+        row.visit = test.visit;
+        row.test = test.id;
+        row.channels = channelsOf(readings);
+        return row;
+    };
     const std::string text = record::traceText(trace.trace);
-    auto row = rowFor(session, trace.source, trace.trace, text);
-    row.visit = test.visit;
-    row.test = test.id;
-    row.channels = channelsOf(trace.trace);
+    auto row = rowOf(trace.source, trace.trace, text);
     row.marks = reg::marksText(trace.marks);
     keepRow(edit, row, text, trace.replaces);
+    if (trace.beside) {
+        const std::string other = record::traceText(trace.beside->trace);
+        auto second = rowOf(trace.beside->source, trace.beside->trace, other);
+        second.beside = row.id;
+        keepRow(edit, second, other, std::nullopt);
+    }
     edit.commit();
     return row.id;
 }
@@ -183,6 +204,10 @@ void markTrace(Session& session, reg::GaugeTraceId id, const reg::TraceMarks& ma
     trace.marks = reg::marksText(marks);
     edit.put(trace);
     edit.commit();
+}
+
+std::string recordOfTrace(const Connection& db, reg::GaugeTraceId id) {
+    return recordThatShows(db, valueWithId<reg::GaugeTrace>(db, id.bytes)).value_or(std::string());
 }
 
 void removeTrace(Session& session, reg::GaugeTraceId id) {

@@ -14,6 +14,7 @@ namespace hearth::store {
 [[nodiscard]] reg::GaugeTraceId keepTrace(Session& session, const NewTrace& trace);
 [[nodiscard]] reg::GaugeTraceId keepRoomTrace(Session& session, const NewRoomTrace& trace);
 void markTrace(Session& session, reg::GaugeTraceId id, const reg::TraceMarks& marks);
+[[nodiscard]] std::string recordOfTrace(const Connection& db, reg::GaugeTraceId id);
 void removeTrace(Session& session, reg::GaugeTraceId id);
 [[nodiscard]] tightness::Trace readTraceReadings(const Connection& db, reg::GaugeTraceId id);
 [[nodiscard]] std::vector<air::CoReading> readRoomTraceReadings(const Connection& db, reg::GaugeTraceId id);

@@ -7,9 +7,16 @@
 #include "core/tightness/trace.h"
 
 #include <optional>
+#include <string>
 #include <vector>
 
 namespace hearth::store {
+
+/// What a second gauge saw on the same pipe at the same time; times from the first one's beginning.
+struct NewTraceBeside {
+    reg::TraceSource source;
+    tightness::Trace trace;
+};
 
 /// A trace that is to be kept with a test.
 struct NewTrace {
@@ -17,7 +24,9 @@ struct NewTrace {
     reg::TraceSource source;
     reg::TraceMarks marks;
     tightness::Trace trace;
-    std::optional<reg::GaugeTraceId> replaces = std::nullopt;  // goes in the same step
+    std::optional<reg::GaugeTraceId> replaces =
+        std::nullopt;                                     // goes in the same step, with what was beside it
+    std::optional<NewTraceBeside> beside = std::nullopt;  // is kept in the same step
 };
 
 /// What an instrument that was watched saw of the carbon monoxide in rooms. Times from its beginning.
@@ -48,8 +57,10 @@ class Traces {
     [[nodiscard]] virtual Result<reg::GaugeTraceId> keepRoomTrace(const NewRoomTrace& trace) = 0;
     /// What happened when, in place of what was said so far. Errors: TraceUnusable; TraceInRecord; NotFound.
     [[nodiscard]] virtual Result<void> markTrace(reg::GaugeTraceId id, const reg::TraceMarks& marks) = 0;
-    /// Takes it away; undo brings it back: the readings stay until dropUnusedBytes(). Errors: TraceInRecord
-    /// when an issued record shows it; NotFound.
+    /// The number of the newest issued record that shows it; empty: none does. Errors: NotFound.
+    [[nodiscard]] virtual Result<std::string> recordOfTrace(reg::GaugeTraceId id) const = 0;
+    /// Takes it away, and what was watched beside it; undo brings it back: the readings stay until
+    /// dropUnusedBytes(). Errors: TraceInRecord when an issued record shows it; NotFound.
     [[nodiscard]] virtual Result<void> removeTrace(reg::GaugeTraceId id) = 0;
     /// The readings as they were kept. Errors: TraceAltered when they are not those that came; NotFound.
     [[nodiscard]] virtual Result<tightness::Trace> traceReadings(reg::GaugeTraceId id) const = 0;

@@ -14,9 +14,10 @@ enum class GaugeKind { Electronic, Water };
 
 struct Gauge {
     GaugeKind kind = GaugeKind::Electronic;
-    std::optional<quantity::PressureChange> resolution;     // one step of the display or scale
-    std::optional<quantity::PressureChange> repeatability;  // half-width
-    std::optional<quantity::PressureChange> accuracy;       // half-width
+    std::optional<quantity::PressureChange> resolution;            // one step of the display or scale
+    std::optional<quantity::PressureChange> repeatability;         // half-width
+    std::optional<quantity::PressureChange> accuracy;              // half-width
+    std::optional<quantity::PressureChange> drift = std::nullopt;  // in a minute, half-width
 };
 
 /// A reading with the worth of its last typed digit.

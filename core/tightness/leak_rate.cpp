@@ -41,8 +41,13 @@ LeakRate leakRate(const LeakInput& input) {
     const double ofTemperature =
         worthOfOneKelvin(input.start).in(quantity::kPascal)*input.assumed.in(quantity::kKelvin) /
         std::sqrt(3.0);
+    const double minutes = input.took.in(quantity::kMinute);
+    const double ofDrift = input.drift ? input.drift->in(quantity::kPascal)*minutes / std::sqrt(3.0) : 0.0;
+    const double ofVolume =
+        input.volumeOff ? fall * input.volumeOff->in(quantity::kOne) / std::sqrt(3.0) : 0.0;
     const double standard =
-        std::sqrt(ofChange * ofChange + ofSlope * ofSlope + ofTemperature * ofTemperature);
+        std::sqrt(ofChange * ofChange + ofSlope * ofSlope + ofTemperature * ofTemperature +
+                  ofDrift * ofDrift + ofVolume * ofVolume);
     return {Flow(perPascal * fall, quantity::kCubicMetrePerSecond),
             Flow(perPascal * kCoverage * standard, quantity::kCubicMetrePerSecond)};
 }

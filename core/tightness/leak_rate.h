@@ -16,6 +16,8 @@ struct LeakInput {
     quantity::Duration took;
     std::optional<quantity::PressureChange> accuracy;  // of the gauge, half-width
     quantity::TemperatureChange assumed;               // that may have happened in the time, either way
+    std::optional<quantity::Share> volumeOff = std::nullopt;       // part of the volume, half-width
+    std::optional<quantity::PressureChange> drift = std::nullopt;  // of the gauge in a minute, half-width
 };
 
 struct LeakRate {
@@ -27,8 +29,10 @@ struct LeakRate {
 /// minutes Q = 60/1013.25 V dp/t m3/h, the 0.059 of the trade's formula.
 ///
 /// Uncertainty: that of the change (gauge.h), the gauge's accuracy as an error of its slope (accuracy over
-/// the pressure read, times the fall) and the assumed temperature change times the pressure that a kelvin is
-/// worth; the last two rectangular, added in squares, k = 2. The volume's own uncertainty is not in it.
+/// the pressure read, times the fall), the assumed temperature change times the pressure that a kelvin is
+/// worth, the gauge's drift times the minutes, and how far the volume may be off (a part, times the fall);
+/// the last four rectangular, added in squares, k = 2. What is not given counts as nought: no drift, and the
+/// volume taken as exact.
 ///
 /// Source: textbook (Boyle's law); uncertainty by JCGM 100:2008 (GUM) 4.3.7 and 5.1.2, from memory. Not
 /// rounded. Checked: leak_rate_test.cpp.

@@ -5,6 +5,7 @@
 #include "core/tightness/fit_mixture.h"
 #include "core/tightness/fit_readings.h"
 #include "core/tightness/gas_law.h"
+#include "core/tightness/volume_off.h"
 
 #include <algorithm>
 #include <array>
@@ -122,6 +123,7 @@ double driftOfDecay(const FitInput& input) {
 
 std::optional<TraceFit> fitTrace(const Trace& trace, const FitInput& input) {
     if (trace.size() < kFewestPoints || input.at <= GaugePressure{} || input.volume <= quantity::Volume{} ||
+        input.volumeOff < quantity::Share{} || input.volumeOff >= kVolumeOffBelow ||
         (trace.back().at - trace.front().at).in(kSecond) < kShortestTrace) {
         return std::nullopt;
     }
@@ -145,10 +147,12 @@ std::optional<TraceFit> fitTrace(const Trace& trace, const FitInput& input) {
     high = mean + std::hypot((high - mean) * student, drift);
     fit.leak = {leak(mean), leak(low), leak(high)};
     fit.detectable =
-        leak(kDetectable * std::hypot(fitted.mixture.standardDeviation() * student, drift / kNormal95));
+        leak(kDetectable * std::hypot(fitted.mixture.standardDeviation() * student, drift / kNormal95)) *
+        volumeFactor(input.volumeOff);
     fit.components = fitted.mixture.components();
     const double mostDecay = std::max(std::abs(low), std::abs(high));
     fit.isIdentified = tellsLeak(fit.leak, mostDecay, fit.settlingTime());
+    fit.leak = widenedByVolume(fit.leak, input.volumeOff);
     return fit;
 }
 

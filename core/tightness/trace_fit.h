@@ -4,6 +4,7 @@
 #include "core/quantity/quantity.h"
 #include "core/tightness/settle_leak.h"
 #include "core/tightness/trace.h"
+#include "core/tightness/within95.h"
 
 #include <optional>
 #include <vector>
@@ -17,15 +18,8 @@ struct FitInput {
     quantity::GaugePressure at;                    // the leak is told at this gauge pressure
     std::optional<quantity::PressureChange> step;  // the display's; nothing: as the readings show
     quantity::PressureChange drift;                // of the gauge in a minute, half-width
+    quantity::Share volumeOff;                     // part of the volume that it may be off by, half-width
     quantity::Temperature gas = quantity::Temperature::fromBase(288.15);
-};
-
-/// A figure with what it is between, 95 times in a hundred.
-template <class Quantity>
-struct Within95 {
-    Quantity best;
-    Quantity least;
-    Quantity most;
 };
 
 struct TraceFit {
@@ -58,13 +52,18 @@ struct TraceFit {
 /// seen; the settling's size is taken to be of the order of 3 K, the leak may be anything, below nought too
 /// (gas coming in). Noise is taken to be no less than a tenth of a step.
 ///
-/// The interval is of the readings' noise and steps, the settling that can't be told from a leak, and the
-/// gauge's drift; the volume's uncertainty is not in it. detectable is 3.29 standard deviations of the leak:
-/// found 95 times in a hundred, with one false alarm in twenty.
+/// The interval is of the readings' noise and steps, the settling that can't be told from a leak, the gauge's
+/// drift and how far the volume may be off. The drift moves the decay k and is added in squares to either
+/// side of its interval (rectangular). The leak is the volume times k, and a volume has no sign:
+/// widenedByVolume() says how it widens an interval without ever making a leak of what was none, or none of
+/// what was one. detectable is 3.29 standard deviations of the leak: found 95 times in a hundred, with one
+/// false alarm in twenty; by the volume's standard deviation more.
 ///
-/// isIdentified where the leak's own decay (the interval's larger end) times the settling time is below 0.3,
-/// and the interval's half is below 0.5 l/h or three tenths of the leak. Elsewhere: "can't tell".
-/// Nothing for fewer than 20 points, or less than 20 seconds, or a volume or pressure not above nought.
+/// isIdentified by the interval as it is with the volume taken as exact (what is told apart are leak and
+/// settling, whatever the volume): where the leak's own decay (the interval's larger end) times the settling
+/// time is below 0.3, and the interval's half is below 0.5 l/h or three tenths of the leak. Elsewhere: "can't
+/// tell". Nothing for fewer than 20 points, or less than 20 seconds, or a volume or pressure not above
+/// nought, or one that may be off by all of it.
 ///
 /// Source: Bayes's theorem with a normal approximation for each settling time (textbook; Gelman and others,
 /// Bayesian Data Analysis, chapter 4, from memory); detection limit: Currie 1968, from memory.

@@ -102,6 +102,8 @@ std::optional<TraceFit> fitOf(const Trace& trace, const Span& span, const TellIn
     fit.volume = *input.volume;
     fit.at = part.front().pressure;
     fit.step = input.step;
+    fit.volumeOff = input.volumeOff.value_or(quantity::Share{});
+    fit.drift = input.drift.value_or(quantity::PressureChange{});
     return fitTrace(part, fit);
 }
 

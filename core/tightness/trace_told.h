@@ -54,6 +54,8 @@ struct TellInput {
     std::optional<quantity::PressureChange> step;       // of the display; nothing: as the readings show
     std::optional<quantity::PressureChange> threshold;  // of the gauge's movement; nothing: no outlook
     quantity::Duration testTime;
+    std::optional<quantity::Share> volumeOff = std::nullopt;       // nothing: the volume is taken as exact
+    std::optional<quantity::PressureChange> drift = std::nullopt;  // of the gauge in a minute, half-width
     bool operator==(const TellInput&) const = default;
 };
 

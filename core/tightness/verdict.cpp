@@ -155,8 +155,8 @@ void noteWorth(Finding& finding, const Movement& movement, const TightnessInput&
     const auto start = input.test.start->pressure;
     if (input.part.volume) {
         const auto accuracy = input.gauge->accuracy;
-        const auto leak =
-            leakRate({*input.part.volume, change, start, *input.test.took, accuracy, input.assumed});
+        const auto leak = leakRate({*input.part.volume, change, start, *input.test.took, accuracy,
+                                    input.assumed, input.volumeOff, input.gauge->drift});
         finding.notes.push_back({Say::LeakRate, {figureOf(leak.rate), figureOf(leak.uncertainty)}});
     }
     if (standing(movement) == Standing::Within) {

@@ -44,8 +44,9 @@ struct TightnessInput {
     Stage test;
     Stage retest;  // the repeat with appliances isolated
     bool lowPressureExplained = false;
-    quantity::TemperatureChange assumed;  // for the note on what cooling could explain
-    std::optional<Change> settled;        // of the settling minute
+    quantity::TemperatureChange assumed;                      // for the note on what cooling could explain
+    std::optional<quantity::Share> volumeOff = std::nullopt;  // for the note on the leak
+    std::optional<Change> settled;                            // of the settling minute
 };
 
 /// The findings that the verdict waits for.

@@ -44,6 +44,11 @@ def shown(trace, seed):
     return " ".join("%.2f" % (round((p + lot.gauss(0, 0.006)) * 100) / 100 + 0.0) for p in trace)
 
 
+def beside_the_stuck():
+    """What another gauge on the same pipe saw, to a tenth."""
+    return " ".join("%.1f" % (p + 0.0) for p in whole(held(8.6, 70), held(20.6, 190, kelvin=0.05, settles=35)))
+
+
 def stuck():
     return " ".join(["0.00"] * 8 + ["%.2f" % p for p in rising(0.0, 8.6, 2)] + ["8.60"] * 528)
 
@@ -64,6 +69,9 @@ def main():
         text, count = re.subn(r'("label": "%s".*?"readings": ")[^"]*(")' % label, r"\g<1>%s\g<2>" % readings, text,
                               count=1, flags=re.DOTALL)
         assert count == 1, label
+    text, count = re.subn(r'("source": "gauge 2".*?"readings": ")[^"]*(")', r"\g<1>%s\g<2>" % beside_the_stuck(), text,
+                          count=1, flags=re.DOTALL)
+    assert count == 1, "the second gauge"
     path.write_text(text)
 
 

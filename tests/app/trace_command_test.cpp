@@ -73,7 +73,7 @@ TEST_F(TraceCommand, takesTheGaugesDriftIntoTheInterval) {
         return std::stod(found[2]) - std::stod(found[1]);
     };
     const auto without = told();
-    EXPECT_THAT(without.out, HasSubstr("nor a drift of the gauge is in it"));
+    EXPECT_THAT(without.out, HasSubstr("No drift of the gauge is in it"));
     const auto with = told("--volume 10 --drift 0.1");
     EXPECT_THAT(with.out, HasSubstr("A drift of the gauge of 0.100"));
     const double byDrift = 2.0 * 10.0 * 60.0 * 0.1 / 1013.25;

@@ -40,6 +40,7 @@ void InstrumentForm::addReading() {
     addTyped(tr("Repeatability, where the maker gives it"), "repeatability", kFamily,
              &Instrument::repeatability);
     addTyped(tr("Accuracy"), "accuracy", kFamily, &Instrument::accuracy);
+    addTyped(tr("Drift in a minute, where it is known"), "drift", kFamily, &Instrument::drift);
 }
 
 void InstrumentForm::addCalibration() {

@@ -127,7 +127,10 @@ QString GaugeWords::state(const Source& source, const GaugeProfile& profile) {
                        : tr("Can't connect to %1: %2. It is tried again every second.")
                              .arg(place(profile), fault(source.fault()));
         case SourceState::Live:
-            return tr("Connected to %1.").arg(place(profile));
+            return profile.ask.empty() ? tr("Connected to %1.").arg(place(profile))
+                                       : tr("Connected to %1, which is asked “%2” every %3 ms.")
+                                             .arg(place(profile), QString::fromStdString(profile.ask))
+                                             .arg(profile.askEvery);
         case SourceState::Lost:
             break;
     }

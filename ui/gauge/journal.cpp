@@ -7,6 +7,8 @@
 #include <QDir>
 #include <QFileInfo>
 
+#include <algorithm>
+
 namespace hearth::ui::gauge {
 
 namespace {
@@ -87,6 +89,10 @@ class JournalReader {
                 quantity::unitFromText(words[2].toStdString()).value_or(quantity::UnitCode::Millibar)};
         } else if (what == "end") {
             m_read.isEnded = true;
+        } else if (what == "beside") {
+            m_read.beside = QString::fromUtf8(line.mid(7));
+        } else if (what == "z") {
+            takeZero(words);
         } else if (const auto at = timeOf(words); at && *at >= m_last) {
             happened(words, *at);
         }
@@ -137,6 +143,19 @@ class JournalReader {
         return true;
     }
 
+    void takeZero(const QList<QByteArray>& words) {
+        const auto reads = unitValue(words, 1);
+        const auto step = unitValue(words, 3);
+        Instant at{};
+        if (!reads || !step || words.size() < 7 || !parseInstant(words[5].toStdString(), at)) {
+            return;
+        }
+        m_read.taken.origin.zero = {{words[1].toStdString(), reads->unit},
+                                    {words[3].toStdString(), step->unit},
+                                    at,
+                                    words[6] == "yes"};
+    }
+
     static void takeSecond(tightness::TracePoint& point, const UnitValue& second) {
         const double value = second.value.toDouble();
         if (pressureOf(second.value, second.unit)) {
@@ -154,7 +173,8 @@ class JournalReader {
 
 }  // namespace
 
-std::unique_ptr<Journal> Journal::begin(const QString& folder, const TraceOrigin& origin) {
+std::unique_ptr<Journal> Journal::begin(const QString& folder, const TraceOrigin& origin,
+                                        const QString& beside, Syncing::Sync sync) {
     const QDir dir(folder);
     if (!dir.mkpath(QStringLiteral("."))) {
         return nullptr;
@@ -170,6 +190,7 @@ std::unique_ptr<Journal> Journal::begin(const QString& folder, const TraceOrigin
     if (!journal->m_lock.tryLock(0) || !journal->m_file.open(QIODevice::WriteOnly | QIODevice::NewOnly)) {
         return nullptr;
     }
+    journal->m_syncing = std::make_unique<Syncing>(journal->m_file.handle(), folder, std::move(sync));
     auto& head = journal->m_pending;
     head = QByteArray(kJournalHead) + "\nname " + oneLine(origin.name) + "\nkind " +
            textOf(codeOf(origin.kind)) + "\nbegan " + QByteArray::fromStdString(beganText(origin)) +
@@ -177,6 +198,12 @@ std::unique_ptr<Journal> Journal::begin(const QString& folder, const TraceOrigin
     if (!origin.resolution.text.empty()) {
         head += "resolution " + oneLine(origin.resolution.text) + " " +
                 textOf(quantity::unitText(origin.resolution.unit)) + "\n";
+    }
+    if (!beside.isEmpty()) {
+        head += "beside " + beside.toUtf8() + "\n";
+    }
+    if (origin.zero.isThere()) {
+        journal->zero(origin.zero);
     }
     return journal->flush() ? std::move(journal) : nullptr;
 }
@@ -211,6 +238,15 @@ void Journal::place(milliseconds at, air::CoPlace place) {
     m_pending += "p " + QByteArray::number(qint64{at.count()}) + " " + textOf(record::codeOf(place)) + "\n";
 }
 
+void Journal::zero(const reg::TraceZero& zero) {
+    const auto figure = [](const quantity::Typed& typed) {
+        return oneLine(typed.text) + " " + textOf(quantity::unitText(typed.unit));
+    };
+    m_pending += "z " + figure(zero.reads) + " " + figure(zero.step) + " " +
+                 QByteArray::fromStdString(instantText(zero.at.value_or(Instant{}))) +
+                 (zero.isZero ? " yes\n" : " no\n");
+}
+
 void Journal::end() {
     m_pending += "end\n";
 }
@@ -226,7 +262,8 @@ bool Journal::flush() {
         return false;
     }
     m_pending.clear();
-    return true;
+    m_syncing->ask();
+    return !m_syncing->hasFailed();
 }
 
 void Journal::discard() {
@@ -270,6 +307,39 @@ std::vector<QString> leftJournals(const QString& folder) {
         }
     }
     return left;
+}
+
+std::vector<LeftRecording> leftRecordings(const QString& folder, bool ofAir, std::size_t most) {
+    struct Left {
+        QString path;
+        JournalRead read;
+    };
+    std::vector<Left> all;
+    // Two for each that is shown: more are not read.
+    for (const auto& path : leftJournals(folder)) {
+        auto read = all.size() < 2 * most ? readJournal(path) : std::nullopt;
+        if (read && read->taken.air.empty() != ofAir) {
+            all.push_back({path, std::move(*read)});
+        }
+    }
+    const auto nameOf = [](const Left& left) { return QFileInfo(left.path).fileName(); };
+    std::vector<LeftRecording> recordings;
+    for (auto& first : all) {
+        const bool isSecond = std::any_of(all.begin(), all.end(), [&](const Left& other) {
+            return !first.read.beside.isEmpty() && nameOf(other) == first.read.beside;
+        });
+        if (isSecond || recordings.size() == most) {
+            continue;
+        }
+        auto& recording = recordings.emplace_back(LeftRecording{{first.path}, first.read.taken});
+        const auto second = std::find_if(
+            all.begin(), all.end(), [&](const Left& other) { return other.read.beside == nameOf(first); });
+        if (second != all.end()) {
+            recording.paths.push_back(second->path);
+            recording.taken.beside.push_back(second->read.taken);
+        }
+    }
+    return recordings;
 }
 
 void discardJournal(const QString& path) {

@@ -6,6 +6,8 @@
 #include "ui/shell/flow_layout.h"
 #include "ui/shell/kit.h"
 
+#include <algorithm>
+
 namespace hearth::ui::gauge {
 
 namespace {
@@ -31,20 +33,16 @@ void LeftRecordings::look(const QString& folder, bool ofAir) {
         row->deleteLater();
     }
     m_rows.clear();
-    std::size_t shown = 0;
-    for (const auto& path : folder.isEmpty() ? std::vector<QString>{} : leftJournals(folder)) {
-        if (shown == kMostLeft) {
-            break;
-        }
-        if (const auto read = readJournal(path); read && read->taken.air.empty() != ofAir) {
-            add(path, read->taken);
-            ++shown;
+    if (!folder.isEmpty()) {
+        for (const auto& left : leftRecordings(folder, ofAir, kMostLeft)) {
+            add(left);
         }
     }
     setVisible(!m_rows.empty());
 }
 
-void LeftRecordings::add(const QString& path, const TakenTrace& taken) {
+void LeftRecordings::add(const LeftRecording& left) {
+    const auto& taken = left.taken;
     auto* row = new QWidget(this);
     auto* lines = new QVBoxLayout(row);
     lines->setContentsMargins(0, 0, 0, 0);
@@ -58,6 +56,11 @@ void LeftRecordings::add(const QString& path, const TakenTrace& taken) {
     QString text =
         tr("A recording was left: %1, begun %2, %n reading(s).", nullptr, static_cast<int>(taken.size()))
             .arg(QString::fromStdString(taken.origin.name), began);
+    if (!taken.beside.empty()) {
+        text += u' ' + tr("Beside it %1 was recorded, %n reading(s).", nullptr,
+                          static_cast<int>(taken.beside.front().size()))
+                           .arg(QString::fromStdString(taken.beside.front().origin.name));
+    }
     if (taken.origin.isSimulated()) {
         text += u' ' + GaugeWords::simulated();
     }
@@ -68,22 +71,20 @@ void LeftRecordings::add(const QString& path, const TakenTrace& taken) {
     auto* take = new shell::KeyButton(tr("Take this recording"), shell::ButtonKind::Plain, row);
     take->setObjectName(QStringLiteral("takeLeftButton"));
     take->setAccessibleName(tr("Take the recording begun %1").arg(began));
-    connect(take, &QPushButton::clicked, this, [this, path] {
-        if (const auto read = readJournal(path)) {
-            m_wanted = path;
-            Q_EMIT wanted(read->taken);
-        }
+    connect(take, &QPushButton::clicked, this, [this, left] {
+        m_wanted = left.paths;
+        Q_EMIT wanted(left.taken);
     });
     auto* discard = new shell::KeyButton(tr("Throw it away"), shell::ButtonKind::Quiet, row);
     discard->setObjectName(QStringLiteral("discardLeftButton"));
     discard->setAccessibleName(tr("Throw away the recording begun %1").arg(began));
-    connect(discard, &QPushButton::clicked, this, [this, path, discard] {
+    connect(discard, &QPushButton::clicked, this, [this, paths = left.paths, discard] {
         if (!discard->property("asked").toBool()) {
             discard->setProperty("asked", true);
             discard->setWords(tr("Throw it away for good"));
             return;
         }
-        discardJournal(path);
+        std::for_each(paths.begin(), paths.end(), discardJournal);
         look(m_folder, m_ofAir);
     });
     buttons->addWidget(take);
@@ -94,8 +95,8 @@ void LeftRecordings::add(const QString& path, const TakenTrace& taken) {
 }
 
 void LeftRecordings::taken() {
-    if (!m_wanted.isEmpty()) {
-        discardJournal(m_wanted);
+    if (!m_wanted.empty()) {
+        std::for_each(m_wanted.begin(), m_wanted.end(), discardJournal);
         m_wanted.clear();
         look(m_folder, m_ofAir);
     }

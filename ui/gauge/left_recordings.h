@@ -14,6 +14,8 @@ class QVBoxLayout;
 
 namespace hearth::ui::gauge {
 
+struct LeftRecording;
+
 /// Recordings that a machine or program that failed has left, each to be taken or thrown away. Hidden while
 /// there are none. Throwing away asks again on its own button.
 class LeftRecordings : public QWidget {
@@ -29,13 +31,13 @@ class LeftRecordings : public QWidget {
     void wanted(const hearth::ui::gauge::TakenTrace& taken);
 
   private:
-    void add(const QString& path, const TakenTrace& taken);
+    void add(const LeftRecording& left);
     const words::Words& m_words;
     QString m_folder;
     bool m_ofAir = false;
     QVBoxLayout* m_lines;
     std::vector<QWidget*> m_rows;
-    QString m_wanted;  // the journal that was handed out
+    std::vector<QString> m_wanted;  // the journals of what was handed out
 };
 
 }  // namespace hearth::ui::gauge

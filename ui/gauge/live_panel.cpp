@@ -176,7 +176,14 @@ void LivePanel::choose(int profile) {
 }
 
 void LivePanel::compareWith(int profile) {
+    if (m_first.recorder().isRecording() && !m_second.recorder().taken().isEmpty()) {
+        toggle();
+    }
+    m_zero->hide();
     begin(m_second, profile);
+    if (m_first.recorder().isRecording() && m_second.source() != nullptr) {
+        m_second.recorder().beginBeside(m_first.recorder(), m_second.origin(), m_folder);
+    }
     tick();
 }
 
@@ -193,30 +200,50 @@ void LivePanel::keyPressEvent(QKeyEvent* event) {
 }
 
 void LivePanel::toggle() {
-    auto& recorder = m_first.recorder();
-    if (recorder.isRecording()) {
-        recorder.end();
-        Q_EMIT recordingChanged(false);
-        if (!recorder.taken().trace.empty()) {
-            Q_EMIT traceTaken(recorder.taken());
-        } else {
-            recorder.discardJournal();
-        }
+    if (m_first.recorder().isRecording()) {
+        endRecording();
     } else if (m_first.source() != nullptr) {
-        auto origin = originOf(m_first.profile(), m_clock.now());
-        if (m_first.last()) {
-            origin.unit = m_first.last()->line.unit;
-        }
-        recorder.begin(origin, m_folder);
-        Q_EMIT recordingChanged(true);
+        beginRecording();
     }
     m_tickCount = 0;  // what was recorded is seen at once, not some beats later
     tick();
 }
 
+void LivePanel::beginRecording() {
+    m_first.recorder().begin(m_first.origin(), m_folder);
+    m_second.recorder().forget();
+    if (m_second.source() != nullptr) {
+        m_second.recorder().beginBeside(m_first.recorder(), m_second.origin(), m_folder);
+    }
+    Q_EMIT recordingChanged(true);
+}
+
+void LivePanel::endRecording() {
+    m_first.recorder().end();
+    m_second.recorder().end();
+    Q_EMIT recordingChanged(false);
+    auto taken = m_first.recorder().taken();
+    const auto& second = m_second.recorder().taken();
+    if (taken.trace.empty()) {
+        taken = second;  // the first said nothing all the time
+    } else if (!second.trace.empty()) {
+        taken.beside.push_back(second);
+    }
+    if (taken.trace.empty()) {
+        discardJournals();
+    } else {
+        Q_EMIT traceTaken(taken);
+    }
+}
+
+void LivePanel::discardJournals() {
+    m_first.recorder().discardJournal();
+    m_second.recorder().discardJournal();
+}
+
 void LivePanel::traceKept() {
     if (!m_first.recorder().isRecording()) {
-        m_first.recorder().discardJournal();
+        discardJournals();
     }
     m_left->taken();
 }
@@ -225,25 +252,51 @@ QString LivePanel::pressureText(PressureChange pressure, PressureChange step) co
     return m_words.figure({Decimal::rounded(pressure.in(kMillibar), decimalsFor(step)), UnitCode::Millibar});
 }
 
-void LivePanel::checkZero() {
-    const auto step = m_first.step();
-    const auto check = step ? tightness::zeroCheck(m_first.recent(kZeroSeen), *step) : std::nullopt;
-    m_zero->setVisible(true);
-    if (!check) {
-        m_zero->setInk(look::Role::NoVerdict);
-        m_zero->setText(tr("Zero check: no reading in the last five seconds."));
-        return;
+std::optional<tightness::ZeroCheck> LivePanel::lookAtZero(Watch& watch) {
+    const auto step = watch.step();
+    const auto check = step ? tightness::zeroCheck(watch.recent(kZeroSeen), *step) : std::nullopt;
+    if (check) {
+        const auto typed = [](PressureChange pressure, int decimals) {
+            return quantity::Typed{Decimal::rounded(pressure.in(kMillibar), decimals).text(),
+                                   UnitCode::Millibar};
+        };
+        watch.setZero({typed(check->reads, decimalsFor(*step)), typed(*step, decimalsFor(*step * 10.0)),
+                       m_clock.now(), check->isZero});
     }
-    const QString reads = pressureText(check->reads, *step);
-    const QString steps = pressureText(*step, *step * 10.0);
-    m_zero->setInk(check->isZero ? look::Role::Ink : look::Role::LookAgain);
-    m_zero->setText(
-        check->isZero ? tr("Zero check: open to the air it reads %1, which is nought within its step of %2.")
-                            .arg(reads, steps)
-                      : tr("Zero check: open to the air it reads %1, which is not nought within its step of "
-                           "%2. Zero the "
-                           "gauge before it is connected.")
-                            .arg(reads, steps));
+    return check;
+}
+
+QString LivePanel::zeroText(const Watch& watch, const std::optional<tightness::ZeroCheck>& check) const {
+    if (!check) {
+        return tr("Zero check: no reading in the last five seconds.");
+    }
+    const auto step = *watch.step();
+    const QString reads = pressureText(check->reads, step);
+    const QString steps = pressureText(step, step * 10.0);
+    return check->isZero
+               ? tr("Zero check: open to the air it reads %1, which is nought within its step of %2.")
+                     .arg(reads, steps)
+               : tr("Zero check: open to the air it reads %1, which is not nought within its step of "
+                    "%2. Zero the "
+                    "gauge before it is connected.")
+                     .arg(reads, steps);
+}
+
+/// Of both, since both are open to the air before they are connected.
+void LivePanel::checkZero() {
+    const auto first = lookAtZero(m_first);
+    QString text = zeroText(m_first, first);
+    bool isWrong = first && !first->isZero;
+    if (m_second.source() != nullptr) {
+        const auto second = lookAtZero(m_second);
+        text = tr("%1: %2 %3: %4")
+                   .arg(QString::fromStdString(m_first.profile().name), text,
+                        QString::fromStdString(m_second.profile().name), zeroText(m_second, second));
+        isWrong = isWrong || (second && !second->isZero);
+    }
+    m_zero->setInk(isWrong ? look::Role::LookAgain : first ? look::Role::Ink : look::Role::NoVerdict);
+    m_zero->setText(text);
+    m_zero->setVisible(true);
 }
 
 void LivePanel::showFigure(LiveFigure* shown, const Watch& watch) const {
@@ -314,18 +367,28 @@ void LivePanel::showCounts() {
         sentences << tr("Recording for %1: %2 readings.")
                          .arg(QStringLiteral("%1:%2").arg(seconds / 60).arg(seconds % 60, 2, 10, QChar(u'0')),
                               countText(recorder.taken().trace.size()));
-        if (!recorder.hasJournal()) {
+        if (m_second.recorder().isRecording()) {
+            sentences << tr("Of the second gauge: %1 readings.")
+                             .arg(countText(m_second.recorder().taken().trace.size()));
+        }
+        if (!recorder.hasJournal() ||
+            (m_second.recorder().isRecording() && !m_second.recorder().hasJournal())) {
             sentences << tr("It can't be written to the disk: if the program fails, it is lost.");
         }
     }
-    if (recorder.thinned() > 0) {
-        sentences << tr("The gauge sends more than %1 readings a second: %2 were left out.")
-                         .arg(Recorder::kMostASecond)
-                         .arg(countText(recorder.thinned()));
-    }
-    if (recorder.isFull()) {
-        sentences << tr("The recording is full and takes no more; %1 readings came since.")
-                         .arg(countText(recorder.tooMany()));
+    for (const auto* watch : {&m_first, &m_second}) {
+        const auto& one = watch->recorder();
+        const QString name = QString::fromStdString(watch->profile().name);
+        if (one.thinned() > 0) {
+            sentences << tr("%1 sends more than %2 readings a second: %3 were left out.")
+                             .arg(name)
+                             .arg(Recorder::kMostASecond)
+                             .arg(countText(one.thinned()));
+        }
+        if (one.isFull()) {
+            sentences << tr("The recording of %1 is full and takes no more; %2 readings came since.")
+                             .arg(name, countText(one.tooMany()));
+        }
     }
     if (const auto* source = m_first.source()) {
         if (const auto unread = source->refusals() + source->tooLong(); unread > 0) {
@@ -339,7 +402,9 @@ void LivePanel::showCounts() {
 void LivePanel::showPlot() {
     const auto& recorder = m_first.recorder();
     if (recorder.isRecording() || !recorder.taken().trace.empty()) {
-        m_plot->show(livePlot(recorder.taken(), {}, m_words));
+        const auto& second = m_second.recorder().taken();
+        m_plot->show(
+            livePlot(recorder.taken(), {QString::fromStdString(second.origin.name), second.trace}, m_words));
         return;
     }
     TakenTrace seen;

@@ -26,7 +26,7 @@ class LeftRecordings;
 class LiveFigure;
 
 /// A gauge, live: its figure and how old that is, its plot, what happens while it is watched. Ctrl+Enter
-/// begins and ends a recording; a second gauge may be held against the first.
+/// begins and ends a recording; a second gauge may be held against the first, and is recorded with it.
 class LivePanel : public QWidget {
     Q_OBJECT
     Q_DISABLE_COPY_MOVE(LivePanel)
@@ -46,6 +46,7 @@ class LivePanel : public QWidget {
     void compareWith(int profile);
     void takeFocus();
     [[nodiscard]] const Watch& watch() const { return m_first; }
+    [[nodiscard]] const Watch& secondWatch() const { return m_second; }
     [[nodiscard]] const std::vector<GaugeProfile>& profiles() const { return m_profiles; }
     /// Looks at the clock and shows what there is; by a timer.
     void tick();
@@ -64,6 +65,13 @@ class LivePanel : public QWidget {
     void addButtons(QVBoxLayout* lines);
     void begin(Watch& watch, int profile);
     void checkZero();
+    /// What is said of that gauge's zero; nothing where it has no reading. It is kept with what is recorded.
+    [[nodiscard]] std::optional<tightness::ZeroCheck> lookAtZero(Watch& watch);
+    [[nodiscard]] QString zeroText(const Watch& watch,
+                                   const std::optional<tightness::ZeroCheck>& check) const;
+    void beginRecording();
+    void endRecording();
+    void discardJournals();
     void showFigure(LiveFigure* shown, const Watch& watch) const;
     void showState();
     void showCompared();

@@ -38,7 +38,7 @@ NetworkSource::NetworkSource(const QString& host, quint16 port, exchange::LineMa
 
 void NetworkSource::open() {
     m_socket.abort();
-    m_socket.connectToHost(m_host, m_port, QIODevice::ReadOnly);
+    m_socket.connectToHost(m_host, m_port, isAsking() ? QIODevice::ReadWrite : QIODevice::ReadOnly);
 }
 
 void NetworkSource::close() {

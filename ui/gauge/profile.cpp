@@ -2,6 +2,7 @@
 #include "ui/gauge/profile.h"
 
 #include "core/exchange/json_node.h"
+#include "ui/gauge/ask_line.h"
 #include "ui/gauge/network_source.h"
 #include "ui/gauge/serial_source.h"
 #include "ui/gauge/simulated_source.h"
@@ -51,6 +52,8 @@ nlohmann::json jsonOf(const GaugeProfile& profile) {
         {"second_unit", unitTextOf(pattern.secondUnit)},
         {"resolution", profile.resolution.text},
         {"resolution_unit", quantity::unitText(profile.resolution.unit)},
+        {"ask", profile.ask},
+        {"ask_every", profile.askEvery},
     };
 }
 
@@ -87,7 +90,19 @@ GaugeProfile profileOf(const JsonNode& node) {
     pattern.secondUnit = unitIn(node.textOr("second_unit"), pattern.secondFamily);
     profile.resolution.text = node.textOr("resolution");
     profile.resolution.unit = unitIn(node.textOr("resolution_unit"), pattern.family).value_or(UnitCode::None);
+    profile.ask = node.textOr("ask");
+    if (const auto every = node.find("ask_every")) {
+        profile.askEvery = std::clamp(every->integer(), kSoonestAsk, kLatestAsk);
+    }
     return profile;
+}
+
+/// One that can't be read is not sent: better no answer than another question.
+std::unique_ptr<Source> withAsking(std::unique_ptr<Source> source, const GaugeProfile& profile) {
+    if (const auto ask = askBytes(QString::fromStdString(profile.ask)); ask && !ask->isEmpty()) {
+        source->setAsking(*ask, std::chrono::milliseconds(profile.askEvery));
+    }
+    return source;
 }
 
 }  // namespace
@@ -127,12 +142,14 @@ tl::expected<std::unique_ptr<Source>, exchange::PatternRefusal> makeSource(const
         return tl::unexpected(matcher.error());
     }
     if (profile.kind == SourceKind::Serial) {
-        return std::make_unique<SerialSource>(QString::fromStdString(profile.port), profile.speed,
-                                              std::move(*matcher), clock);
+        return withAsking(std::make_unique<SerialSource>(QString::fromStdString(profile.port), profile.speed,
+                                                         std::move(*matcher), clock),
+                          profile);
     }
     const int port = std::clamp<int>(profile.networkPort, 0, std::numeric_limits<quint16>::max());
-    return std::make_unique<NetworkSource>(QString::fromStdString(profile.host), static_cast<quint16>(port),
-                                           std::move(*matcher), clock);
+    return withAsking(std::make_unique<NetworkSource>(QString::fromStdString(profile.host),
+                                                      static_cast<quint16>(port), std::move(*matcher), clock),
+                      profile);
 }
 
 TraceOrigin originOf(const GaugeProfile& profile, Instant now) {

@@ -29,6 +29,8 @@ struct GaugeProfile {
     std::optional<PracticeRoom> practiceRoom = std::nullopt;  // in place of a pipe; needs no keeping
     exchange::LinePattern pattern = {};
     quantity::Typed resolution = {};  // empty: the last digit of what it sends
+    std::string ask = {};             // as typed, see askBytes(): what is sent to it; empty: nothing ever is
+    int askEvery = 1000;              // ms
     bool operator==(const GaugeProfile&) const = default;
 };
 

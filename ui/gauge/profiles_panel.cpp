@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/gauge/profiles_panel.h"
 
+#include "ui/gauge/ask_line.h"
 #include "ui/gauge/gauge_words.h"
 #include "ui/input/editor.h"
 #include "ui/shell/flow_layout.h"
@@ -68,6 +69,7 @@ ProfilesPanel::ProfilesPanel(std::vector<GaugeProfile> profiles, quantity::UnitF
     lines->addWidget(m_choiceHome);
     addConnection(lines);
     addPattern(lines);
+    addAsking(lines);
     addButtons(lines);
     listProfiles();
     showProfile(newProfile());
@@ -138,6 +140,38 @@ void ProfilesPanel::addPattern(QVBoxLayout* lines) {
         connect(editor, &input::Editor::committed, this, &ProfilesPanel::showHeard);
         connect(editor, &input::Editor::edited, this, &ProfilesPanel::showHeard);
     }
+}
+
+void ProfilesPanel::addAsking(QVBoxLayout* lines) {
+    auto* fields = new shell::Fields(2, this);
+    m_ask =
+        keep(input::makeTextEditor(fields), tr("What it is asked, if it answers only then"), "profileAsk");
+    m_askEvery =
+        keep(input::makeTextEditor(fields), tr("Asked every so many milliseconds"), "profileAskEvery");
+    fields->add(m_ask);
+    fields->add(m_askEvery);
+    lines->addWidget(fields);
+    lines->addWidget(shell::softText(tr("Nothing is sent to it while this is empty. \\r and \\n end a line, "
+                                        "\\t is a tab, \\xHH any byte, \\\\ a backslash."),
+                                     this));
+}
+
+bool ProfilesPanel::takeAsking(GaugeProfile& profile) const {
+    const auto bytes = askBytes(m_ask->text());
+    m_ask->setProblem(bytes ? QString()
+                            : tr("After a backslash r, n, t, x with two digits of 0 to f, or another one; "
+                                 "%1 bytes at most.")
+                                  .arg(kLongestAsk));
+    bool isNumber = false;
+    const int every = m_askEvery->text().trimmed().toInt(&isNumber);
+    const bool isEvery = isNumber && every >= kSoonestAsk && every <= kLatestAsk;
+    const bool isAsked = bytes && !bytes->isEmpty();
+    m_askEvery->setProblem(isEvery || !isAsked
+                               ? QString()
+                               : tr("A whole number from %1 to %2.").arg(kSoonestAsk).arg(kLatestAsk));
+    profile.ask = m_ask->text().toStdString();
+    profile.askEvery = isEvery ? every : profile.askEvery;
+    return bytes && (isEvery || !isAsked);
 }
 
 /// Both kinds may be set up on one sheet.
@@ -211,11 +245,14 @@ void ProfilesPanel::showProfile(const GaugeProfile& profile) {
                                                                          : QStringLiteral("point"));
     m_unit->setText(profile.pattern.unit ? profileText(std::string(quantity::unitText(*profile.pattern.unit)))
                                          : QString());
+    m_ask->setText(profileText(profile.ask));
+    m_askEvery->setText(QString::number(profile.askEvery));
     m_resolution->setText(profileText(profile.resolution.text));
     if (profile.resolution.unit != quantity::UnitCode::None) {
         m_resolution->setUnit(profile.resolution.unit);
     }
-    for (auto* editor : {m_name, m_port, m_speed, m_host, m_networkPort, m_pattern, m_resolution}) {
+    for (auto* editor :
+         {m_name, m_port, m_speed, m_host, m_networkPort, m_pattern, m_resolution, m_ask, m_askEvery}) {
         editor->setProblem({});
     }
     m_remove->setEnabled(m_at >= 0);
@@ -271,6 +308,7 @@ std::optional<GaugeProfile> ProfilesPanel::asTyped(bool wantsPattern) {
         profile.port = m_port->text().trimmed().toStdString();
         profile.speed = speed.value_or(0);
     }
+    isGood = takeAsking(profile) && isGood;
     if (!wantsPattern) {
         return isGood ? std::optional(profile) : std::nullopt;
     }

@@ -45,6 +45,9 @@ class ProfilesPanel : public QWidget {
   private:
     void addConnection(QVBoxLayout* lines);
     void addPattern(QVBoxLayout* lines);
+    void addAsking(QVBoxLayout* lines);
+    /// Into the profile; false: what stands there can't be used, which is said.
+    [[nodiscard]] bool takeAsking(GaugeProfile& profile) const;
     void addButtons(QVBoxLayout* lines);
     void setWords(shell::KeyButton* button, const QString& text) const;
     input::Editor* keep(input::Editor* editor, const QString& label, const char* name);
@@ -91,6 +94,8 @@ class ProfilesPanel : public QWidget {
     input::Editor* m_mark = nullptr;
     input::Editor* m_unit = nullptr;
     input::Editor* m_resolution = nullptr;
+    input::Editor* m_ask = nullptr;
+    input::Editor* m_askEvery = nullptr;
     shell::Text* m_state = nullptr;
     shell::Text* m_lines = nullptr;
     shell::KeyButton* m_listen = nullptr;

@@ -3,6 +3,8 @@
 
 #include "ui/gauge/journal.h"
 
+#include <QFileInfo>
+
 #include <algorithm>
 
 namespace hearth::ui::gauge {
@@ -27,8 +29,24 @@ Recorder::Recorder(const Clock& clock) : m_clock(clock) {
 Recorder::~Recorder() = default;
 
 void Recorder::begin(const TraceOrigin& origin, const QString& folder) {
+    begin(origin, folder, m_clock.elapsed(), {});
+}
+
+void Recorder::beginBeside(const Recorder& first, const TraceOrigin& origin, const QString& folder) {
+    begin(origin, folder, first.m_began,
+          first.m_journal == nullptr ? QString() : QFileInfo(first.m_journal->path()).fileName());
+}
+
+void Recorder::forget() {
     end();
-    m_began = m_clock.elapsed();
+    discardJournal();
+    m_taken = {};
+}
+
+void Recorder::begin(const TraceOrigin& origin, const QString& folder, milliseconds began,
+                     const QString& beside) {
+    end();
+    m_began = began;
     m_taken = {};
     m_taken.origin = origin;
     m_lostAt.reset();
@@ -37,7 +55,7 @@ void Recorder::begin(const TraceOrigin& origin, const QString& folder) {
     m_thinned = 0;
     m_tooMany = 0;
     m_isWritten = true;
-    m_journal = folder.isEmpty() ? nullptr : Journal::begin(folder, origin);
+    m_journal = folder.isEmpty() ? nullptr : Journal::begin(folder, origin, beside);
     m_isRecording = true;
     if (m_journal != nullptr) {
         if (origin.unit == quantity::UnitCode::Ppm) {
@@ -140,6 +158,17 @@ void Recorder::lose() {
     m_lostAt = passed();
     if (m_journal != nullptr) {
         m_journal->gap(*m_lostAt);
+    }
+}
+
+void Recorder::setZero(const reg::TraceZero& zero) {
+    if (!m_isRecording) {
+        return;
+    }
+    m_taken.origin.zero = zero;
+    if (m_journal != nullptr) {
+        m_journal->zero(zero);
+        flush();
     }
 }
 

@@ -33,6 +33,11 @@ class Recorder : public QObject {
     /// Begins anew; what was recorded is forgotten. `folder` is where the journal is kept; without one, or
     /// when it can't be written, there is none (see hasJournal).
     void begin(const TraceOrigin& origin, const QString& folder = {});
+    /// The same of a second gauge on the same pipe: times are those of `first`, which is recording, and its
+    /// journal says so.
+    void beginBeside(const Recorder& first, const TraceOrigin& origin, const QString& folder = {});
+    /// Nothing was recorded.
+    void forget();
     /// Takes no more. The journal stays until discardJournal().
     void end();
     [[nodiscard]] bool isRecording() const { return m_isRecording; }
@@ -44,6 +49,8 @@ class Recorder : public QObject {
     /// The connection was lost; the next reading ends the gap.
     void lose();
     void mark(GaugeEvent event);
+    /// What it read open to the air.
+    void setZero(const reg::TraceZero& zero);
     /// Where the probe is from now on, of carbon monoxide.
     void setPlace(air::CoPlace place);
     /// Feeds readings and losses of a source; both live in one thread.
@@ -58,6 +65,8 @@ class Recorder : public QObject {
     [[nodiscard]] std::uint64_t tooMany() const { return m_tooMany; }
 
   private:
+    void begin(const TraceOrigin& origin, const QString& folder, std::chrono::milliseconds began,
+               const QString& beside);
     void flush();
     void addPressure(std::chrono::milliseconds at, quantity::GaugePressure pressure,
                      const exchange::LineReading& line);

@@ -33,7 +33,7 @@ SerialSource::SerialSource(const QString& port, int speed, exchange::LineMatcher
 }
 
 void SerialSource::open() {
-    if (m_port.open(QIODevice::ReadOnly)) {
+    if (m_port.open(isAsking() ? QIODevice::ReadWrite : QIODevice::ReadOnly)) {
         opened();
     }
 }

@@ -11,6 +11,7 @@ namespace {
 
 /// Read and taken apart in a few milliseconds. A device that has more waits, and holds its sender back.
 constexpr qint64 kSlice = 8192;
+constexpr qint64 kMostUnsent = 1024;
 
 }  // namespace
 
@@ -22,6 +23,21 @@ Source::Source(exchange::LineMatcher matcher, const Clock& clock)
     m_more.setSingleShot(true);
     m_more.setInterval(0);
     connect(&m_more, &QTimer::timeout, this, &Source::readSome);
+    m_asking.setTimerType(Qt::PreciseTimer);
+    connect(&m_asking, &QTimer::timeout, this, &Source::ask);
+}
+
+void Source::setAsking(const QByteArray& line, std::chrono::milliseconds every) {
+    m_ask = line;
+    m_asking.setInterval(every);
+}
+
+void Source::ask() {
+    QIODevice* to = device();
+    // Whoever does not read is not sent more than it can be asked at once.
+    if (to != nullptr && m_state == SourceState::Live && to->bytesToWrite() < kMostUnsent) {
+        to->write(m_ask);
+    }
 }
 
 void Source::start() {
@@ -40,6 +56,7 @@ void Source::stop() {
     }
     m_again.stop();
     m_more.stop();
+    m_asking.stop();
     setState(SourceState::Stopped);
     close();
 }
@@ -51,6 +68,10 @@ void Source::opened() {
     }
     m_fault = SourceFault::None;
     setState(SourceState::Live);
+    if (isAsking()) {
+        ask();
+        m_asking.start();
+    }
     if (m_wasLive) {
         Q_EMIT resumed();
     }
@@ -64,6 +85,7 @@ void Source::failed(SourceFault fault) {
     const bool isLoss = m_state == SourceState::Live;
     m_fault = fault;
     m_more.stop();
+    m_asking.stop();
     setState(m_wasLive ? SourceState::Lost : SourceState::Opening);
     close();
     m_again.start();

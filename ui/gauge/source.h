@@ -39,6 +39,9 @@ class Source : public QObject {
   public:
     Source(exchange::LineMatcher matcher, const Clock& clock);
 
+    /// Sends that as often while it is there, to a gauge that answers only when it is asked; before start().
+    /// Empty, as it is until this is called: nothing is ever sent.
+    void setAsking(const QByteArray& line, std::chrono::milliseconds every);
     void start();
     void stop();
     [[nodiscard]] SourceState state() const { return m_state; }
@@ -81,8 +84,11 @@ class Source : public QObject {
     virtual bool beginsWithALine() const { return false; }
     [[nodiscard]] const Clock& clock() const { return m_clock; }
 
+    [[nodiscard]] bool isAsking() const { return !m_ask.isEmpty(); }
+
   private:
     void setState(SourceState state);
+    void ask();
 
     exchange::LineMatcher m_matcher;
     const Clock& m_clock;
@@ -93,6 +99,8 @@ class Source : public QObject {
     bool m_wasLive = false;
     QTimer m_again;
     QTimer m_more;
+    QByteArray m_ask;
+    QTimer m_asking;
 };
 
 }  // namespace hearth::ui::gauge

@@ -37,6 +37,7 @@ struct TraceOrigin {
     std::optional<Instant> beganAt = std::nullopt;           // by the wall clock; nothing: not known
     quantity::UnitCode unit = quantity::UnitCode::Millibar;  // that the gauge showed
     quantity::Typed resolution = {};                         // as the profile says it; empty: not said
+    reg::TraceZero zero = {};                                // before it was connected
     bool operator==(const TraceOrigin&) const = default;
     /// Practice: such a trace is evidence of nothing.
     [[nodiscard]] bool isSimulated() const { return kind == SourceKind::Simulator; }
@@ -50,6 +51,8 @@ struct TakenTrace {
     int decimals = 0;  // the most that a reading of carbon monoxide had
     std::vector<GaugeMark> marks;
     std::vector<tightness::Span> gaps;  // while the connection was lost
+    /// What a second gauge saw at the same time, if there was one; its times are this one's.
+    std::vector<TakenTrace> beside;
     [[nodiscard]] std::size_t size() const { return trace.size() + air.size(); }
     [[nodiscard]] bool isEmpty() const { return size() == 0; }
 };

@@ -48,6 +48,7 @@ void Watch::end() {
     }
     m_last.reset();
     m_refused.reset();
+    m_zero = {};
     m_recent.clear();
     Q_EMIT changed();
 }
@@ -104,6 +105,23 @@ std::vector<air::CoReading> Watch::recentAir(milliseconds length) const {
         }
     }
     return readings;
+}
+
+void Watch::setZero(const reg::TraceZero& zero) {
+    m_zero = zero;
+    m_recorder.setZero(zero);
+}
+
+TraceOrigin Watch::origin() const {
+    auto origin = originOf(m_profile, m_clock.now());
+    origin.zero = m_zero;
+    if (m_last) {
+        origin.unit = m_last->line.unit;
+        if (origin.resolution.text.empty()) {
+            origin.resolution = {quantity::Decimal(1, m_last->line.value.decimals()).text(), origin.unit};
+        }
+    }
+    return origin;
 }
 
 std::optional<quantity::PressureChange> Watch::step() const {

@@ -42,6 +42,12 @@ class Watch : public QObject {
     /// the first reading.
     [[nodiscard]] std::optional<quantity::PressureChange> step() const;
 
+    /// What it read while it was open to the air; until another one is watched.
+    void setZero(const reg::TraceZero& zero);
+    [[nodiscard]] const reg::TraceZero& zero() const { return m_zero; }
+    /// What a recording that begins now is said to be: with the unit that it shows, and its display's step.
+    [[nodiscard]] TraceOrigin origin() const;
+
     struct Refused {
         QByteArray line;
         exchange::LineRefusal why;
@@ -65,6 +71,7 @@ class Watch : public QObject {
     Recorder m_recorder;
     std::optional<GaugeReading> m_last;
     std::optional<Refused> m_refused;
+    reg::TraceZero m_zero;
     struct Remembered {
         std::chrono::milliseconds at;
         std::optional<quantity::GaugePressure> pressure;

@@ -33,6 +33,7 @@ reg::TraceSource traceSourceOf(const gauge::TraceOrigin& origin) {
     source.origin = originOfKind(origin.kind);
     source.isSimulated = origin.isSimulated();
     source.beganAt = origin.beganAt;
+    source.zero = origin.zero;
     source.resolution.unit = origin.unit;
     if (!origin.resolution.text.empty()) {
         source.resolution = origin.resolution;

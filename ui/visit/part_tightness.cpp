@@ -106,17 +106,18 @@ void TightnessPart::addLive(const QString& of) {
 }
 
 void TightnessPart::keepTaken(const gauge::TakenTrace& taken) {
-    const auto source = traceSourceOf(taken.origin);
-    m_trace->setTrace(taken.trace, source);
+    std::optional<judging::SecondGauge> second;
+    if (!taken.beside.empty()) {
+        const auto& beside = taken.beside.front();
+        second = judging::SecondGauge{traceSourceOf(beside.origin), beside.trace};
+    }
+    m_trace->setTrace(taken.trace, traceSourceOf(taken.origin), std::move(second));
     auto kept = m_trace->keep();
     // What was marked while it was watched counts before what can be guessed from the curve.
     const auto marks = traceMarksOf(taken.marks);
-    const auto& traces = model().file().traces;
-    const auto found = std::find_if(traces.rbegin(), traces.rend(), [&](const reg::GaugeTrace& trace) {
-        return trace.source == source && trace.test && reg::subject(*trace.test) == subject();
-    });
-    if (kept && !marks.empty() && found != traces.rend()) {
-        kept = model().markTrace(found->id, marks);
+    const auto* trace = model().file().traceOf(reg::TestId{subject().id});
+    if (kept && !marks.empty() && trace != nullptr) {
+        kept = model().markTrace(trace->id, marks);
     }
     if (!kept) {
         context().window.dialogs.tell(this, tr("The trace was not kept"), words().error(kept.error()));
@@ -143,6 +144,7 @@ void TightnessPart::addRest() {
     addItem(fields, Item::SecondDisplayStart, 2);
     addItem(fields, Item::SecondDisplayEnd, 2);
     addItem(fields, Item::AssumedTemperatureChange, 2);
+    addItem(fields, Item::TestVolumeOff, 2);
 }
 
 void TightnessPart::goToReading(Item item) {

@@ -9,17 +9,14 @@ namespace hearth::ui::visit {
 
 namespace {
 
-/// The newest of each test.
-std::vector<reg::GaugeTrace> newestOf(const reg::VisitFile& file) {
-    std::vector<reg::GaugeTrace> newest;
-    for (auto one = file.traces.begin(); one != file.traces.end(); ++one) {
-        const bool isNewest = std::none_of(std::next(one), file.traces.end(),
-                                           [&](const auto& other) { return other.test == one->test; });
-        if (one->test && isNewest) {
-            newest.push_back(*one);
-        }
-    }
-    return newest;
+/// Those that the tests go by.
+std::vector<reg::GaugeTrace> usedIn(const reg::VisitFile& file) {
+    std::vector<reg::GaugeTrace> used;
+    std::copy_if(file.traces.begin(), file.traces.end(), std::back_inserter(used), [&](const auto& one) {
+        const auto* of = one.test ? file.traceOf(*one.test) : nullptr;
+        return of != nullptr && of->id == one.id;
+    });
+    return used;
 }
 
 }  // namespace
@@ -28,7 +25,7 @@ std::vector<reg::GaugeTrace> newestOf(const reg::VisitFile& file) {
 /// test's readings are compared then.
 void SheetTraces::readAnew(const reg::VisitFile& file) {
     auto before = std::exchange(m_read, {});
-    for (auto& kept : newestOf(file)) {
+    for (auto& kept : usedIn(file)) {
         const auto known =
             std::find_if(before.begin(), before.end(), [&](const Read& read) { return read.kept == kept; });
         if (known != before.end()) {
@@ -40,6 +37,7 @@ void SheetTraces::readAnew(const reg::VisitFile& file) {
         if (auto readings = m_store.traceReadings(kept.id)) {
             auto& seen = read.seen.emplace();
             seen.test = *kept.test;
+            // A second gauge says nothing of the leak.
             seen.given = {kept.source, reg::marksFromText(kept.marks).value_or(reg::TraceMarks()),
                           std::move(*readings)};
         }

@@ -2,6 +2,7 @@
 #include "ui/visit/trace_area.h"
 
 #include "core/quantity/units.h"
+#include "core/store/record_traces.h"
 #include "ui/shell/flow_layout.h"
 #include "ui/shell/kit.h"
 #include "ui/shell/line_list.h"
@@ -25,6 +26,8 @@ namespace {
 constexpr std::array kTraceEvents{TraceEvent::ValveShut, TraceEvent::PumpRemoved, TraceEvent::DoorOpened,
                                   TraceEvent::LetBy,     TraceEvent::Settling,    TraceEvent::Timing,
                                   TraceEvent::TestEnd};
+const QString kReplaced = QStringLiteral("replaced");
+const QString kKept = QStringLiteral("kept");
 
 std::optional<TraceEvent> traceEventIn(const QString& code) {
     return reg::traceEventFromCode(code.toStdString());
@@ -43,6 +46,7 @@ TraceArea::TraceArea(const SheetContext& context, std::size_t test, QWidget* par
     addText();
     addProposals();
     addMarks();
+    addChoiceOfOld();
     m_refused = shell::namedText("traceRefused", look::TypeRole::Body, look::Role::Fail, this);
     m_refused->hide();
     m_lines->addWidget(m_refused);
@@ -64,6 +68,7 @@ void TraceArea::addText() {
         return made;
     };
     m_source = line(look::TypeRole::Small, look::Role::SoftInk, "traceSource");
+    m_used = line(look::TypeRole::Small, look::Role::SoftInk, "traceUsed");
     m_plots = new shell::PlotView(m_body);
     m_plots->setObjectName(QStringLiteral("tracePlots"));
     m_body->layout()->addWidget(m_plots);
@@ -72,6 +77,21 @@ void TraceArea::addText() {
     m_grounds = line(look::TypeRole::Body, look::Role::Ink, "traceGrounds");
     m_beside = line(look::TypeRole::Small, look::Role::SoftInk, "traceBesideVerdict");
     m_beside->setText(words::traceBesideVerdict(m_context.window.words));
+}
+
+/// What becomes of the trace that is there when a newer one comes; only while no record shows it.
+void TraceArea::addChoiceOfOld() {
+    auto* fields = new shell::Fields(2, m_body);
+    m_older = input::makeListEditor(fields, {{kReplaced, tr("It takes the place of this one")},
+                                             {kKept, tr("This one is kept beside it")}});
+    m_older->setObjectName(QStringLiteral("traceOlder"));
+    const QString context = subjectContext(m_context, reg::subject(test().id));
+    m_older->setLabel(tr("When a newer trace comes"),
+                      context.isEmpty() ? tr("trace") : context + QStringLiteral(", ") + tr("trace"));
+    m_older->setText(kReplaced);
+    m_older->hide();
+    fields->add(m_older);
+    m_body->layout()->addWidget(fields);
 }
 
 /// A button for each reading that a test has; Space confirms it, and Enter goes past: nothing is entered by
@@ -151,18 +171,59 @@ const reg::Test& TraceArea::test() const {
     return m_context.model.file().tests[m_test];
 }
 
-/// The newest of this test.
+/// That the test goes by.
 const reg::GaugeTrace* TraceArea::kept() const {
-    const auto& traces = m_context.model.file().traces;
-    const auto found = std::find_if(traces.rbegin(), traces.rend(),
-                                    [&](const reg::GaugeTrace& one) { return one.test == test().id; });
-    return found == traces.rend() ? nullptr : &*found;
+    return m_context.model.file().traceOf(test().id);
 }
 
-void TraceArea::setTrace(const tightness::Trace& trace, const reg::TraceSource& source) {
+/// Which of the test's traces is used, and what becomes of it when a newer one comes.
+void TraceArea::showUsed() {
+    auto& model = m_context.model;
+    const auto* used = kept();
+    const auto recordOf = [&](const reg::GaugeTrace& trace) {
+        return qstring(model.store().recordOfTrace(trace.id).value_or(std::string()));
+    };
+    const auto named = [&](const reg::GaugeTrace& trace) {
+        return tr("%1, kept at %2").arg(qstring(trace.source.name), qstring(wallTimeText(trace.keptAt)));
+    };
+    const QString record = used == nullptr ? QString() : recordOf(*used);
+    QStringList others;
+    for (const auto& trace : model.file().traces) {
+        if (trace.test == test().id && !trace.beside && &trace != used) {
+            const QString in = recordOf(trace);
+            others << (in.isEmpty() ? named(trace) : tr("%1 (in record %2)").arg(named(trace), in));
+        }
+    }
+    QStringList sentences;
+    if (!others.isEmpty() && !m_isUnkept) {
+        sentences << tr("The newest trace of this test is used: %1. Kept and not used: %2.")
+                         .arg(named(*used), others.join(QStringLiteral("; ")));
+    }
+    if (!record.isEmpty()) {
+        sentences
+            << (m_isUnkept
+                    ? tr("Record %1 shows the trace that was kept before; that one stays as it is, and "
+                         "this one comes beside it.")
+                          .arg(record)
+                    : tr("Record %1 shows it, so it stays as it is: a newer one comes beside it, and is "
+                         "used then.")
+                          .arg(record));
+    }
+    m_used->setText(sentences.join(QLatin1Char(' ')));
+    m_used->setVisible(!sentences.isEmpty());
+    const bool mayBeReplaced = used != nullptr && record.isEmpty() && !model.isReadOnly();
+    if (m_older->isHidden() == mayBeReplaced) {
+        m_older->setVisible(mayBeReplaced);
+        Q_EMIT stopsChanged();
+    }
+}
+
+void TraceArea::setTrace(const tightness::Trace& trace, const reg::TraceSource& source,
+                         std::optional<judging::SecondGauge> second) {
     const auto& model = m_context.model;
     const bool isMore = m_isUnkept && m_seen && m_seen->given.source == source;
-    judging::TraceGiven given{source, isMore ? m_seen->given.marks : reg::TraceMarks(), trace};
+    judging::TraceGiven given{source, isMore ? m_seen->given.marks : reg::TraceMarks(), trace,
+                              std::move(second)};
     if (given.marks.empty()) {
         given.marks = judging::guessedMarks(model.file(), model.book(), test().id, trace);
     }
@@ -183,9 +244,12 @@ Result<void> TraceArea::keep() {
     if (!m_isUnkept || !m_seen) {
         return {};
     }
-    store::NewTrace trace{test().id, m_seen->given.source, m_seen->given.marks, m_seen->given.trace,
-                          std::nullopt};
-    if (const auto* before = kept()) {
+    const auto& given = m_seen->given;
+    store::NewTrace trace{test().id, given.source, given.marks, given.trace};
+    if (const auto& second = given.second) {
+        trace.beside = store::NewTraceBeside{second->source, second->trace};
+    }
+    if (const auto* before = kept(); before != nullptr && m_older->text() != kKept) {
         trace.replaces = before->id;
     }
     m_isUnkept = false;  // keeping judges again, which shows what is kept
@@ -221,6 +285,12 @@ void TraceArea::takeUpKept() {
     }
     judging::TraceSeen seen;
     seen.given = {trace->source, marks, std::move(*readings)};
+    auto second = store::secondGaugeOf(m_context.model.store(), m_context.model.file(), trace->id);
+    if (second) {
+        seen.given.second = std::move(*second);
+    } else {
+        say(tl::unexpected(second.error()));  // the first is shown all the same
+    }
     m_seen = std::move(seen);
     m_isTold = false;
 }
@@ -263,6 +333,7 @@ void TraceArea::showAll() {
         return;
     }
     m_source->setText(words::traceSource(*m_seen, words));
+    showUsed();
     m_source->setInk(m_seen->given.source.isSimulated ? look::Role::Fail : look::Role::SoftInk);
     m_meaning->setText(words::traceMeaning(*m_seen, words));
     const QStringList grounds = words::traceGrounds(*m_seen, words);
@@ -405,6 +476,7 @@ void TraceArea::setReadOnly(bool readOnly) {
     for (QWidget* one : std::initializer_list<QWidget*>{m_addMark, m_removeMark, m_keep, m_remove}) {
         one->setEnabled(!readOnly);
     }
+    m_older->setReadOnly(readOnly);
     m_event->setReadOnly(readOnly);
     m_at->setReadOnly(readOnly);
 }

@@ -32,9 +32,10 @@ class TraceArea : public QWidget {
 
     /// Shows a trace, whole or as far as it has come; it is not kept yet. May be called with each reading:
     /// what it means is worked out once a second.
-    void setTrace(const tightness::Trace& trace, const reg::TraceSource& source);
-    /// Keeps what is shown, in place of what was kept of this test and stands in no record. Nothing to keep
-    /// is no error.
+    void setTrace(const tightness::Trace& trace, const reg::TraceSource& source,
+                  std::optional<judging::SecondGauge> second = std::nullopt);
+    /// Keeps what is shown, in place of what was kept of this test and stands in no record, or beside it
+    /// where that was chosen. What an issued record shows stays. Nothing to keep is no error.
     [[nodiscard]] Result<void> keep();
     /// True while what is shown is not kept.
     [[nodiscard]] bool isUnkept() const { return m_isUnkept; }
@@ -55,6 +56,8 @@ class TraceArea : public QWidget {
 
   private:
     void addText();
+    void addChoiceOfOld();
+    void showUsed();
     void addProposals();
     void addMarks();
     [[nodiscard]] const reg::Test& test() const;
@@ -83,6 +86,8 @@ class TraceArea : public QWidget {
     QVBoxLayout* m_lines;
     QWidget* m_body;
     shell::Text* m_source;
+    shell::Text* m_used;
+    input::Editor* m_older;
     shell::Text* m_meaning;
     shell::Text* m_grounds;
     shell::Text* m_beside;

@@ -246,6 +246,8 @@ bool isWanted(Item item, const reg::SubjectRef& subject, const reg::VisitFile& f
             return file.choiceOf(subject, Item::TestExtent) == reg::choice::kPart;
         case Item::TestPipesShut:
             return file.tests.size() > 1;  // a leak is looked for by comparing tests
+        case Item::TestVolumeOff:          // where leaks are told in figures
+            return file.tests.size() > 1 || file.traceOf(reg::TestId{subject.id}) != nullptr;
         case Item::LowPressureReason:
             return saysOf(
                 subject, findings,

@@ -123,6 +123,7 @@ FieldGrid testedGrid(const DocumentPage& page, const reg::Test& test) {
     page.addIfGiven(grid, on, Item::TestVolumeTyped);
     page.addIfGiven(grid, on, Item::LowPressureReason);
     page.addIfGiven(grid, on, Item::AssumedTemperatureChange);
+    page.addIfGiven(grid, on, Item::TestVolumeOff);
     return grid;
 }
 

@@ -214,6 +214,8 @@ constexpr std::array kHeadingTexts{
     CodeText{"repeatability_unit", QT_TRANSLATE_NOOP("Words", "Repeatability, unit")},
     CodeText{"accuracy", QT_TRANSLATE_NOOP("Words", "Accuracy")},
     CodeText{"accuracy_unit", QT_TRANSLATE_NOOP("Words", "Accuracy, unit")},
+    CodeText{"drift", QT_TRANSLATE_NOOP("Words", "Drift in a minute")},
+    CodeText{"drift_unit", QT_TRANSLATE_NOOP("Words", "Drift in a minute, unit")},
     CodeText{"certificate", QT_TRANSLATE_NOOP("Words", "Certificate")},
     CodeText{"calibrated_on", QT_TRANSLATE_NOOP("Words", "Calibrated on")},
     CodeText{"calibration_due", QT_TRANSLATE_NOOP("Words", "Calibration due")},

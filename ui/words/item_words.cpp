@@ -65,6 +65,8 @@ constexpr std::array kItems{
              ""},
     ItemText{Item::AssumedTemperatureChange, QT_TRANSLATE_NOOP("Words", "Temperature change assumed"),
              QT_TRANSLATE_NOOP("Words", "How far the gas may have warmed or cooled during the test.")},
+    ItemText{Item::TestVolumeOff, QT_TRANSLATE_NOOP("Words", "How far the volume may be off"),
+             QT_TRANSLATE_NOOP("Words", "Either way; left empty, leaks are told as if it were exact.")},
 
     ItemText{Item::RetestStart, QT_TRANSLATE_NOOP("Words", "Retest, start"),
              QT_TRANSLATE_NOOP("Words", "Repeat with the appliances isolated at their valves.")},

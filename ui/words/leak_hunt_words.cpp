@@ -129,7 +129,16 @@ record::Table leakHuntTable(const judging::LeakHunt& hunt, const reg::VisitFile&
                               shutText(hunted, file, words).toStdString(), volume.toStdString(),
                               leak.toStdString()});
     }
-    table.note = leakHuntBesideVerdict(words).toStdString();
+    QString note = leakHuntBesideVerdict(words);
+    if (std::any_of(hunt.tests.begin(), hunt.tests.end(), [](const judging::HuntedTest& test) {
+            return test.lacks == HuntLacks::Nothing && test.isVolumeExact;
+        })) {
+        note +=
+            QLatin1Char(' ') + words.say(QT_TRANSLATE_NOOP("Words",
+                                                           "Where nothing is said of how far a volume may "
+                                                           "be off, it is taken as exact."));
+    }
+    table.note = note.toStdString();
     return table;
 }
 

@@ -83,11 +83,21 @@ bool isHappening(reg::TraceEvent event) {
            event == reg::TraceEvent::DoorOpened;
 }
 
+void addSecond(const judging::TraceSeen& seen, const std::optional<Span>& span, Plot& plot) {
+    if (const auto& second = seen.given.second) {
+        const Trace part = span ? tightness::stretchOf(second->trace, *span) : second->trace;
+        plot.series.push_back(lineOf(part, tightness::gapsOf(part), second->source.name));
+    }
+}
+
 Plot wholePlot(const PlotSource& source, const judging::TraceSeen& seen) {
     Plot plot;
     plot.title = traceSaid(source.words, QT_TRANSLATE_NOOP("Words", "The whole trace"));
     addAxes(source.words, plot);
-    plot.series.push_back(lineOf(seen.given.trace, seen.gaps, {}));
+    const auto& second = seen.given.second;
+    plot.series.push_back(
+        lineOf(seen.given.trace, seen.gaps, second ? seen.given.source.name : std::string()));
+    addSecond(seen, std::nullopt, plot);
     addStretch(seen.stages.letBy, traceSaid(source.words, QT_TRANSLATE_NOOP("Words", "Let-by")), plot);
     addStretch(seen.stages.settling, traceSaid(source.words, QT_TRANSLATE_NOOP("Words", "Settling")), plot);
     addStretch(seen.stages.timing, traceSaid(source.words, QT_TRANSLATE_NOOP("Words", "Tightness")), plot);
@@ -135,7 +145,10 @@ std::optional<Plot> testPlot(const PlotSource& source, const judging::TraceSeen&
                                     : traceSaid(source.words, QT_TRANSLATE_NOOP("Words", "Settling"));
     addAxes(source.words, plot);
     plot.series.push_back(
-        lineOf(part, seen.gaps, traceSaid(source.words, QT_TRANSLATE_NOOP("Words", "read by the gauge"))));
+        lineOf(part, seen.gaps,
+               seen.given.second ? seen.given.source.name
+                                 : traceSaid(source.words, QT_TRANSLATE_NOOP("Words", "read by the gauge"))));
+    addSecond(seen, span, plot);
     if (seen.told.test && seen.told.test->isIdentified) {
         addCurve(source.words, *seen.told.test, *span, plot);
     }

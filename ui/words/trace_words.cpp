@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/words/trace_words.h"
 
+#include "core/base/clock.h"
 #include "core/quantity/units.h"
 
 #include <algorithm>
@@ -117,6 +118,24 @@ QString leakSentence(const judging::TraceSeen& seen, const tightness::TraceFit& 
                       flowText(words, fit.leak.most, fit)});
 }
 
+/// What the figures of a leak take into account.
+QString whatIsInThem(const tightness::TellInput& asked, const Words& words) {
+    const QString volume =
+        asked.volumeOff
+            ? words.say(
+                  QT_TRANSLATE_NOOP("Words", "In these figures the volume may be off by %1, either way."),
+                  {words.figure(
+                      {Decimal::rounded(asked.volumeOff->in(quantity::kPercent), 1), UnitCode::Percent})})
+            : words.say(QT_TRANSLATE_NOOP("Words", "The volume is taken as exact."));
+    const QString drift =
+        asked.drift
+            ? words.say(QT_TRANSLATE_NOOP("Words",
+                                          "A drift of the gauge of %1 in a minute, either way, is in them."),
+                        {millibarText(words, asked.drift->in(quantity::kMillibar), kZeroDecimals)})
+            : words.say(QT_TRANSLATE_NOOP("Words", "No drift of the gauge is in them."));
+    return volume + QLatin1Char(' ') + drift;
+}
+
 QString zeroSentence(const tightness::ZeroCheck& zero, const Words& words) {
     const QString reads = millibarText(words, zero.reads.in(quantity::kMillibar), kZeroDecimals);
     return zero.isZero
@@ -128,6 +147,103 @@ QString zeroSentence(const tightness::ZeroCheck& zero, const Words& words) {
                                        "Before it was connected the gauge read %1, which is not zero: zero "
                                        "it, and begin again."),
                      {reads});
+}
+
+QString typedText(const Words& words, const quantity::Typed& typed) {
+    const auto value = typed.value();
+    return value ? words.figure({*value, typed.unit}) : qstring(typed.text);
+}
+
+/// What was read when somebody looked at the zero.
+QString lookedAtZero(const reg::TraceZero& zero, const Words& words) {
+    const QString at = zero.at ? qstring(wallTimeText(*zero.at)) : QStringLiteral("\u2014");
+    const QString reads = typedText(words, zero.reads);
+    const QString step = typedText(words, zero.step);
+    return zero.isZero
+               ? words.say(QT_TRANSLATE_NOOP("Words",
+                                             "Zero check at %1, open to the air: the gauge read %2, which is "
+                                             "zero within its step of %3."),
+                           {at, reads, step})
+               : words.say(QT_TRANSLATE_NOOP("Words",
+                                             "Zero check at %1, open to the air: the gauge read %2, which is "
+                                             "not zero within its step of %3."),
+                           {at, reads, step});
+}
+
+/// What was looked at, and what the trace itself shows: the one for the other, unless they do not agree.
+QStringList zeroSentences(const judging::TraceSeen& seen, const Words& words) {
+    const auto& looked = seen.given.source.zero;
+    QStringList sentences;
+    if (looked.isThere()) {
+        sentences << lookedAtZero(looked, words);
+    }
+    if (seen.zero && (!looked.isThere() || looked.isZero != seen.zero->isZero)) {
+        sentences << zeroSentence(*seen.zero, words);
+    }
+    return sentences;
+}
+
+QString differenceText(const Words& words, quantity::PressureChange difference) {
+    return millibarText(words, difference.in(quantity::kMillibar), kZeroDecimals);
+}
+
+QString howFarApart(const tightness::GaugesOverTest& compared, const Words& words) {
+    const QStringList figures{differenceText(words, compared.atStart), differenceText(words, compared.atEnd),
+                              differenceText(words, compared.greatest),
+                              secondsText(words, compared.greatestAt)};
+    return compared.isTimed
+               ? words.say(QT_TRANSLATE_NOOP("Words",
+                                             "The first less the second: %1 when the timing began, %2 at its "
+                                             "end, %3 where they were furthest apart (after %4)."),
+                           figures)
+               : words.say(QT_TRANSLATE_NOOP("Words",
+                                             "The first less the second: %1 at the beginning, %2 at the end, "
+                                             "%3 where they were furthest apart (after %4)."),
+                           figures);
+}
+
+QString whetherTheyAgree(const tightness::GaugesOverTest& compared, const Words& words) {
+    const QString allowed = differenceText(words, compared.allowed);
+    if (compared.allows(compared.greatest)) {
+        return words.say(QT_TRANSLATE_NOOP("Words", "Their steps allow %1: the two gauges agree."),
+                         {allowed});
+    }
+    return compared.allows(compared.atStart) && compared.allows(compared.atEnd)
+               ? words.say(QT_TRANSLATE_NOOP("Words",
+                                             "Their steps allow %1: at the beginning and at the end the two "
+                                             "gauges agree, in between they do not."),
+                           {allowed})
+               : words.say(QT_TRANSLATE_NOOP("Words",
+                                             "Their steps allow %1: the two gauges do not agree. Find out "
+                                             "which of them is right."),
+                           {allowed});
+}
+
+QStringList secondGauge(const judging::TraceSeen& seen, const Words& words) {
+    const auto& second = seen.given.second;
+    if (!second) {
+        return {};
+    }
+    const QString readings = words.figure({Decimal(static_cast<std::int64_t>(second->trace.size()), 0)});
+    QString beside = words.say(QT_TRANSLATE_NOOP("Words", "Watched beside it: %1, %2 readings."),
+                               {qstring(second->source.name), readings});
+    if (second->source.isSimulated) {
+        beside = words.say(QT_TRANSLATE_NOOP("Words", "SIMULATION, for practice: %1"), {beside});
+    }
+    QStringList sentences{beside};
+    if (seen.compared) {
+        sentences << howFarApart(*seen.compared, words) << whetherTheyAgree(*seen.compared, words);
+    } else {
+        sentences << words.say(
+            QT_TRANSLATE_NOOP("Words",
+                              "The two can't be compared: of one no step is known, or they "
+                              "never read at the same time."));
+    }
+    if (second->source.zero.isThere()) {
+        sentences << words.say(QT_TRANSLATE_NOOP("Words", "The second gauge: %1"),
+                               {lookedAtZero(second->source.zero, words)});
+    }
+    return sentences;
 }
 
 }  // namespace
@@ -189,14 +305,11 @@ QStringList traceGrounds(const judging::TraceSeen& seen, const Words& words) {
             grounds << settledSentence(seen, words);
         }
         grounds << words.say(
-            QT_TRANSLATE_NOOP("Words",
-                              "The smallest leak that this trace could have shown: %1. Neither the "
-                              "volume's uncertainty nor a drift of the gauge is in these figures."),
+            QT_TRANSLATE_NOOP("Words", "The smallest leak that this trace could have shown: %1."),
             {flowText(words, fit->detectable, *fit)});
+        grounds << whatIsInThem(seen.asked, words);
     }
-    if (seen.zero) {
-        grounds << zeroSentence(*seen.zero, words);
-    }
+    grounds << zeroSentences(seen, words) << secondGauge(seen, words);
     if (!seen.gaps.empty()) {
         quantity::Duration silent{};
         for (const auto& gap : seen.gaps) {

@@ -4,6 +4,7 @@
 
 #include "tests/core/judging/scenario.h"
 
+#include <cmath>
 #include <gtest/gtest.h>
 
 namespace hearth::judging {
@@ -97,6 +98,33 @@ TEST_F(LeakHuntTest, KnowsAPipeByWhatItLeadsTo) {
     const auto found = hunt();
     EXPECT_EQ(found.tests[1].shut, std::vector<std::size_t>{0});
     EXPECT_TRUE(found.isOne());
+}
+
+// How far a volume may be off, and the gauge's drift, are in each test's interval where they are said; by
+// hand as leak_rate.h adds them: 1 mbar of fall, a quarter of it for the volume, 0.1 mbar for the drift of
+// two minutes.
+TEST_F(LeakHuntTest, TakesInHowFarAVolumeMayBeOffAndTheGaugesDrift) {
+    file.tests.clear();
+    addTest("20.50", "19.50", "", "isolated");
+    addTest("20.50", "20.50", "2", "isolated");
+    const auto exact = hunt();
+    EXPECT_TRUE(exact.tests[0].isVolumeExact);
+    enterOf(file.tests[0].id, Item::TestVolumeOff, "25");
+    for (auto& instrument : file.instruments) {
+        instrument.drift = {"0.05", quantity::UnitCode::Millibar};
+    }
+    const auto loose = hunt();
+    EXPECT_FALSE(loose.tests[0].isVolumeExact);
+    EXPECT_TRUE(loose.tests[1].isVolumeExact);
+    EXPECT_EQ(loose.tests[0].leak->best, exact.tests[0].leak->best);
+    const auto half = [](const HuntedTest& test) {
+        return (test.leak->most - test.leak->best).in(kLitrePerHour);
+    };
+    const double perMillibar = loose.tests[0].volume->in(kLitre) / 1013.25 * 30.0;
+    const double more = 4.0 * (0.25 * 0.25 + 0.1 * 0.1) / 3.0;
+    EXPECT_NEAR(half(loose.tests[0]),
+                std::sqrt(half(exact.tests[0]) * half(exact.tests[0]) + perMillibar * perMillibar * more),
+                1e-6);
 }
 
 TEST_F(LeakHuntTest, TellsAnApplianceFromItsPipe) {

@@ -52,6 +52,7 @@ TEST_F(RegisterRepository, keepsEveryFieldOfAnInstrument) {
                                 {"0,5", UnitCode::Millibar},
                                 {"five", UnitCode::Pascal},
                                 {"", UnitCode::None},
+                                {"0.02", UnitCode::Millibar},
                                 "C9",
                                 day(2026, 1, 2),
                                 day(2027, 1, 2)};

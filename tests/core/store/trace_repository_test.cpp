@@ -2,48 +2,17 @@
 #include "core/store/trace_repository.h"
 
 #include "core/record/snapshot.h"
-#include "core/record/trace_text.h"
-#include "core/store/record_traces.h"
-#include "tests/core/store/kept_fixture.h"
+#include "tests/core/store/trace_fixture.h"
 
 #include <gmock/gmock.h>
 
 namespace hearth::store {
 namespace {
 
-using quantity::Duration;
 using quantity::GaugePressure;
 using quantity::kMillibar;
-using quantity::kSecond;
 using ::testing::ElementsAre;
 using ::testing::IsEmpty;
-
-class TracesTest : public KeptTest {
-  protected:
-    void SetUp() override {
-        KeptTest::SetUp();
-        visit = valueOf(store->startVisit(sampleVisit(sample)));
-    }
-    [[nodiscard]] NewTrace falling(double from = 20.6) const {
-        NewTrace trace;
-        trace.test = valueOf(store->visitFile(visit)).tests.front().id;
-        trace.source.name = "logger.csv";
-        trace.source.beganAt = clock.now();
-        trace.source.resolution = {"0.01", quantity::UnitCode::Millibar};
-        trace.marks = {{reg::TraceEvent::Timing, 60000}};
-        for (int i = 0; i < 1200; ++i) {
-            trace.trace.push_back(
-                {Duration(i * 0.1, kSecond), GaugePressure(from - i / 100 * 0.01, kMillibar)});
-        }
-        return trace;
-    }
-    [[nodiscard]] std::vector<reg::GaugeTrace> kept() const {
-        return valueOf(store->visitFile(visit)).traces;
-    }
-    [[nodiscard]] std::string texts() const { return askSql(path(), "SELECT count(*) FROM trace_readings"); }
-
-    reg::VisitId visit;
-};
 
 TEST_F(TracesTest, areKeptWithTheVisitAndReadBackAsTheyWere) {
     const auto given = falling();
@@ -196,6 +165,24 @@ TEST_F(TracesTest, stayAsTheyAreWhenARecordShowsThem) {
     EXPECT_EQ(valueOf(store->traceReadings(before)).size(), 1200U);
 }
 
+// What a record shows is known by its key: the same readings kept again are none of it.
+TEST_F(TracesTest, ofTheSameReadingsAsARecordsAreNoneOfTheRecords) {
+    const auto issued = valueOf(store->keepTrace(falling()));
+    EXPECT_EQ(valueOf(store->recordOfTrace(issued)), "");
+    const auto record = issueOne(visit);
+    EXPECT_EQ(valueOf(store->recordOfTrace(issued)), valueOf(store->record(record)).line.header.record);
+    const auto again = valueOf(store->keepTrace(falling()));
+    EXPECT_EQ(valueOf(store->recordOfTrace(again)), "");
+    valueOf(store->markTrace(again, {}));
+    auto newer = falling(20.4);
+    newer.replaces = again;
+    const auto newest = valueOf(store->keepTrace(newer));
+    valueOf(store->removeTrace(newest));
+    EXPECT_EQ(errorOf(store->removeTrace(issued)), ErrorCode::TraceInRecord);
+    EXPECT_EQ(valueOf(store->traceReadings(issued)).size(), 1200U);
+    EXPECT_EQ(errorOf(store->recordOfTrace({store->newId()})), ErrorCode::NotFound);
+}
+
 // After an issue a newer one stands beside what the record shows: the newest is what the test's trace tells.
 TEST_F(TracesTest, tellTheNewestOfEachTest) {
     static_cast<void>(valueOf(store->keepTrace(falling())));
@@ -209,6 +196,89 @@ TEST_F(TracesTest, tellTheNewestOfEachTest) {
     const auto told = valueOf(tracesOf(*store, file, valueOf(store->ruleBook())));
     ASSERT_EQ(told.size(), 1U);
     EXPECT_EQ(told[0].given.source.name, "second logger.csv");
+}
+
+TEST_F(TracesTest, keepWhatTheZeroWasAndNothingWhereNobodyLooked) {
+    auto given = falling();
+    static_cast<void>(valueOf(store->keepTrace(given)));
+    given.source.zero = zeroed(clock);
+    const auto id = valueOf(store->keepTrace(given));
+    reopen();
+    ASSERT_EQ(kept().size(), 2U);
+    const auto& with = kept()[0].id == id ? kept()[0] : kept()[1];
+    const auto& without = kept()[0].id == id ? kept()[1] : kept()[0];
+    EXPECT_EQ(with.source, given.source);
+    EXPECT_FALSE(without.source.zero.isThere());
+    EXPECT_EQ(without.source.zero, reg::TraceZero());
+}
+
+// Two gauges on one pipe: kept, marked, replaced, taken away and brought back together.
+TEST_F(TracesTest, areKeptWithWhatASecondGaugeSawBesideThem) {
+    auto given = falling();
+    given.beside = NewTraceBeside{given.source, falling(20.55).trace};
+    given.beside->source.name = "Red gauge";
+    given.beside->source.zero = zeroed(clock);
+    const auto id = valueOf(store->keepTrace(given));
+    reopen();
+    const auto file = valueOf(store->visitFile(visit));
+    ASSERT_EQ(file.traces.size(), 2U);
+    const auto* used = file.traceOf(given.test);
+    ASSERT_NE(used, nullptr);
+    EXPECT_EQ(used->id, id);
+    EXPECT_EQ(used->source.name, "logger.csv");
+    const auto* beside = file.traceBeside(id);
+    ASSERT_NE(beside, nullptr);
+    EXPECT_EQ(beside->source, given.beside->source);
+    EXPECT_EQ(beside->test, std::optional(given.test));
+    EXPECT_NE(beside->digest, used->digest);
+    EXPECT_EQ(record::traceText(valueOf(store->traceReadings(beside->id))),
+              record::traceText(given.beside->trace));
+    const auto told = valueOf(tracesOf(*store, file, valueOf(store->ruleBook())));
+    ASSERT_EQ(told.size(), 1U) << "a second gauge is no trace of its own";
+    ASSERT_TRUE(told[0].given.second);
+    EXPECT_EQ(told[0].given.second->source.name, "Red gauge");
+    ASSERT_TRUE(told[0].compared);
+    EXPECT_NEAR(told[0].compared->greatest.in(kMillibar), 0.05, 1e-9);
+
+    auto newer = falling(20.2);
+    newer.replaces = id;
+    static_cast<void>(valueOf(store->keepTrace(newer)));
+    EXPECT_EQ(kept().size(), 1U) << "what was beside the one that is replaced goes with it";
+    valueOf(store->undo());
+    EXPECT_EQ(kept().size(), 2U);
+    valueOf(store->removeTrace(id));
+    EXPECT_THAT(kept(), IsEmpty());
+    valueOf(store->undo());
+    EXPECT_EQ(kept().size(), 2U);
+    EXPECT_TRUE(store->verify());
+    given.beside->trace.clear();
+    EXPECT_EQ(errorOf(store->keepTrace(given)), ErrorCode::TraceUnusable);
+    const auto binned = valueOf(store->putIntoBin("visits", visit.bytes, "a visit"));
+    valueOf(store->removeForGood(binned));
+    EXPECT_EQ(askSql(path(), "SELECT count(*) FROM traces"), "0");
+}
+
+TEST_F(TracesTest, ofASecondGaugeStayWhenARecordShowsThem) {
+    auto given = falling();
+    given.beside = NewTraceBeside{given.source, falling(20.55).trace};
+    const auto id = valueOf(store->keepTrace(given));
+    const auto file = valueOf(store->visitFile(visit));
+    const auto beside = file.traceBeside(id)->id;
+    const auto record = issueOne(visit);
+    const std::string json = valueOf(store->record(record)).snapshotJson;
+    EXPECT_NE(json.find(file.traceBeside(id)->digest), std::string::npos);
+    EXPECT_EQ(errorOf(store->removeTrace(beside)), ErrorCode::TraceInRecord);
+    EXPECT_EQ(errorOf(store->removeTrace(id)), ErrorCode::TraceInRecord);
+    EXPECT_EQ(kept().size(), 2U);
+}
+
+TEST_F(TracesTest, ofASecondGaugeThatIsPracticeAreInNoRecord) {
+    auto given = falling();
+    given.beside = NewTraceBeside{given.source, falling(20.55).trace};
+    given.beside->source.name = "practice";
+    given.beside->source.isSimulated = true;
+    static_cast<void>(valueOf(store->keepTrace(given)));
+    EXPECT_EQ(errorOf(store->issue(requestFor(*store, visit), pdfOf)), ErrorCode::TraceSimulated);
 }
 
 TEST_F(TracesTest, areInNoRecordWhenSimulated) {
@@ -234,151 +304,6 @@ TEST_F(TracesTest, goWithTheirVisitAndTheirReadingsWithTheNextClearing) {
     EXPECT_EQ(askSql(path(), "SELECT count(*) FROM traces"), "0");
     EXPECT_GT(valueOf(store->dropUnusedBytes()), 0);
     EXPECT_EQ(texts(), "0");
-}
-
-class RoomTracesTest : public TracesTest {
-  protected:
-    [[nodiscard]] NewRoomTrace rising(double from = 0.0) const {
-        NewRoomTrace trace;
-        trace.visit = visit;
-        trace.source.name = "room monitor";
-        trace.source.origin = reg::TraceOrigin::Network;
-        trace.source.beganAt = clock.now();
-        trace.source.resolution = {"1", quantity::UnitCode::Ppm};
-        for (int i = 0; i < 600; ++i) {
-            trace.readings.push_back({Duration(i, kSecond), quantity::Share(from + i / 60, quantity::kPpm),
-                                      i < 60 ? air::CoPlace::Outside : air::CoPlace::Room});
-        }
-        return trace;
-    }
-};
-
-TEST_F(RoomTracesTest, areKeptWithTheVisitAndReadBackAsTheyWere) {
-    static_cast<void>(valueOf(store->keepTrace(falling())));
-    clock.advance(std::chrono::seconds(1));
-    const auto id = valueOf(store->keepRoomTrace(rising()));
-    reopen();
-    ASSERT_EQ(kept().size(), 2U);
-    const auto& row = kept()[1];
-    EXPECT_EQ(row.id, id);
-    EXPECT_EQ(row.test, std::nullopt);
-    EXPECT_EQ(row.visit, visit);
-    EXPECT_EQ(row.channels, "co");
-    EXPECT_EQ(row.points, 600);
-    EXPECT_EQ(row.milliseconds, 599000);
-    EXPECT_EQ(row.source, rising().source);
-    EXPECT_EQ(record::roomTraceText(valueOf(store->roomTraceReadings(id))),
-              record::roomTraceText(rising().readings));
-    EXPECT_EQ(errorOf(store->traceReadings(id)), ErrorCode::TraceAltered) << "it is none of pressures";
-    EXPECT_TRUE(store->verify());
-    auto again = rising(5.0);
-    again.replaces = id;
-    static_cast<void>(valueOf(store->keepRoomTrace(again)));
-    EXPECT_EQ(kept().size(), 2U);
-}
-
-TEST_F(RoomTracesTest, areRefusedWhenUnusable) {
-    const auto refused = [&](const std::function<void(NewRoomTrace&)>& spoil) {
-        auto trace = rising();
-        spoil(trace);
-        return errorOf(store->keepRoomTrace(trace));
-    };
-    EXPECT_EQ(refused([](NewRoomTrace& one) { one.readings.clear(); }), ErrorCode::TraceUnusable);
-    EXPECT_EQ(refused([](NewRoomTrace& one) { std::swap(one.readings[1], one.readings[9]); }),
-              ErrorCode::TraceUnusable);
-    EXPECT_EQ(refused([](NewRoomTrace& one) {
-                  one.readings[3].level = quantity::Share(std::nan(""), quantity::kPpm);
-              }),
-              ErrorCode::TraceUnusable);
-    EXPECT_EQ(refused([&](NewRoomTrace& one) { one.visit = {store->newId()}; }), ErrorCode::NotFound);
-    EXPECT_THAT(kept(), IsEmpty());
-}
-
-TEST_F(RoomTracesTest, areInNoRecordWhenSimulated) {
-    auto practice = rising();
-    practice.source.isSimulated = true;
-    practice.source.name = "practice room";
-    const auto id = valueOf(store->keepRoomTrace(practice));
-    const auto issued = store->issue(requestFor(*store, visit), pdfOf);
-    EXPECT_EQ(errorOf(issued), ErrorCode::TraceSimulated);
-    EXPECT_THAT(issued.error().details, ElementsAre("practice room"));
-    valueOf(store->removeTrace(id));
-    static_cast<void>(issueOne(visit));
-}
-
-// A record of a tightness test says nothing of rooms.
-TEST_F(RoomTracesTest, areSaidByRecordsOfRoomsAlone) {
-    const auto id = valueOf(store->keepRoomTrace(rising()));
-    const auto record = issueOne(visit);
-    EXPECT_EQ(valueOf(store->record(record)).snapshotJson.find(kept()[0].digest), std::string::npos);
-    auto request = requestFor(*store, visit);
-    request.kind = record::RecordKind::RoomInvestigation;
-    const auto ofRooms = valueOf(store->issue(request, pdfOf));
-    EXPECT_NE(valueOf(store->record(ofRooms)).snapshotJson.find(kept()[0].digest), std::string::npos);
-    EXPECT_EQ(errorOf(store->removeTrace(id)), ErrorCode::TraceInRecord);
-}
-
-TEST_F(RoomTracesTest, goWithTheirVisit) {
-    static_cast<void>(valueOf(store->keepRoomTrace(rising())));
-    const auto binned = valueOf(store->putIntoBin("visits", visit.bytes, "a visit"));
-    EXPECT_EQ(errorOf(store->keepRoomTrace(rising())), ErrorCode::InBin);
-    valueOf(store->removeForGood(binned));
-    EXPECT_EQ(askSql(path(), "SELECT count(*) FROM traces"), "0");
-    EXPECT_GT(valueOf(store->dropUnusedBytes()), 0);
-    EXPECT_EQ(texts(), "0");
-}
-
-// A store of the step before keeps its traces of tests, and can keep one of a room.
-TEST_F(RoomTracesTest, comeToAStoreThatHasTracesOfTests) {
-    const auto before = valueOf(store->keepTrace(falling()));
-    const auto older = inFolder("older.hearth");
-    valueOf(Store::createFrom(older, clock, [&](record::WholeSink& sink) -> Result<void> {
-        constexpr int kStepBefore = 10;
-        if (const auto tables = sink.begin(kStepBefore); !tables) {
-            return tl::unexpected(tables.error());
-        }
-        return store->readWhole([](const record::WholeTable&) { return Result<void>(); },
-                                [&](const record::WholeTable& table, const record::WholeRow& row) {
-                                    return sink.take(table, row);
-                                });
-    }));
-    store.reset();
-    store = valueOf(Store::open(older, Access::Write, clock));
-    EXPECT_TRUE(store->verify());
-    ASSERT_EQ(kept().size(), 1U);
-    EXPECT_TRUE(kept()[0].test);
-    EXPECT_EQ(valueOf(store->traceReadings(before)).size(), 1200U);
-    EXPECT_EQ(valueOf(store->roomTraceReadings(valueOf(store->keepRoomTrace(rising())))).size(), 600U);
-}
-
-// A store of the step before has none, loses nothing, and can keep some.
-TEST_F(TracesTest, comeToAnOlderStore) {
-    const auto record = issueOne(visit);
-    const auto older = inFolder("older.hearth");
-    valueOf(Store::createFrom(older, clock, [&](record::WholeSink& sink) -> Result<void> {
-        constexpr int kBefore = 9;
-        const auto tables = sink.begin(kBefore);
-        if (!tables) {
-            return tl::unexpected(tables.error());
-        }
-        for (const auto& table : *tables) {
-            EXPECT_NE(table.name, "traces");
-        }
-        const auto isOlders = [](const record::WholeTable& table) {
-            return table.name != "traces" && table.name != "trace_readings";
-        };
-        return store->readWhole([](const record::WholeTable&) { return Result<void>(); },
-                                [&](const record::WholeTable& table, const record::WholeRow& row) {
-                                    return isOlders(table) ? sink.take(table, row) : Result<void>();
-                                });
-    }));
-    store.reset();
-    store = valueOf(Store::open(older, Access::Write, clock));
-    EXPECT_TRUE(store->verify());
-    EXPECT_EQ(valueOf(store->record(record)).line.visit, visit);
-    EXPECT_THAT(kept(), IsEmpty());
-    const auto id = valueOf(store->keepTrace(falling()));
-    EXPECT_EQ(valueOf(store->traceReadings(id)).size(), 1200U);
 }
 
 }  // namespace

@@ -3,6 +3,7 @@
 
 #include "core/quantity/units.h"
 #include "tests/core/tightness/samples.h"
+#include "tests/core/tightness/trace_simulator.h"
 
 #include <cmath>
 #include <gtest/gtest.h>
@@ -69,6 +70,44 @@ TEST(LeakRate, UncertaintyAddsGaugeAndTemperatureInSquares) {
     input.accuracy.reset();
     input.assumed = {};
     EXPECT_NEAR(leakRate(input).uncertainty.in(kLitrePerHour), perMillibar * 0.1, 1e-9);
+}
+
+// By hand: a fall of 2 mbar in a volume that may be off by a tenth, on a gauge that may drift 0.05 mbar a
+// minute; rectangular, in squares, k = 2.
+TEST(LeakRate, TakesInHowFarTheVolumeMayBeOffAndTheGaugesDrift) {
+    LeakInput input{cubicMetres(0.01), fallWith(2, 0.1), gaugeMillibar(20), seconds(120), {}, {}};
+    const double perMillibar = 0.01 / 1013.25 * 30 * 1000;  // l/h
+    const double plain = leakRate(input).uncertainty.in(kLitrePerHour);
+    input.volumeOff = quantity::Share(0, quantity::kPercent);
+    input.drift = millibar(0);
+    EXPECT_EQ(leakRate(input).uncertainty.in(kLitrePerHour), plain);
+    input.volumeOff = quantity::Share(10, quantity::kPercent);
+    input.drift = millibar(0.05);
+    const double ofVolume = 2 * 0.1 / std::sqrt(3.0);
+    const double ofDrift = 0.05 * 2 / std::sqrt(3.0);
+    EXPECT_NEAR(leakRate(input).uncertainty.in(kLitrePerHour),
+                2 * perMillibar * std::sqrt(0.05 * 0.05 + ofVolume * ofVolume + ofDrift * ofDrift), 1e-9);
+}
+
+// Property: never narrower for a larger one of either, over random falls.
+TEST(LeakRate, NeverKnowsMoreForAWorseVolumeOrGauge) {
+    simulator::Random random(11);
+    for (int i = 0; i < 500; ++i) {
+        LeakInput input{cubicMetres(0.002 + 0.03 * random.share()),
+                        fallWith(4 * random.share() - 1, 0.05),
+                        gaugeMillibar(20),
+                        seconds(120),
+                        {},
+                        {}};
+        double before = 0.0;
+        for (int step = 0; step < 8; ++step) {
+            input.volumeOff = quantity::Share(step * 12.0, quantity::kPercent);
+            input.drift = millibar(step * 0.02);
+            const double now = leakRate(input).uncertainty.in(kLitrePerHour);
+            EXPECT_GE(now, before);
+            before = now;
+        }
+    }
 }
 
 struct KelvinCase {

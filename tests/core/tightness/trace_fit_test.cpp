@@ -118,6 +118,53 @@ TEST(FitTrace, TheGaugesDriftWidensTheInterval) {
     EXPECT_GT(drifting->detectable, steady->detectable);
 }
 
+// Property: never narrower for a volume that may be off by more or a gauge that drifts more; what is best,
+// and whether the trace tells it, is not the volume's business; nought of both is what it was without them.
+TEST(FitTrace, NeverKnowsMoreForAWorseVolumeOrGauge) {
+    simulator::Random random(17);
+    for (int i = 0; i < 12; ++i) {
+        Installation one;
+        one.litres = 2 + 30 * random.share();
+        one.leak = i % 3 == 0 ? 0.0 : 5 * random.share();
+        one.kelvin = 2 * random.share() - 1;
+        const auto trace = simulator::watch(one, random);
+        auto input = inputFor(one);
+        const auto plain = fitTrace(trace, input);
+        ASSERT_TRUE(plain);
+        auto before = *plain;
+        for (int step = 0; step < 6; ++step) {
+            input.volumeOff = quantity::Share(step * 18.0, quantity::kPercent);
+            const auto now = fitTrace(trace, input);
+            ASSERT_TRUE(now);
+            EXPECT_LE(now->leak.least, before.leak.least) << step;
+            EXPECT_GE(now->leak.most, before.leak.most) << step;
+            EXPECT_GE(now->detectable, before.detectable) << step;
+            EXPECT_EQ(now->leak.best, plain->leak.best);
+            EXPECT_EQ(now->isIdentified, plain->isIdentified);
+            EXPECT_EQ(now->leak.least > quantity::Flow{}, plain->leak.least > quantity::Flow{});
+            EXPECT_EQ(now->leak.most < quantity::Flow{}, plain->leak.most < quantity::Flow{});
+            if (step == 0) {
+                EXPECT_EQ(now->leak.least, plain->leak.least);
+                EXPECT_EQ(now->leak.most, plain->leak.most);
+                EXPECT_EQ(now->detectable, plain->detectable);
+            }
+            before = *now;
+        }
+        for (int step = 1; step < 4; ++step) {
+            input.drift = millibar(step * 0.03);
+            const auto now = fitTrace(trace, input);
+            ASSERT_TRUE(now);
+            EXPECT_LE(now->leak.least, before.leak.least) << step;
+            EXPECT_GE(now->leak.most, before.leak.most) << step;
+            before = *now;
+        }
+        for (const double wrong : {-1.0, 100.0}) {
+            input.volumeOff = quantity::Share(wrong, quantity::kPercent);
+            EXPECT_FALSE(fitTrace(trace, input)) << wrong;
+        }
+    }
+}
+
 TEST(FitTrace, ALongerTraceShowsASmallerLeak) {
     Installation one;
     one.kelvin = 0.2;

@@ -70,18 +70,60 @@ TEST(Journal, GivesBackWhatWasRecorded) {
     EXPECT_TRUE(leftJournals(textOf(folder / "journals")).empty());
 }
 
+const reg::TraceZero kJournalZero{
+    {"\u22120.01", UnitCode::Millibar}, {"0.01", UnitCode::Millibar}, Instant{1s}, true};
+
+// Two gauges on one pipe: two journals, of which the second says whose it is; left, they are one recording.
+TEST(Journal, GivesBackWhatASecondGaugeSawAndWhatTheZeroWas) {
+    const testing::TempDir folder;
+    FixedClock clock = testing::fixedClock("2026-11-25", "09:46");
+    auto first = std::make_unique<Recorder>(clock);
+    auto second = std::make_unique<Recorder>(clock);
+    first->begin({"Blue gauge", SourceKind::Network, clock.now()}, textOf(folder.path()));
+    clock.advance(500ms);
+    TraceOrigin red{"Red gauge", SourceKind::Serial, clock.now()};
+    red.zero = kJournalZero;
+    second->beginBeside(*first, red, textOf(folder.path()));
+    auto zero = kJournalZero;
+    zero.isZero = false;
+    first->setZero(zero);
+    clock.advance(500ms);
+    first->add(journalReading("20.50", clock.elapsed()));
+    second->add(journalReading("20.49", clock.elapsed()));
+    EXPECT_TRUE(leftRecordings(textOf(folder.path()), false, 5).empty());
+    first.reset();
+    second.reset();
+    const auto left = leftRecordings(textOf(folder.path()), false, 5);
+    ASSERT_EQ(left.size(), 1U);
+    ASSERT_EQ(left[0].paths.size(), 2U);
+    EXPECT_EQ(left[0].taken.origin.name, "Blue gauge");
+    EXPECT_EQ(left[0].taken.origin.zero, zero);
+    ASSERT_EQ(left[0].taken.beside.size(), 1U);
+    const auto& beside = left[0].taken.beside[0];
+    EXPECT_EQ(beside.origin.name, "Red gauge");
+    EXPECT_EQ(beside.origin.zero, kJournalZero);
+    EXPECT_EQ(beside.trace.at(0).at, left[0].taken.trace.at(0).at) << "times are the first one's";
+    discardJournal(left[0].paths[0]);
+    const auto alone = leftRecordings(textOf(folder.path()), false, 5);
+    ASSERT_EQ(alone.size(), 1U) << "without its first it stands by itself";
+    EXPECT_EQ(alone[0].taken.origin.name, "Red gauge");
+}
+
 TEST(Journal, LeavesOutWhatIsBroken) {
     const testing::TempDir folder;
     const auto path = folder / "a.gauge";
-    testing::writeFile(path,
-                       "hearthledger gauge journal 1\nname x\nkind from_tomorrow\nbegan never\nunit mbar\n"
-                       "r 100 20.50 mbar\nr x 20.49 mbar\nr 300 OVER mbar\nr 400 20.48 psi\nr 500 20.47 ppm\n"
-                       "e 550 party\nr 50 99.99 mbar\n\n\xff\xfe\nr 600 20.46 mbar\nr 700 20.4");
+    testing::writeFile(
+        path,
+        "hearthledger gauge journal 1\nname x\nkind from_tomorrow\nbegan never\nunit mbar\n"
+        "r 100 20.50 mbar\nr x 20.49 mbar\nr 300 OVER mbar\nr 400 20.48 psi\nr 500 20.47 ppm\n"
+        "z 0.01 mbar\nz x mbar 0.01 mbar 2026-11-25T09:46:00.000Z yes\nz 0.01 mbar 0.01 mbar never yes\n"
+        "e 550 party\nr 50 99.99 mbar\n\n\xff\xfe\nr 600 20.46 mbar\nr 700 20.4");
     const auto read = readJournal(textOf(path));
     ASSERT_TRUE(read);
     EXPECT_FALSE(read->isEnded);
     EXPECT_TRUE(read->taken.origin.isSimulated()) << "an unknown kind is no evidence";
     EXPECT_FALSE(read->taken.origin.beganAt);
+    EXPECT_FALSE(read->taken.origin.zero.isThere());
     ASSERT_EQ(read->taken.trace.size(), 2U);
     EXPECT_NEAR(read->taken.trace[1].pressure.in(quantity::kMillibar), 20.46, 1e-9);
 }

@@ -58,6 +58,15 @@ class LivePanelTest : public ::testing::Test {
     [[nodiscard]] const LiveFigure* figure() const {
         return m_panel->findChild<LiveFigure*>(QStringLiteral("liveFigure"));
     }
+    /// The view has no meta object of its own, so that findChild() would give any widget.
+    [[nodiscard]] record::Plots plots() const {
+        for (auto* child : m_panel->findChildren<QWidget*>()) {
+            if (const auto* view = dynamic_cast<shell::PlotView*>(child)) {
+                return view->plots();
+            }
+        }
+        return {};
+    }
     void press(const char* name) {
         auto* button = m_panel->findChild<QPushButton*>(QLatin1String(name));
         ASSERT_NE(button, nullptr) << name;
@@ -205,6 +214,110 @@ TEST_F(LivePanelTest, HoldsTwoGaugesAgainstEachOther) {
                                 kPanelWait));
 }
 
+// What is looked at before the gauge is connected is kept with what is recorded then, of either gauge.
+TEST_F(LivePanelTest, RecordsBothGaugesWithTheirZeros) {
+    m_panel->choose(0);
+    auto* one = peerOf(m_one);
+    m_panel->compareWith(1);
+    auto* two = peerOf(m_two);
+    const auto hear = [&](const Watch& watch, const char* value) {
+        return QTest::qWaitFor([&] { return watch.last() && watch.last()->line.value.text() == value; },
+                               kPanelWait);
+    };
+    one->write("\n0.00 mbar\n");
+    two->write("\n0.3 mbar\n");
+    ASSERT_TRUE(hear(m_panel->watch(), "0.00") && hear(m_panel->secondWatch(), "0.3"));
+    press("zeroButton");
+    EXPECT_TRUE(said("zeroCheck").contains(QStringLiteral("Blue gauge: Zero check")));
+    EXPECT_TRUE(said("zeroCheck").contains(QStringLiteral("Red gauge: Zero check")));
+    EXPECT_TRUE(said("zeroCheck").contains(QStringLiteral("not nought within its step of 0.1")));
+    m_panel->toggle();
+    one->write("20.50 mbar\n20.49 mbar\n");
+    two->write("20.5 mbar\n");
+    ASSERT_TRUE(hear(m_panel->watch(), "20.49") && hear(m_panel->secondWatch(), "20.5"));
+    ASSERT_EQ(plots().plots.size(), 1U);
+    EXPECT_EQ(plots().plots[0].series.size(), 2U);
+    m_panel->toggle();
+    ASSERT_EQ(m_taken.size(), 1U);
+    const auto& taken = m_taken[0];
+    EXPECT_EQ(taken.trace.size(), 2U);
+    EXPECT_EQ(taken.origin.zero.reads, (quantity::Typed{"0.000", quantity::UnitCode::Millibar}));
+    EXPECT_EQ(taken.origin.zero.step, (quantity::Typed{"0.01", quantity::UnitCode::Millibar}));
+    EXPECT_TRUE(taken.origin.zero.isZero);
+    EXPECT_TRUE(taken.origin.zero.at.has_value());
+    EXPECT_EQ(taken.origin.resolution.text, "0.01") << "one in its last digit";
+    ASSERT_EQ(taken.beside.size(), 1U);
+    EXPECT_EQ(taken.beside[0].origin.name, "Red gauge");
+    EXPECT_EQ(taken.beside[0].trace.size(), 1U);
+    EXPECT_TRUE(taken.beside[0].origin.zero.isThere());
+    EXPECT_FALSE(taken.beside[0].origin.zero.isZero);
+    EXPECT_EQ(taken.beside[0].origin.resolution.text, "0.1");
+    m_panel->traceKept();
+    m_panel.reset();
+    EXPECT_TRUE(leftJournals(folder()).empty());
+}
+
+TEST_F(LivePanelTest, AnotherGaugeHasNoZeroYet) {
+    m_panel->choose(0);
+    peerOf(m_one)->write("\n0.00 mbar\n");
+    ASSERT_TRUE(shows(QStringLiteral("0.00")));
+    press("zeroButton");
+    m_panel->choose(1);
+    auto* two = peerOf(m_two);
+    two->write("\n20.50 mbar\n");
+    ASSERT_TRUE(shows(QStringLiteral("20.50")));
+    m_panel->toggle();
+    two->write("20.49 mbar\n");
+    ASSERT_TRUE(shows(QStringLiteral("20.49")));
+    m_panel->toggle();
+    ASSERT_EQ(m_taken.size(), 1U);
+    EXPECT_FALSE(m_taken[0].origin.zero.isThere());
+    EXPECT_TRUE(m_taken[0].beside.empty());
+}
+
+// A second gauge may come while it is recorded; where the first says nothing, the second is what there is.
+TEST_F(LivePanelTest, TakesUpASecondGaugeWhileItRecords) {
+    m_panel->choose(0);
+    auto* one = peerOf(m_one);
+    one->write("\n20.50 mbar\n");
+    ASSERT_TRUE(shows(QStringLiteral("20.50")));
+    m_panel->toggle();
+    m_panel->compareWith(1);
+    auto* two = peerOf(m_two);
+    two->write("\n20.47 mbar\n");
+    ASSERT_TRUE(
+        QTest::qWaitFor([&] { return !m_panel->secondWatch().recorder().taken().isEmpty(); }, kPanelWait));
+    m_panel->compareWith(-1);
+    ASSERT_EQ(m_taken.size(), 1U) << "what was recorded of it is not lost";
+    EXPECT_EQ(m_taken[0].origin.name, "Red gauge");
+    EXPECT_TRUE(m_taken[0].beside.empty());
+    EXPECT_FALSE(m_panel->watch().recorder().isRecording());
+}
+
+TEST_F(LivePanelTest, OffersBothGaugesOfWhatWasLeft) {
+    m_panel->choose(0);
+    auto* one = peerOf(m_one);
+    m_panel->compareWith(1);
+    auto* two = peerOf(m_two);
+    one->write("\n20.50 mbar\n");
+    two->write("\n20.40 mbar\n");
+    ASSERT_TRUE(shows(QStringLiteral("20.50")));
+    m_panel->toggle();
+    one->write("20.49 mbar\n");
+    two->write("20.39 mbar\n");
+    ASSERT_TRUE(shows(QStringLiteral("20.49")));
+    ASSERT_TRUE(
+        QTest::qWaitFor([&] { return !m_panel->secondWatch().recorder().taken().isEmpty(); }, kPanelWait));
+    m_panel.reset();
+    m_panel = makePanel();
+    EXPECT_TRUE(said("leftRecording").contains(QStringLiteral("Beside it Red gauge was recorded")));
+    press("takeLeftButton");
+    ASSERT_EQ(m_taken.size(), 1U);
+    ASSERT_EQ(m_taken[0].beside.size(), 1U);
+    m_panel->traceKept();
+    EXPECT_TRUE(leftJournals(folder()).empty());
+}
+
 TEST_F(LivePanelTest, MarksPracticeWhereverItIsShown) {
     auto* band = m_panel->findChild<QWidget*>(QStringLiteral("simulatedBand"));
     EXPECT_TRUE(band->isHidden());
@@ -216,7 +329,7 @@ TEST_F(LivePanelTest, MarksPracticeWhereverItIsShown) {
     m_panel->toggle();
     ASSERT_EQ(m_taken.size(), 1U);
     EXPECT_TRUE(m_taken[0].origin.isSimulated());
-    EXPECT_FALSE(m_panel->findChild<shell::PlotView*>()->plots().plots.empty());
+    EXPECT_FALSE(plots().plots.empty());
 }
 
 TEST_F(LivePanelTest, SaysWhatIsWrongWithAPattern) {
@@ -248,6 +361,8 @@ TEST(Profiles, AreKeptAsTextAndReadBack) {
                       quantity::UnitFamily::Pressure,    quantity::UnitCode::Pascal,
                       quantity::UnitFamily::Temperature, quantity::UnitCode::Celsius};
     serial.resolution = {"0.1", quantity::UnitCode::Pascal};
+    serial.ask = "READ?\\r\\n";
+    serial.askEvery = 250;
     auto network = networkProfile("Room", 4001);
     network.pattern.family = quantity::UnitFamily::Trace;
     const std::vector<GaugeProfile> all{serial, network};

@@ -136,5 +136,42 @@ TEST_F(ProfilesPanelTest, ChangesAndRemovesOne) {
     EXPECT_TRUE(m_said[1].empty());
 }
 
+// A gauge that answers only when it is asked: nothing is sent until a line is typed, and what is wrong with
+// it is said before it is sent.
+TEST_F(ProfilesPanelTest, SetsUpAGaugeThatIsAsked) {
+    describe();
+    EXPECT_EQ(field("profileAsk")->text(), QString());
+    press("listenButton");
+    ASSERT_TRUE(QTest::qWaitFor([&] { return m_gauge.hasPendingConnections(); }, kSetUpWait));
+    auto* quiet = m_gauge.nextPendingConnection();
+    quiet->write("\n20.55 mbar\n");
+    ASSERT_TRUE(QTest::qWaitFor([&] { return heard().contains(QStringLiteral("20.55")); }, kSetUpWait));
+    EXPECT_EQ(quiet->bytesAvailable(), 0) << "nothing is sent by default";
+    press("listenButton");
+
+    type("profileAsk", QStringLiteral("READ\\q"));
+    press("listenButton");
+    EXPECT_FALSE(m_gauge.hasPendingConnections()) << "what can't be sent is said instead";
+    type("profileAsk", QStringLiteral("READ?\\r\\n"));
+    type("profileAskEvery", QStringLiteral("5"));
+    press("saveProfileButton");
+    EXPECT_TRUE(m_said.empty());
+    type("profileAskEvery", QStringLiteral("60"));
+    press("listenButton");
+    ASSERT_TRUE(QTest::qWaitFor([&] { return m_gauge.hasPendingConnections(); }, kSetUpWait));
+    auto* peer = m_gauge.nextPendingConnection();
+    ASSERT_TRUE(QTest::qWaitFor([&] { return peer->bytesAvailable() >= 14; }, kSetUpWait))
+        << "again and again";
+    EXPECT_EQ(peer->read(14), QByteArray("READ?\r\nREAD?\r\n"));
+    const auto* state = m_panel->findChild<QLabel*>(QStringLiteral("listenState"));
+    EXPECT_TRUE(state->text().contains(QStringLiteral("which is asked “READ?\\r\\n” every 60 ms")))
+        << state->text().toStdString();
+    press("saveProfileButton");
+    ASSERT_EQ(m_said.size(), 1U);
+    EXPECT_EQ(m_said[0].at(0).ask, "READ?\\r\\n");
+    EXPECT_EQ(m_said[0].at(0).askEvery, 60);
+    EXPECT_EQ(field("profileAsk")->text(), QStringLiteral("READ?\\r\\n"));
+}
+
 }  // namespace
 }  // namespace hearth::ui::gauge

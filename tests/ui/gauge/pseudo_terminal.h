@@ -3,7 +3,9 @@
 
 #include <QString>
 
+#include <poll.h>
 #include <pty.h>
+#include <string>
 #include <string_view>
 #include <termios.h>
 #include <unistd.h>
@@ -30,6 +32,20 @@ class PseudoTerminal {
     [[nodiscard]] const QString& port() const { return m_port; }
     [[nodiscard]] bool write(std::string_view bytes) const {
         return ::write(m_master, bytes.data(), bytes.size()) == static_cast<ssize_t>(bytes.size());
+    }
+    /// What came from the other end, as far as it has come.
+    [[nodiscard]] std::string read() const {
+        std::string bytes;
+        pollfd waiting{m_master, POLLIN, 0};
+        char some[256];
+        while (::poll(&waiting, 1, 0) == 1 && (waiting.revents & POLLIN) != 0) {
+            const auto got = ::read(m_master, some, sizeof some);
+            if (got <= 0) {
+                break;
+            }
+            bytes.append(some, static_cast<std::size_t>(got));
+        }
+        return bytes;
     }
     [[nodiscard]] int master() const { return m_master; }
     void unplug() {

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Records readings of "N.NN mbar", ten a second, until it is killed.
+// Records readings of "N.NN mbar", ten a second, of two gauges until it is killed.
 //
-//     record_driver FOLDER    says "N" for each reading once the recorder has it
+//     record_driver FOLDER    says "N" for each reading once both recorders have it
 
 #include "ui/gauge/recorder.h"
 
@@ -16,8 +16,11 @@ int main(int argc, char** argv) {
         return 2;
     }
     const SystemClock clock;
+    const QString folder = QString::fromLocal8Bit(argv[1]);
     ui::gauge::Recorder recorder(clock);
-    recorder.begin({"driver"}, QString::fromLocal8Bit(argv[1]));
+    ui::gauge::Recorder second(clock);
+    recorder.begin({"driver"}, folder);
+    second.beginBeside(recorder, {"second"}, folder);
     QTimer beat;
     beat.setTimerType(Qt::PreciseTimer);
     std::int64_t count = 0;
@@ -27,6 +30,7 @@ int main(int argc, char** argv) {
         reading.line.unit = quantity::UnitCode::Millibar;
         reading.at = clock.elapsed();
         recorder.add(reading);
+        second.add(reading);
         std::printf("%lld\n", static_cast<long long>(count));
         std::fflush(stdout);
     });

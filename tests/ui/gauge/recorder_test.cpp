@@ -108,6 +108,33 @@ TEST_F(RecorderTest, StopsWhenItIsFullAndSaysSo) {
     EXPECT_EQ(m_recorder.tooMany(), 5U);
 }
 
+// A second gauge's times are the first's, and the same bounds hold for it, by itself.
+TEST_F(RecorderTest, OfASecondGaugeHasTheTimesOfTheFirstAndItsOwnBounds) {
+    Recorder second(m_clock);
+    m_recorder.begin({"first"});
+    addAfter(2s, "20.51");
+    second.beginBeside(m_recorder, {"second"});
+    for (int i = 0; i < 10000; ++i) {
+        m_clock.advance(1ms);
+        second.add(readingOf("20.49", UnitCode::Millibar, m_clock.elapsed()));
+    }
+    const auto& trace = second.taken().trace;
+    EXPECT_NEAR(trace.front().at.in(kSecond), 2.001, 1e-9);
+    EXPECT_NEAR(trace.back().at.in(kSecond), 12.0, 0.1);
+    EXPECT_LE(trace.size(), 10U * Recorder::kMostASecond + Recorder::kBurst);
+    EXPECT_EQ(trace.size() + second.thinned(), 10000U);
+    EXPECT_EQ(m_recorder.taken().trace.size(), 1U);
+    second.beginBeside(m_recorder, {"second"});
+    for (std::size_t i = 0; i < Recorder::kMostPoints + 5; ++i) {
+        m_clock.advance(50ms);
+        second.add(readingOf("20.49", UnitCode::Millibar, m_clock.elapsed()));
+    }
+    EXPECT_EQ(second.taken().trace.size(), Recorder::kMostPoints);
+    EXPECT_EQ(second.tooMany(), 5U);
+    second.forget();
+    EXPECT_TRUE(second.taken().isEmpty());
+}
+
 TEST_F(RecorderTest, TakesNothingBeforeItBeginsOrAfterItEnds) {
     addAfter(1s, "20.51");
     m_recorder.mark(GaugeEvent::LetBy);

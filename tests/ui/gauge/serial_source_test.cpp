@@ -90,5 +90,62 @@ TEST(SerialSource, SaysWhyAPortCantBeOpened) {
     EXPECT_EQ(source.state(), SourceState::Stopped);
 }
 
+// A gauge that answers only when it is asked: it is asked at once, again and again, and anew when it comes
+// back.
+TEST(SerialSource, AsksAGaugeThatAnswersOnlyThen) {
+    const SystemClock clock;
+    const PseudoTerminal wire;
+    SerialSource source(wire.port(), 9600, testing::matcherOf(), clock);
+    source.setAsking("READ?\r\n", std::chrono::milliseconds(50));
+    Heard heard(source);
+    source.start();
+    std::string asked;
+    int answers = 0;
+    ASSERT_TRUE(wire.write("\n"));
+    ASSERT_TRUE(QTest::qWaitFor(
+        [&] {
+            asked += wire.read();
+            while (asked.rfind("READ?\r\n", 0) == 0) {
+                asked.erase(0, 7);
+                static_cast<void>(wire.write("20.5" + std::to_string(answers++ % 10) + " mbar\r\n"));
+            }
+            return heard.values.size() >= 4;
+        },
+        kSerialWait));
+    EXPECT_EQ(asked, "") << "nothing but the question is sent";
+    EXPECT_EQ(heard.values[0], "20.50");
+    EXPECT_EQ(heard.values[3], "20.53");
+    source.stop();
+    static_cast<void>(wire.read());
+    QTest::qWait(200);
+    EXPECT_EQ(wire.read(), "") << "nobody is asked once it is stopped";
+}
+
+TEST(SerialSource, SendsNothingUnlessItIsToldTo) {
+    const SystemClock clock;
+    const PseudoTerminal wire;
+    SerialSource source(wire.port(), 9600, testing::matcherOf(), clock);
+    Heard heard(source);
+    source.start();
+    ASSERT_TRUE(wire.write("\n20.50 mbar\n"));
+    ASSERT_TRUE(QTest::qWaitFor([&] { return heard.values.size() == 1; }, kSerialWait));
+    EXPECT_EQ(wire.read(), "");
+}
+
+// One that never reads what it is sent: it is sent no more than fits, and what it says is read all the same.
+TEST(SerialSource, IsNotHeldUpByAGaugeThatReadsNothing) {
+    const SystemClock clock;
+    const PseudoTerminal wire;
+    SerialSource source(wire.port(), 9600, testing::matcherOf(), clock);
+    source.setAsking(QByteArray(200, 'x'), std::chrono::milliseconds(1));
+    Heard heard(source);
+    testing::LongestWait wait;
+    source.start();
+    QTest::qWait(500);
+    ASSERT_TRUE(wire.write("\n20.50 mbar\n"));
+    ASSERT_TRUE(QTest::qWaitFor([&] { return heard.values.size() == 1; }, kSerialWait));
+    EXPECT_LT(wait.milliseconds(), 1500);
+}
+
 }  // namespace
 }  // namespace hearth::ui::gauge

@@ -58,7 +58,7 @@ tightness::TraceMeaning meaningOf(PracticePipe pipe, double from, double to, dou
         practiceTrace(pipe, from, to),
         {quantity::Volume(12.0, quantity::kLitre), quantity::GaugePressure(at, quantity::kMillibar),
          quantity::PressureChange(0.01, quantity::kMillibar),
-         quantity::PressureChange(0.0, quantity::kMillibar)});
+         quantity::PressureChange(0.0, quantity::kMillibar), quantity::Share{}});
     return fit ? tightness::meaningOf(*fit) : tightness::TraceMeaning::CantTell;
 }
 

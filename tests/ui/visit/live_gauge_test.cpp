@@ -93,6 +93,59 @@ TEST_F(LiveGaugeTest, FromTheWireToTheVisit) {
         << "a trace is no reading";
 }
 
+// Both gauges, and what each read open to the air, go to the visit in one step.
+TEST_F(LiveGaugeTest, TwoGaugesGoToTheVisitTogether) {
+    QTcpServer other;
+    other.listen(QHostAddress::LocalHost);
+    auto profiles =
+        gauge::profilesFromText(testing::need(m_bench.firm.store->setting(gauge::kProfilesSetting)));
+    profiles.push_back(profiles.back());
+    profiles.back().name = "Red gauge";
+    profiles.back().networkPort = other.serverPort();
+    testing::need(m_bench.firm.store->saveSetting(gauge::kProfilesSetting, gauge::profilesText(profiles)));
+    m_bench.button("watchGaugeButton")->click();
+    auto* panel = live().panel();
+    panel->choose(0);
+    panel->compareWith(1);
+    ASSERT_TRUE(QTest::qWaitFor(
+        [&] { return m_server.hasPendingConnections() && other.hasPendingConnections(); }, kLiveWait));
+    auto* blue = m_server.nextPendingConnection();
+    auto* red = other.nextPendingConnection();
+    const auto hear = [&](double one, double two) {
+        blue->write(QByteArray::number(one, 'f', 2) + " mbar\n");
+        red->write(QByteArray::number(two, 'f', 2) + " mbar\n");
+        const auto has = [](const gauge::Watch& watch, double value) {
+            return watch.last() && std::abs(watch.last()->line.value.toDouble() - value) < 1e-9;
+        };
+        return QTest::qWaitFor(
+            [&] { return has(panel->watch(), one) && has(panel->secondWatch(), two); }, kLiveWait);
+    };
+    blue->write("\n");
+    red->write("\n");
+    ASSERT_TRUE(hear(0.0, 0.01));
+    panel->findChild<QPushButton*>(QStringLiteral("zeroButton"))->click();
+    panel->toggle();
+    for (int i = 1; i <= 40; ++i) {
+        m_bench.firm.clock.advance(500ms);
+        ASSERT_TRUE(hear(20.5 - i * 0.01, 20.48 - i * 0.01)) << i;
+    }
+    panel->toggle();
+    ASSERT_EQ(m_bench.file().traces.size(), 2U);
+    const auto* used = m_bench.file().traceOf(m_bench.file().tests.front().id);
+    ASSERT_NE(used, nullptr);
+    EXPECT_EQ(used->source.name, "Blue gauge");
+    EXPECT_TRUE(used->source.zero.isThere() && used->source.zero.isZero);
+    const auto* beside = m_bench.file().traceBeside(used->id);
+    ASSERT_NE(beside, nullptr);
+    EXPECT_EQ(beside->source.name, "Red gauge");
+    EXPECT_EQ(beside->points, 40);
+    EXPECT_TRUE(beside->source.zero.isThere());
+    ASSERT_TRUE(m_bench.area().seen()->compared);
+    EXPECT_NEAR(m_bench.area().seen()->compared->greatest.in(quantity::kMillibar), 0.02, 1e-6);
+    EXPECT_TRUE(m_bench.label("traceGrounds").contains(QStringLiteral("the two gauges do not agree")))
+        << m_bench.label("traceGrounds").toStdString();
+}
+
 // Set up beside the open panel: it offers the new one, and the gauge in the room is still there.
 TEST_F(LiveGaugeTest, AGaugeIsSetUpOnTheSheetAndThenWatched) {
     m_bench.button("watchGaugeButton")->click();

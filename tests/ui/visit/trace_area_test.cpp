@@ -156,6 +156,90 @@ TEST_F(TraceAreaTest, replacesWhatNoRecordShows) {
     EXPECT_EQ(m_bench.file().traces[0].id, shown);
 }
 
+// The issued one stays to the byte whatever comes after it; the sheet says which of the traces is used.
+TEST_F(TraceAreaTest, saysWhichTraceIsUsedAndWhatBecomesOfIt) {
+    m_bench.take(watched());
+    auto* older = m_bench.sheet().tightnessPart()->findChild<input::Editor*>(QStringLiteral("traceOlder"));
+    EXPECT_TRUE(older->isVisible());
+    EXPECT_EQ(m_bench.label("traceUsed"), QString());
+    store::IssueRequest request;
+    request.snapshot.file = m_bench.file();
+    const auto record = need(m_bench.firm.store->issue(
+        request, [](const record::Document&, const std::string&) { return std::string("%PDF"); }));
+    const auto number = words::qstring(need(m_bench.firm.store->record(record)).line.header.record);
+    const auto issued = m_bench.file().traces[0];
+    m_bench.open();
+    older = m_bench.sheet().tightnessPart()->findChild<input::Editor*>(QStringLiteral("traceOlder"));
+    EXPECT_FALSE(older->isVisible());
+    EXPECT_TRUE(m_bench.label("traceUsed").contains(QStringLiteral("Record %1 shows it").arg(number)))
+        << m_bench.label("traceUsed").toStdString();
+
+    m_bench.firm.clock.advance(std::chrono::minutes(1));
+    m_bench.take(watched(0.0004), "second.csv");
+    EXPECT_TRUE(older->isVisible());
+    EXPECT_TRUE(m_bench.label("traceUsed").startsWith(
+        QStringLiteral("The newest trace of this test is used: second.csv, kept at ")));
+    EXPECT_TRUE(m_bench.label("traceUsed").contains(QStringLiteral("(in record %1)").arg(number)));
+    older->setText(QStringLiteral("kept"));
+    m_bench.firm.clock.advance(std::chrono::minutes(1));
+    m_bench.take(watched(0.0008), "third.csv");
+    ASSERT_EQ(m_bench.file().traces.size(), 3U) << "kept, as it was chosen";
+    EXPECT_TRUE(m_bench.label("traceUsed").contains(QStringLiteral("is used: third.csv")));
+    EXPECT_TRUE(m_bench.label("traceUsed").contains(QStringLiteral("second.csv")));
+    EXPECT_TRUE(m_bench.area().seen()->given.source.name == "third.csv");
+    older->setText(QStringLiteral("replaced"));
+    m_bench.firm.clock.advance(std::chrono::minutes(1));
+    m_bench.take(watched(0.0002), "fourth.csv");
+    ASSERT_EQ(m_bench.file().traces.size(), 3U);
+    EXPECT_FALSE(m_bench.label("traceUsed").contains(QStringLiteral("third.csv")));
+    const auto& traces = m_bench.file().traces;
+    EXPECT_NE(std::find(traces.begin(), traces.end(), issued), traces.end()) << "to the byte";
+    m_bench.button("removeTrace")->click();
+    TraceBench::settle();
+    EXPECT_TRUE(m_bench.label("traceUsed").contains(QStringLiteral("is used: second.csv")))
+        << "the next older one is used then";
+    EXPECT_EQ(m_bench.area().seen()->given.source.name, "second.csv");
+}
+
+TEST_F(TraceAreaTest, keepsAndShowsWhatASecondGaugeSaw) {
+    auto source = TraceBench::source("Blue gauge");
+    source.resolution = {"0.01", quantity::UnitCode::Millibar};
+    source.zero = {{"0.00", quantity::UnitCode::Millibar}, {"0.01", quantity::UnitCode::Millibar},
+                   m_bench.firm.clock.now(), true};
+    auto second = judging::SecondGauge{source, watched()};
+    second.source.name = "Red gauge";
+    second.source.zero = {};
+    m_bench.area().setTrace(watched(), source, second);
+    need(m_bench.area().keep());
+    TraceBench::settle();
+    ASSERT_EQ(m_bench.file().traces.size(), 2U);
+    m_bench.open();
+    ASSERT_TRUE(m_bench.area().seen());
+    EXPECT_EQ(m_bench.area().seen()->given.source, source);
+    ASSERT_TRUE(m_bench.area().seen()->given.second);
+    EXPECT_EQ(m_bench.area().seen()->given.second->source.name, "Red gauge");
+    EXPECT_TRUE(m_bench.label("traceGrounds").contains(QStringLiteral("Zero check at ")));
+    EXPECT_TRUE(m_bench.label("traceGrounds").contains(QStringLiteral("Watched beside it: Red gauge")));
+    EXPECT_TRUE(m_bench.label("traceGrounds").contains(QStringLiteral("the two gauges agree")));
+    EXPECT_EQ(plots().plots.at(0).series.size(), 2U);
+    EXPECT_EQ(m_bench.label("traceUsed"), QString()) << "a second gauge is no second trace";
+    m_bench.button("removeTrace")->click();
+    TraceBench::settle();
+    EXPECT_TRUE(m_bench.file().traces.empty());
+}
+
+// The field comes with the first trace; what stands in it widens what is said of the leak.
+TEST_F(TraceAreaTest, asksHowFarTheVolumeMayBeOffWhereLeaksAreTold) {
+    EXPECT_FALSE(m_bench.editor(Item::TestVolumeOff).isVisible());
+    m_bench.take(watched(0.0004));
+    EXPECT_TRUE(m_bench.editor(Item::TestVolumeOff).isVisible());
+    EXPECT_TRUE(m_bench.label("traceGrounds").contains(QStringLiteral("The volume is taken as exact.")));
+    const auto exact = m_bench.area().seen()->told.test->leak;
+    m_bench.enter(Item::TestVolumeOff, "15");
+    EXPECT_TRUE(m_bench.label("traceGrounds").contains(QStringLiteral("the volume may be off by 15.0")));
+    EXPECT_GT(m_bench.area().seen()->told.test->leak.most, exact.most);
+}
+
 TEST_F(TraceAreaTest, offersNoReadingOfASimulationAndSaysThatItIsOne) {
     auto source = TraceBench::source("practice");
     source.origin = reg::TraceOrigin::Simulator;

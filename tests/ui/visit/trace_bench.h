@@ -74,8 +74,8 @@ class TraceBench : public SheetBench {
         return made;
     }
     /// Takes a trace in and keeps it.
-    void take(const tightness::Trace& trace) const {
-        area().setTrace(trace, source());
+    void take(const tightness::Trace& trace, const char* name = "logger.csv") const {
+        area().setTrace(trace, source(name));
         need(area().keep());
         settle();
     }

@@ -81,6 +81,7 @@ struct DocumentTest : ::testing::Test {
             {Item::SecondDisplayEnd, "20.47"},
             {Item::LowPressureReason, "end of the main"},
             {Item::AssumedTemperatureChange, "0.11"},
+            {Item::TestVolumeOff, "7.3"},
             {Item::RetestStart, "20.43"},
             {Item::RetestEnd, "20.41"},
             {Item::RetestStartedAt, "09:51"},

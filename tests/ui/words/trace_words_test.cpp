@@ -178,6 +178,106 @@ TEST_F(TraceWords, standInTheRecordWithTheSentenceThatTheVerdictIsByTheRule) {
     EXPECT_NE(traceBesideVerdict(Words(QStringLiteral("pl"))), traceBesideVerdict(english));
 }
 
+// An old trace says nothing of what nobody looked at or kept.
+TEST_F(TraceWords, sayNothingOfAZeroOrASecondGaugeThatWereNotKept) {
+    const auto grounds = traceGrounds(seen(pressed(0, 0)), english).join(u' ');
+    EXPECT_FALSE(grounds.contains(QStringLiteral("ero check"))) << grounds.toStdString();
+    EXPECT_FALSE(grounds.contains(QStringLiteral("gauges"))) << grounds.toStdString();
+    EXPECT_TRUE(grounds.contains(QStringLiteral("The volume is taken as exact. No drift of the gauge is in them.")));
+}
+
+TEST_F(TraceWords, sayInEachLanguageWhatTheZeroWasWhenItWasLookedAt) {
+    auto told = seen(pressed(0, 0));
+    Instant at{};
+    ASSERT_TRUE(parseInstant("2026-11-25T09:12:30.000Z", at));
+    told.given.source.zero = {{"0.004", quantity::UnitCode::Millibar}, {"0.01", quantity::UnitCode::Millibar}, at, true};
+    const auto groundsIn = [&](const char* language) {
+        return traceGrounds(told, Words(QString::fromLatin1(language))).join(u' ').replace(QChar(0x00A0), u' ').toStdString();
+    };
+    EXPECT_THAT(groundsIn("en"), ::testing::HasSubstr("Zero check at 09:12, open to the air: the gauge read 0.004 mbar, "
+                                                      "which is zero within its step of 0.01 mbar."));
+    EXPECT_THAT(groundsIn("cy"), ::testing::HasSubstr("Gwirio"));
+    EXPECT_THAT(groundsIn("pl"), ::testing::HasSubstr("Sprawdzenie zera o 09:12"));
+    EXPECT_THAT(groundsIn("pl"), ::testing::HasSubstr("0,004 mbar"));
+    told.given.source.zero.isZero = false;
+    EXPECT_THAT(groundsIn("en"), ::testing::HasSubstr("which is not zero within its step"));
+    // What the trace itself shows is said beside it where the two do not agree.
+    told.zero = tightness::ZeroCheck{quantity::PressureChange(0.0, kMillibar), true};
+    EXPECT_THAT(groundsIn("en"), ::testing::HasSubstr("stood at zero"));
+    told.given.source.zero.isZero = true;
+    EXPECT_THAT(groundsIn("en"), ::testing::Not(::testing::HasSubstr("stood at zero")));
+}
+
+TEST_F(TraceWords, sayWhetherASecondGaugeAgrees) {
+    const auto besides = [&](double drifts, double bump) {
+        auto one = pressed(0, 0);
+        judging::TraceGiven given{seen(one).given};
+        given.source.resolution = {"0.01", quantity::UnitCode::Millibar};
+        given.second = judging::SecondGauge{given.source, one};
+        given.second->source.name = "Red gauge";
+        for (auto& point : given.second->trace) {
+            const double t = point.at.in(quantity::kSecond);
+            const double less = (t > 136 ? drifts * (t - 136) : 0.0) + (t > 90 && t < 95 ? bump : 0.0);
+            point.pressure = GaugePressure(point.pressure.in(kMillibar)-less, kMillibar);
+        }
+        return judging::seenTrace(file, book, file.tests.front().id, std::move(given));
+    };
+    const auto text = [&](const judging::TraceSeen& told) {
+        return traceGrounds(told, english).join(u' ').replace(QChar(0x00A0), u' ').toStdString();
+    };
+    const auto alike = text(besides(0, 0));
+    EXPECT_THAT(alike, ::testing::HasSubstr("Watched beside it: Red gauge, 2601 readings."));
+    EXPECT_THAT(alike, ::testing::HasSubstr("The first less the second: 0.000 mbar when the timing began, 0.000 mbar at "
+                                            "its end"));
+    EXPECT_THAT(alike, ::testing::HasSubstr("Their steps allow 0.010 mbar: the two gauges agree."));
+    EXPECT_THAT(text(besides(0, 0.2)), ::testing::HasSubstr("in between they do not"));
+    // 0.001 mbar a second over the two minutes: a mean of 0.119 in the last two seconds, by hand
+    const auto drifting = besides(0.001, 0);
+    EXPECT_THAT(text(drifting), ::testing::HasSubstr("0.119 mbar at its end"));
+    EXPECT_THAT(text(drifting), ::testing::HasSubstr("the two gauges do not agree."));
+    for (const char* language : {"en", "cy", "pl"}) {
+        const auto document = documentWith(drifting, QString::fromLatin1(language));
+        bool isTold = false;
+        for (const auto& paragraph : blocksOf<record::Paragraph>(document)) {
+            isTold = isTold || paragraph.text.find("Red gauge") != std::string::npos;
+        }
+        EXPECT_TRUE(isTold) << language;
+        for (const auto& plots : blocksOf<record::Plots>(document)) {
+            if (plots.note == traceBesideVerdict(Words(QString::fromLatin1(language))).toStdString()) {
+                EXPECT_EQ(plots.plots.at(0).series.size(), 2U);
+                EXPECT_EQ(plots.plots.at(0).series.at(1).name, "Red gauge");
+            }
+        }
+    }
+    auto unknown = besides(0, 0);
+    unknown.given.second->trace.clear();
+    unknown = judging::seenTrace(file, book, file.tests.front().id, std::move(unknown.given));
+    EXPECT_THAT(text(unknown), ::testing::HasSubstr("The two can't be compared"));
+}
+
+// The interval is wider, and it is said what is in it; what the trace means is the same.
+TEST_F(TraceWords, sayHowFarTheVolumeMayBeOffAndTheGaugesDrift) {
+    const auto exact = seen(pressed(0.0004, 0));
+    testing::enter(file, reg::subject(file.tests.front().id), reg::Item::TestVolumeOff, "20");
+    const auto loose = seen(pressed(0.0004, 0));
+    EXPECT_EQ(traceMeaning(loose, english), traceMeaning(exact, english));
+    EXPECT_LT(loose.told.test->leak.least, exact.told.test->leak.least);
+    EXPECT_GT(loose.told.test->leak.most, exact.told.test->leak.most);
+    EXPECT_TRUE(traceGrounds(loose, english).join(u' ').replace(QChar(0x00A0), u' ').contains(
+        QStringLiteral("the volume may be off by 20.0 %, either way. No drift")));
+    for (auto& instrument : file.instruments) {
+        instrument.drift = {"0.05", quantity::UnitCode::Millibar};
+    }
+    const auto drifting = seen(pressed(0.0004, 0));
+    EXPECT_LT(drifting.told.test->leak.least, loose.told.test->leak.least);
+    EXPECT_TRUE(traceGrounds(drifting, english).join(u' ').replace(QChar(0x00A0), u' ').contains(
+        QStringLiteral("A drift of the gauge of 0.050 mbar in a minute")));
+    for (const char* wrong : {"100", "-5", "much"}) {
+        testing::enter(file, reg::subject(file.tests.front().id), reg::Item::TestVolumeOff, wrong);
+        EXPECT_FALSE(seen(pressed(0.0004, 0)).asked.volumeOff) << wrong;
+    }
+}
+
 TEST_F(TraceWords, nameEachEvent) {
     QStringList names;
     for (const auto event : {reg::TraceEvent::LetBy, reg::TraceEvent::Settling, reg::TraceEvent::Timing,
