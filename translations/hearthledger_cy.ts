@@ -7164,12 +7164,12 @@ Cadwch ef, os gwelwch yn dda.</translation>
         <translation>Cymerir bod y cyfaint yn fanwl gywir.</translation>
     </message>
     <message>
-        <source>A drift of the gauge of %1 in a minute, either way, is in them.</source>
-        <translation>Mae drifft y medrydd o %1 mewn munud, y naill ffordd neu’r llall, ynddynt.</translation>
+        <source>A drift of the gauge of %1 in a minute, either way, is in these figures.</source>
+        <translation>Mae drifft y medrydd o %1 mewn munud, y naill ffordd neu’r llall, yn y ffigurau hyn.</translation>
     </message>
     <message>
-        <source>No drift of the gauge is in them.</source>
-        <translation>Nid oes drifft y medrydd ynddynt.</translation>
+        <source>No drift of the gauge is in these figures.</source>
+        <translation>Nid oes drifft y medrydd yn y ffigurau hyn.</translation>
     </message>
     <message>
         <source>Zero check at %1, open to the air: the gauge read %2, which is zero within its step of %3.</source>

@@ -7162,12 +7162,12 @@ Prosimy go zachować.</translation>
         <translation>Przyjęto, że objętość jest dokładna.</translation>
     </message>
     <message>
-        <source>A drift of the gauge of %1 in a minute, either way, is in them.</source>
-        <translation>Uwzględniono w nich dryft manometru %1 na minutę w każdą stronę.</translation>
+        <source>A drift of the gauge of %1 in a minute, either way, is in these figures.</source>
+        <translation>W tych liczbach uwzględniono dryft manometru %1 na minutę w każdą stronę.</translation>
     </message>
     <message>
-        <source>No drift of the gauge is in them.</source>
-        <translation>Nie uwzględniono w nich dryftu manometru.</translation>
+        <source>No drift of the gauge is in these figures.</source>
+        <translation>W tych liczbach nie uwzględniono dryftu manometru.</translation>
     </message>
     <message>
         <source>Zero check at %1, open to the air: the gauge read %2, which is zero within its step of %3.</source>

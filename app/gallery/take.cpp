@@ -2,6 +2,7 @@
 #include "app/gallery/shots.h"
 #include "app/issue.h"
 #include "app/window.h"
+#include "core/store/record_traces.h"
 #include "ui/due/duty_counter.h"
 #include "ui/shell/first_start.h"
 #include "ui/shell/no_dialogs.h"
@@ -157,6 +158,11 @@ Result<int> takeDrafts(const store::Store& store, const Clock& clock, const Albu
         if (!judged) {
             return tl::unexpected(judged.error());
         }
+        const auto book = store.ruleBook();
+        const auto traces = book ? store::tracesOf(store, judged->file, *book) : tl::unexpected(book.error());
+        if (!traces) {
+            return tl::unexpected(traces.error());
+        }
         const auto document = ui::words::documentFor({record::RecordKind::TightnessAndPurge,
                                                       judged->file,
                                                       judged->findings,
@@ -164,7 +170,9 @@ Result<int> takeDrafts(const store::Store& store, const Clock& clock, const Albu
                                                       clock.today("Europe/London"),
                                                       {},
                                                       {},
-                                                      &judged->pipes},
+                                                      &judged->pipes,
+                                                      {},
+                                                      *traces},
                                                      words);
         const auto pages = takePages(ui::paper::Layout(document, {}), album, ++number, dotsPerInch);
         if (!pages) {

@@ -139,13 +139,19 @@ Json signaturesJson(const reg::VisitFile& file, const std::string& kind) {
     return list;
 }
 
+/// The trace that its test goes by, or of a second gauge beside that one: the others are not shown.
+bool isShown(const reg::VisitFile& file, const reg::GaugeTrace& trace) {
+    const auto* used = file.traceOf(*trace.test);
+    return used != nullptr && (used->id == trace.id || trace.beside == used->id);
+}
+
 /// What gauges saw of the tests, or an instrument of the rooms: whichever a document of that kind says.
 Json tracesJson(const reg::VisitFile& file, const std::string& kind) {
     const bool ofTests = kind == kindCode(RecordKind::TightnessAndPurge);
     const bool ofRooms = kind == kindCode(RecordKind::RoomInvestigation);
     Json list = Json::array();
     for (const auto& trace : file.traces) {
-        if (trace.test ? ofTests : ofRooms) {
+        if (trace.test ? ofTests && isShown(file, trace) : ofRooms) {
             list.push_back(registerJson(trace));
         }
     }

@@ -24,7 +24,6 @@ LeakHuntArea::LeakHuntArea(const SheetContext& context, QWidget* parent)
     for (auto* text : {m_meaning, m_places, m_tests, m_beside}) {
         lines->addWidget(text);
     }
-    m_beside->setText(words::leakHuntBesideVerdict(m_context.window.words));
     hide();
 }
 
@@ -56,8 +55,10 @@ void LeakHuntArea::refresh() {
     const auto places = words::leakHuntPlaces(hunt, file, words);
     m_places->setText(places.join(u'\n'));
     m_places->setVisible(!places.isEmpty());
+    const auto table = words::leakHuntTable(hunt, file, words);
+    m_beside->setText(QString::fromStdString(table.note));
     QStringList tests;
-    for (const auto& row : words::leakHuntTable(hunt, file, words).rows) {
+    for (const auto& row : table.rows) {
         tests << tr("%1: shut off %2; volume %3; leak %4")
                      .arg(QString::fromStdString(row[0]), QString::fromStdString(row[1]),
                           QString::fromStdString(row[2]), QString::fromStdString(row[3]));

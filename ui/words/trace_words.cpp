@@ -130,9 +130,10 @@ QString whatIsInThem(const tightness::TellInput& asked, const Words& words) {
     const QString drift =
         asked.drift
             ? words.say(QT_TRANSLATE_NOOP("Words",
-                                          "A drift of the gauge of %1 in a minute, either way, is in them."),
+                                          "A drift of the gauge of %1 in a minute, either way, is in these "
+                                          "figures."),
                         {millibarText(words, asked.drift->in(quantity::kMillibar), kZeroDecimals)})
-            : words.say(QT_TRANSLATE_NOOP("Words", "No drift of the gauge is in them."));
+            : words.say(QT_TRANSLATE_NOOP("Words", "No drift of the gauge is in these figures."));
     return volume + QLatin1Char(' ') + drift;
 }
 

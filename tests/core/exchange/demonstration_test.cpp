@@ -88,8 +88,16 @@ TEST_F(Demonstration, EachTraceIsToldForWhatItsPipeIs) {
             if (!test.trace) {
                 continue;
             }
-            const auto& [source, marks, trace] = *test.trace;
-            const auto seen = judging::seenTrace(file, book, test.test.id, {source, marks, trace});
+            const auto& [source, marks, trace, second] = *test.trace;
+            judging::TraceGiven given{source, marks, trace};
+            if (second) {
+                given.second = judging::SecondGauge{second->source, second->trace};
+            }
+            const auto seen = judging::seenTrace(file, book, test.test.id, std::move(given));
+            // Another gauge on the stuck one's pipe shows what it does not.
+            EXPECT_EQ(seen.compared.has_value(), test.test.label == "A stuck gauge");
+            EXPECT_FALSE(seen.compared && seen.compared->allows(seen.compared->atStart));
+            EXPECT_EQ(source.zero.isThere(), test.test.label == "It cools");
             ASSERT_EQ(expected.count(test.test.label), 1U) << test.test.label;
             EXPECT_EQ(static_cast<int>(seen.told.says), static_cast<int>(expected[test.test.label]))
                 << test.test.label;

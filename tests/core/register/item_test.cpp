@@ -78,8 +78,9 @@ TEST(ItemCatalogue, KeepsItsCodes) {
     EXPECT_EQ(infoOf(Item::RetestEnd).code, "test.retest_end");
     EXPECT_EQ(infoOf(Item::TestGauge).code, "test.gauge");
     EXPECT_EQ(infoOf(Item::TestPipesShut).code, "test.pipes_shut");
+    EXPECT_EQ(infoOf(Item::TestVolumeOff).code, "test.volume_off");
     EXPECT_EQ(infoOf(Item::PurgeVolumePassed).code, "test.purge_volume_passed");
-    EXPECT_EQ(sheetItems().size(), 52U);
+    EXPECT_EQ(sheetItems().size(), 53U);
     EXPECT_EQ(infoOf(Item::SafeToUse).code, "appliance.safe_to_use");
     EXPECT_EQ(infoOf(Item::CheckCovered).code, "appliance.check_covered");
     EXPECT_EQ(infoOf(Item::RoomCoAlarm).code, "room.co_alarm");

@@ -165,6 +165,22 @@ TEST_F(TracesTest, stayAsTheyAreWhenARecordShowsThem) {
     EXPECT_EQ(valueOf(store->traceReadings(before)).size(), 1200U);
 }
 
+// One that is kept and not used is shown by no record, and stays the engineer's to take away.
+TEST_F(TracesTest, thatAreNotUsedAreInNoRecord) {
+    const auto older = valueOf(store->keepTrace(falling()));
+    clock.advance(std::chrono::seconds(1));
+    auto given = falling(20.2);
+    given.beside = NewTraceBeside{given.source, falling(20.15).trace};
+    const auto used = valueOf(store->keepTrace(given));
+    const auto beside = valueOf(store->visitFile(visit)).traceBeside(used)->id;
+    static_cast<void>(issueOne(visit));
+    EXPECT_EQ(errorOf(store->removeTrace(used)), ErrorCode::TraceInRecord);
+    EXPECT_EQ(errorOf(store->removeTrace(beside)), ErrorCode::TraceInRecord);
+    EXPECT_EQ(valueOf(store->recordOfTrace(older)), "");
+    valueOf(store->removeTrace(older));
+    EXPECT_EQ(kept().size(), 2U);
+}
+
 // What a record shows is known by its key: the same readings kept again are none of it.
 TEST_F(TracesTest, ofTheSameReadingsAsARecordsAreNoneOfTheRecords) {
     const auto issued = valueOf(store->keepTrace(falling()));

@@ -235,8 +235,13 @@ TEST_F(LivePanelTest, RecordsBothGaugesWithTheirZeros) {
     one->write("20.50 mbar\n20.49 mbar\n");
     two->write("20.5 mbar\n");
     ASSERT_TRUE(hear(m_panel->watch(), "20.49") && hear(m_panel->secondWatch(), "20.5"));
-    ASSERT_EQ(plots().plots.size(), 1U);
-    EXPECT_EQ(plots().plots[0].series.size(), 2U);
+    EXPECT_TRUE(QTest::qWaitFor(
+        [&] {
+            const auto drawn = plots().plots;
+            return drawn.size() == 1 && drawn[0].series.size() == 2;
+        },
+        kPanelWait))
+        << "both are drawn while they are recorded";
     m_panel->toggle();
     ASSERT_EQ(m_taken.size(), 1U);
     const auto& taken = m_taken[0];

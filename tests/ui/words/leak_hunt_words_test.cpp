@@ -77,6 +77,19 @@ TEST_F(LeakHuntWords, NameEachTestAndWhatItShut) {
               std::string::npos);
 }
 
+TEST_F(LeakHuntWords, SayThatAVolumeIsTakenAsExactUnlessItIsSaid) {
+    const auto isSaid = [&] {
+        return leakHuntTable(hunt, file, words).note.find("it is taken as exact") != std::string::npos;
+    };
+    EXPECT_TRUE(isSaid());
+    for (auto& test : hunt.tests) {
+        test.isVolumeExact = false;
+    }
+    EXPECT_FALSE(isSaid());
+    hunt.tests[1].isVolumeExact = true;
+    EXPECT_TRUE(isSaid());
+}
+
 TEST_F(LeakHuntWords, SayWhyATestIsNotCompared) {
     hunt.tests[0].leak.reset();
     hunt.tests[0].volume.reset();

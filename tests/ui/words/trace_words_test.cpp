@@ -183,19 +183,25 @@ TEST_F(TraceWords, sayNothingOfAZeroOrASecondGaugeThatWereNotKept) {
     const auto grounds = traceGrounds(seen(pressed(0, 0)), english).join(u' ');
     EXPECT_FALSE(grounds.contains(QStringLiteral("ero check"))) << grounds.toStdString();
     EXPECT_FALSE(grounds.contains(QStringLiteral("gauges"))) << grounds.toStdString();
-    EXPECT_TRUE(grounds.contains(QStringLiteral("The volume is taken as exact. No drift of the gauge is in them.")));
+    EXPECT_TRUE(grounds.contains(
+        QStringLiteral("The volume is taken as exact. No drift of the gauge is in these figures.")));
 }
 
 TEST_F(TraceWords, sayInEachLanguageWhatTheZeroWasWhenItWasLookedAt) {
     auto told = seen(pressed(0, 0));
     Instant at{};
     ASSERT_TRUE(parseInstant("2026-11-25T09:12:30.000Z", at));
-    told.given.source.zero = {{"0.004", quantity::UnitCode::Millibar}, {"0.01", quantity::UnitCode::Millibar}, at, true};
+    told.given.source.zero = {
+        {"0.004", quantity::UnitCode::Millibar}, {"0.01", quantity::UnitCode::Millibar}, at, true};
     const auto groundsIn = [&](const char* language) {
-        return traceGrounds(told, Words(QString::fromLatin1(language))).join(u' ').replace(QChar(0x00A0), u' ').toStdString();
+        return traceGrounds(told, Words(QString::fromLatin1(language)))
+            .join(u' ')
+            .replace(QChar(0x00A0), u' ')
+            .toStdString();
     };
-    EXPECT_THAT(groundsIn("en"), ::testing::HasSubstr("Zero check at 09:12, open to the air: the gauge read 0.004 mbar, "
-                                                      "which is zero within its step of 0.01 mbar."));
+    EXPECT_THAT(groundsIn("en"),
+                ::testing::HasSubstr("Zero check at 09:12, open to the air: the gauge read 0.004 mbar, "
+                                     "which is zero within its step of 0.01 mbar."));
     EXPECT_THAT(groundsIn("cy"), ::testing::HasSubstr("Gwirio"));
     EXPECT_THAT(groundsIn("pl"), ::testing::HasSubstr("Sprawdzenie zera o 09:12"));
     EXPECT_THAT(groundsIn("pl"), ::testing::HasSubstr("0,004 mbar"));
@@ -227,8 +233,9 @@ TEST_F(TraceWords, sayWhetherASecondGaugeAgrees) {
     };
     const auto alike = text(besides(0, 0));
     EXPECT_THAT(alike, ::testing::HasSubstr("Watched beside it: Red gauge, 2601 readings."));
-    EXPECT_THAT(alike, ::testing::HasSubstr("The first less the second: 0.000 mbar when the timing began, 0.000 mbar at "
-                                            "its end"));
+    EXPECT_THAT(alike, ::testing::HasSubstr(
+                           "The first less the second: 0.000 mbar when the timing began, 0.000 mbar at "
+                           "its end"));
     EXPECT_THAT(alike, ::testing::HasSubstr("Their steps allow 0.010 mbar: the two gauges agree."));
     EXPECT_THAT(text(besides(0, 0.2)), ::testing::HasSubstr("in between they do not"));
     // 0.001 mbar a second over the two minutes: a mean of 0.119 in the last two seconds, by hand
@@ -263,15 +270,19 @@ TEST_F(TraceWords, sayHowFarTheVolumeMayBeOffAndTheGaugesDrift) {
     EXPECT_EQ(traceMeaning(loose, english), traceMeaning(exact, english));
     EXPECT_LT(loose.told.test->leak.least, exact.told.test->leak.least);
     EXPECT_GT(loose.told.test->leak.most, exact.told.test->leak.most);
-    EXPECT_TRUE(traceGrounds(loose, english).join(u' ').replace(QChar(0x00A0), u' ').contains(
-        QStringLiteral("the volume may be off by 20.0 %, either way. No drift")));
+    EXPECT_TRUE(traceGrounds(loose, english)
+                    .join(u' ')
+                    .replace(QChar(0x00A0), u' ')
+                    .contains(QStringLiteral("the volume may be off by 20.0 %, either way. No drift")));
     for (auto& instrument : file.instruments) {
         instrument.drift = {"0.05", quantity::UnitCode::Millibar};
     }
     const auto drifting = seen(pressed(0.0004, 0));
     EXPECT_LT(drifting.told.test->leak.least, loose.told.test->leak.least);
-    EXPECT_TRUE(traceGrounds(drifting, english).join(u' ').replace(QChar(0x00A0), u' ').contains(
-        QStringLiteral("A drift of the gauge of 0.050 mbar in a minute")));
+    EXPECT_TRUE(traceGrounds(drifting, english)
+                    .join(u' ')
+                    .replace(QChar(0x00A0), u' ')
+                    .contains(QStringLiteral("A drift of the gauge of 0.050 mbar in a minute")));
     for (const char* wrong : {"100", "-5", "much"}) {
         testing::enter(file, reg::subject(file.tests.front().id), reg::Item::TestVolumeOff, wrong);
         EXPECT_FALSE(seen(pressed(0.0004, 0)).asked.volumeOff) << wrong;
