@@ -84,6 +84,24 @@ TEST_F(TraceCommand, takesTheGaugesDriftIntoTheInterval) {
     }
 }
 
+// A leak in a volume that may be off by half is told in a wider interval, and stays a leak.
+TEST_F(TraceCommand, takesInHowFarTheVolumeMayBeOff) {
+    watch(0.0, 0.15);
+    const auto exact = told();
+    EXPECT_THAT(exact.out, HasSubstr("The volume is taken as exact."));
+    const auto loose = told("--volume 10 --volume-off 50");
+    EXPECT_THAT(loose.out, HasSubstr("That the volume may be off by 50.0"));
+    EXPECT_EQ(exact.out.substr(0, exact.out.find("Leak at")), loose.out.substr(0, loose.out.find("Leak at")));
+    std::smatch of;
+    std::smatch ofLoose;
+    const std::regex most("and ([0-9.]+).*l/h, 95 times");
+    ASSERT_TRUE(std::regex_search(exact.out, of, most) && std::regex_search(loose.out, ofLoose, most));
+    EXPECT_GT(std::stod(ofLoose[1]), 1.3 * std::stod(of[1]));
+    for (const char* wrong : {"-1", "much", "100"}) {
+        EXPECT_EQ(told(std::string("--volume 10 --volume-off ") + wrong).exitCode, 2) << wrong;
+    }
+}
+
 TEST_F(TraceCommand, tellsALeakThatWarmingHides) {
     watch(-0.3, 0.15);  // after two minutes the gauge reads as high as at first
     const auto hidden = told();

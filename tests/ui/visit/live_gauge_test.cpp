@@ -117,8 +117,8 @@ TEST_F(LiveGaugeTest, TwoGaugesGoToTheVisitTogether) {
         const auto has = [](const gauge::Watch& watch, double value) {
             return watch.last() && std::abs(watch.last()->line.value.toDouble() - value) < 1e-9;
         };
-        return QTest::qWaitFor(
-            [&] { return has(panel->watch(), one) && has(panel->secondWatch(), two); }, kLiveWait);
+        return QTest::qWaitFor([&] { return has(panel->watch(), one) && has(panel->secondWatch(), two); },
+                               kLiveWait);
     };
     blue->write("\n");
     red->write("\n");

@@ -177,8 +177,9 @@ TEST_F(TraceAreaTest, saysWhichTraceIsUsedAndWhatBecomesOfIt) {
     m_bench.firm.clock.advance(std::chrono::minutes(1));
     m_bench.take(watched(0.0004), "second.csv");
     EXPECT_TRUE(older->isVisible());
-    EXPECT_TRUE(m_bench.label("traceUsed").startsWith(
-        QStringLiteral("The newest trace of this test is used: second.csv, kept at ")));
+    EXPECT_TRUE(
+        m_bench.label("traceUsed")
+            .startsWith(QStringLiteral("The newest trace of this test is used: second.csv, kept at ")));
     EXPECT_TRUE(m_bench.label("traceUsed").contains(QStringLiteral("(in record %1)").arg(number)));
     older->setText(QStringLiteral("kept"));
     m_bench.firm.clock.advance(std::chrono::minutes(1));
@@ -204,8 +205,10 @@ TEST_F(TraceAreaTest, saysWhichTraceIsUsedAndWhatBecomesOfIt) {
 TEST_F(TraceAreaTest, keepsAndShowsWhatASecondGaugeSaw) {
     auto source = TraceBench::source("Blue gauge");
     source.resolution = {"0.01", quantity::UnitCode::Millibar};
-    source.zero = {{"0.00", quantity::UnitCode::Millibar}, {"0.01", quantity::UnitCode::Millibar},
-                   m_bench.firm.clock.now(), true};
+    source.zero = {{"0.00", quantity::UnitCode::Millibar},
+                   {"0.01", quantity::UnitCode::Millibar},
+                   m_bench.firm.clock.now(),
+                   true};
     auto second = judging::SecondGauge{source, watched()};
     second.source.name = "Red gauge";
     second.source.zero = {};
