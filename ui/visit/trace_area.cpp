@@ -336,7 +336,13 @@ void TraceArea::showAll() {
     showUsed();
     m_source->setInk(m_seen->given.source.isSimulated ? look::Role::Fail : look::Role::SoftInk);
     m_meaning->setText(words::traceMeaning(*m_seen, words));
-    const QStringList grounds = words::traceGrounds(*m_seen, words);
+    QStringList grounds = words::traceGrounds(*m_seen, words);
+    const auto* off = m_context.model.file().find(reg::subject(test().id), reg::Item::TestVolumeOff);
+    if (off != nullptr && !off->text.empty() && !m_seen->asked.volumeOff) {
+        grounds << tr(
+            "How far the volume may be off is a part of it, from nought to below a hundred percent: what "
+            "is typed for it is none, and counts for nothing.");
+    }
     m_grounds->setText(grounds.join(QLatin1Char(' ')));
     m_grounds->setVisible(!grounds.isEmpty());
     auto plots = words::tracePlots({m_context.model.file(), m_context.model.findings(), words}, *m_seen);

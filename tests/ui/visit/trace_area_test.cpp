@@ -241,6 +241,13 @@ TEST_F(TraceAreaTest, asksHowFarTheVolumeMayBeOffWhereLeaksAreTold) {
     m_bench.enter(Item::TestVolumeOff, "15");
     EXPECT_TRUE(m_bench.label("traceGrounds").contains(QStringLiteral("the volume may be off by 15.0")));
     EXPECT_GT(m_bench.area().seen()->told.test->leak.most, exact.most);
+    EXPECT_FALSE(m_bench.label("traceGrounds").contains(QStringLiteral("counts for nothing")));
+    for (const char* none : {"100", "-3", "much"}) {
+        m_bench.enter(Item::TestVolumeOff, none);
+        EXPECT_TRUE(m_bench.label("traceGrounds").contains(QStringLiteral("counts for nothing"))) << none;
+        EXPECT_TRUE(m_bench.label("traceGrounds").contains(QStringLiteral("The volume is taken as exact.")));
+        EXPECT_EQ(m_bench.area().seen()->told.test->leak.most, exact.most) << none;
+    }
 }
 
 TEST_F(TraceAreaTest, offersNoReadingOfASimulationAndSaysThatItIsOne) {
