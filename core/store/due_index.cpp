@@ -102,11 +102,11 @@ void eachStale(const Connection& db, std::string_view among,
     }
 }
 
-/// Whether a record's checks count, by what became of it. As sets: SQLite makes each once, not for each
+/// Records whose checks do not count, by what became of them. As a set: SQLite makes it once, not for each
 /// check.
-constexpr std::string_view kCounts =
-    "(c.record NOT IN (SELECT supersedes FROM record_snapshots WHERE supersedes IS NOT NULL)"
-    " AND c.record NOT IN (SELECT record FROM record_events WHERE event = 'void'))";
+constexpr std::string_view kUncounted =
+    "SELECT supersedes FROM record_snapshots WHERE supersedes IS NOT NULL"
+    " UNION SELECT record FROM record_events WHERE event = 'void'";
 
 void writeStale(Connection& db, std::string_view among = {}) {
     eachStale(db, among, [&](const UuidBytes& premises, const std::optional<Cells>& cells) {
@@ -131,8 +131,10 @@ void refreshDue(Connection& db, const UuidBytes& premises) {
 void rebuildDue(Connection& db) {
     const WideCache cache(db);
     Transaction transaction(db);
-    db.run("UPDATE record_checks AS c SET counts = " + std::string(kCounts) + " WHERE counts <> " +
-           std::string(kCounts));
+    db.run("UPDATE record_checks AS c SET counts = 0 WHERE counts = 1 AND c.record IN (" +
+           std::string(kUncounted) + ")");
+    db.run("UPDATE record_checks AS c SET counts = 1 WHERE counts = 0 AND c.record NOT IN (" +
+           std::string(kUncounted) + ")");
     writeStale(db);
     db.run("INSERT OR REPLACE INTO settings (name, value) VALUES (?, ?)",
            {std::string(kDueFormSetting), std::string(kDueForm)});
@@ -155,7 +157,8 @@ void rebuildOutdatedDue(Connection& db) {
 int staleInDue(const Connection& db) {
     const WideCache cache(db);
     int stale = static_cast<int>(
-        db.number("SELECT count(*) FROM record_checks AS c WHERE counts <> " + std::string(kCounts)));
+        db.number("SELECT count(*) FROM record_checks AS c WHERE counts <> (c.record NOT IN (" +
+                  std::string(kUncounted) + "))"));
     eachStale(db, {}, [&](const UuidBytes& /*premises*/, const std::optional<Cells>& /*cells*/) { ++stale; });
     return stale;
 }

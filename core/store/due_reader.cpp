@@ -3,6 +3,7 @@
 #include "core/store/bin_repository.h"
 #include "core/store/due_facts.h"
 
+#include <algorithm>
 #include <cstring>
 #include <unordered_map>
 
@@ -35,6 +36,7 @@ class FactsReader {
 
     std::vector<DueFacts> read() {
         readPremises();
+        readPlans();
         readRoles();
         readAppliances();
         readExtensions();
@@ -58,8 +60,8 @@ class FactsReader {
     /// Null where the premises lie in the bin, or no duty asks.
     DueFacts* of(const UuidBytes& premises) {
         // Rows of one premises stand together, and most tables in the order of these.
-        for (const std::size_t near : {m_at, m_at + 1}) {
-            if (near < m_facts.size() && m_facts[near].premises == premises) {
+        for (std::size_t near = m_at; near < std::min(m_at + kNear, m_facts.size()); ++near) {
+            if (m_facts[near].premises == premises) {
                 m_at = near;
                 return &m_facts[near];
             }
@@ -83,23 +85,27 @@ class FactsReader {
             m_facts.reserve(all);
             m_byKey.reserve(all);
         }
-        m_db.query(
-            "SELECT p.id, p.line1, p.line2, p.town, p.postcode, p.country, c.duty, c.months, "
-            "c.lease_begins FROM premises AS p LEFT JOIN check_plans AS c ON c.premises = p.id WHERE " +
-                notInBin("p.id") + ofOne("p.id") + " ORDER BY p.id",
-            one(), [&](const Columns& row) {
-                DueFacts facts;
-                facts.premises = row.uuid(0);
-                facts.address = {row.text(1), row.text(2), row.text(3), row.text(4)};
-                facts.country = reg::countryFromCode(row.text(5)).value_or(facts.country);
-                if (!row.isNull(6)) {
-                    facts.said = reg::checkDutyFromCode(row.text(6)).value_or(facts.said);
-                    facts.months = row.number(7);
-                    facts.leaseBegins = dateAt(row, 8);
-                }
-                m_byKey.emplace(facts.premises, m_facts.size());
-                m_facts.push_back(std::move(facts));
-            });
+        m_db.query("SELECT p.id, p.line1, p.line2, p.town, p.postcode, p.country FROM premises AS p WHERE " +
+                       notInBin("p.id") + ofOne("p.id") + " ORDER BY p.id",
+                   one(), [&](const Columns& row) {
+                       DueFacts& facts = m_facts.emplace_back();
+                       facts.premises = row.uuid(0);
+                       facts.address = {row.text(1), row.text(2), row.text(3), row.text(4)};
+                       facts.country = reg::countryFromCode(row.text(5)).value_or(facts.country);
+                       m_byKey.emplace(facts.premises, m_facts.size() - 1);
+                   });
+    }
+
+    void readPlans() {
+        m_db.query("SELECT c.premises, c.duty, c.months, c.lease_begins FROM check_plans AS c WHERE TRUE" +
+                       ofOne("c.premises"),
+                   one(), [&](const Columns& row) {
+                       if (DueFacts* facts = of(row.uuid(0))) {
+                           facts->said = reg::checkDutyFromCode(row.text(1)).value_or(facts->said);
+                           facts->months = row.number(2);
+                           facts->leaseBegins = dateAt(row, 3);
+                       }
+                   });
     }
 
     void readRoles() {
@@ -228,6 +234,8 @@ class FactsReader {
                 }
             });
     }
+
+    static constexpr std::size_t kNear = 4;
 
     const Connection& m_db;
     std::optional<UuidBytes> m_only;
