@@ -24,8 +24,9 @@ std::string_view sourceOf(DutyKind kind) {
             return "Gas Safety (Installation and Use) Regulations 1998, regulation 36(6); HSE, \"Record "
                    "keeping\"";
         case DutyKind::Display:
-            return "Gas Safety (Installation and Use) Regulations 1998, regulation 36(7); HSE, \"Record "
-                   "keeping\"";
+            // Which of the two paragraphs holds the short stay was not read in the statute itself.
+            return "Gas Safety (Installation and Use) Regulations 1998, regulation 36(6) and (7); HSE, "
+                   "\"Record keeping\"";
         case DutyKind::BuildingNotice:
             return "Building Regulations 2010, regulation 20";
         case DutyKind::OperatingInformation:
