@@ -75,6 +75,17 @@ UuidBytes makeUuid7(std::int64_t unixMilliseconds) {
     return bytes;
 }
 
+std::optional<std::int64_t> uuid7Milliseconds(const UuidBytes& bytes) {
+    if (bytes[6] >> 4U != 7) {
+        return std::nullopt;
+    }
+    std::int64_t time = 0;
+    for (unsigned i = 0; i < 6; ++i) {
+        time = time * 256 + bytes[i];
+    }
+    return time;
+}
+
 std::string uuidText(const UuidBytes& bytes) {
     constexpr std::string_view kDigits = "0123456789abcdef";
     std::string text;

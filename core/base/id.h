@@ -18,6 +18,9 @@ using UuidBytes = std::array<std::uint8_t, 16>;
 /// in one millisecond by one process sort in the order they were made. `unixMilliseconds` is not negative.
 [[nodiscard]] UuidBytes makeUuid7(std::int64_t unixMilliseconds);
 
+/// The Unix milliseconds that it was made for. Nothing for a UUID of another version.
+[[nodiscard]] std::optional<std::int64_t> uuid7Milliseconds(const UuidBytes& bytes);
+
 /// "0197…-….": lower case with hyphens; and back. Nothing for anything else.
 [[nodiscard]] std::string uuidText(const UuidBytes& bytes);
 [[nodiscard]] std::optional<UuidBytes> uuidFromText(std::string_view text);

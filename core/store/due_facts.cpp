@@ -59,11 +59,24 @@ void addChecks(ItemFacts& item, const DueFacts& facts, CheckDuty duty) {
                 dates.end());  // two records of one day are one check
 }
 
+/// Whoever books anew after a booking's day knows that nothing came of it, though nobody said so.
+bool isOvertaken(const BookingFacts& booking, const DueFacts& facts) {
+    return std::any_of(facts.bookings.begin(), facts.bookings.end(), [&](const BookingFacts& other) {
+        const auto madeAt = uuid7Milliseconds(other.id);
+        return madeAt && other.id > booking.id &&
+               std::chrono::sys_days(booking.date) + std::chrono::days(1) <=
+                   std::chrono::sys_time<std::chrono::milliseconds>(std::chrono::milliseconds(*madeAt));
+    });
+}
+
 /// The booking that settles the deadline, else the last of them.
 const BookingFacts* bookingThatCounts(const DueFacts& facts, const std::optional<calendar::Deadline>& due) {
     const BookingFacts* counts = nullptr;
     const auto settles = [&](const BookingFacts& booking) { return due && booking.date <= due->date; };
     for (const auto& booking : facts.bookings) {
+        if (isOvertaken(booking, facts)) {
+            continue;
+        }
         const bool better =
             counts == nullptr || (settles(booking) ? !settles(*counts) || booking.date > counts->date
                                                    : !settles(*counts) && booking.date > counts->date);

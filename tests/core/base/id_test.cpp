@@ -31,6 +31,17 @@ TEST(Uuid7, hasTheLayoutOfTheRfc) {
     }
 }
 
+TEST(Uuid7, tellsWhenItWasMade) {
+    for (const std::int64_t made : {std::int64_t{0}, std::int64_t{1}, std::int64_t{1'790'000'000'123}}) {
+        EXPECT_EQ(uuid7Milliseconds(makeUuid7(made)), made);
+    }
+    // The example of RFC 9562, appendix A.6: 017F22E2-79B0-7CC3-98C4-DC0C0C07398F, of 2022-02-22 14:22:22
+    // -05:00.
+    EXPECT_EQ(uuid7Milliseconds(*uuidFromText("017f22e2-79b0-7cc3-98c4-dc0c0c07398f")), 1645557742000);
+    // Appendix A.3: a version 4.
+    EXPECT_EQ(uuid7Milliseconds(*uuidFromText("919108f7-52d1-4320-9bac-f847db4148a8")), std::nullopt);
+}
+
 TEST(Uuid7, madeInOneMillisecondSortsInTheOrderOfMaking) {
     std::vector<UuidBytes> made;
     for (int i = 0; i < 100'000; ++i) {

@@ -151,6 +151,21 @@ TEST_F(DueList, countsTheOverdueThatAreBooked) {
     EXPECT_EQ(valueOf(store->dueCounts({}, day(2026, 11, 28))).overdueBooked, 0) << "the day is past";
 }
 
+TEST_F(DueList, aBookingThatNobodyEndedDoesNotHideTheNext) {
+    const auto flat = letFlat("8 booked twice");
+    checkedBefore(flat, day(2025, 12, 20));
+    static_cast<void>(bookedOn(flat, day(2026, 11, 26)));
+    clock.advance(std::chrono::hours(24));
+    static_cast<void>(bookedOn(flat, day(2027, 1, 8)));
+    EXPECT_EQ(lineOf(flat).booking->date, day(2026, 11, 26)) << "its day is not past";
+    clock.advance(std::chrono::hours(24));
+    const auto last = bookedOn(flat, day(2027, 1, 9));
+    EXPECT_EQ(lineOf(flat).booking->date, day(2027, 1, 9)) << "late, yet the only one that is to come";
+    expectDerived();
+    ASSERT_TRUE(store->cancelBooking(last, "rang off"));
+    EXPECT_EQ(lineOf(flat).booking->date, day(2026, 11, 26)) << "nobody has booked since its day";
+}
+
 TEST_F(DueList, offersWhatCanBeFilteredBy) {
     const auto choices = [&](DueBy by) { return valueOf(store->dueChoices(by, today)); };
     const auto landlords = choices(DueBy::Landlord);
