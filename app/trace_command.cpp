@@ -81,6 +81,10 @@ QString meaningText(TraceMeaning meaning) {
     switch (meaning) {
         case TraceMeaning::CantTell:
             return tr("Can't tell: wait longer, or take a finer gauge.");
+        case TraceMeaning::MostIsGone:
+            return tr(
+                "Half of the pressure or more is gone: a leak or an open end, until it is shown to be "
+                "neither. Look for it.");
         case TraceMeaning::Leak:
             return tr("A steady fall that settling does not explain: look for a leak.");
         case TraceMeaning::GasComesIn:

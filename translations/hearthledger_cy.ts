@@ -7148,6 +7148,10 @@ Cadwch ef, os gwelwch yn dda.</translation>
         <translation>Nid oes dim yn symud, hyd y gall yr olrhain hwn ddweud.</translation>
     </message>
     <message>
+        <source>Half of the pressure or more is gone: a leak or an open end, until it is shown to be neither. Look for it.</source>
+        <translation>Mae hanner y pwysau neu fwy wedi mynd: gollyngiad neu ben agored ydyw, nes dangos nad yw’r naill na’r llall. Chwiliwch amdano.</translation>
+    </message>
+    <message>
         <source>Can&apos;t tell: wait longer, or take a finer gauge.</source>
         <translation>Ni ellir dweud: arhoswch yn hwy, neu cymerwch fedrydd manylach.</translation>
     </message>

@@ -7146,6 +7146,10 @@ Prosimy go zachować.</translation>
         <translation>Nic się nie zmienia, na ile pozwala to powiedzieć ten przebieg.</translation>
     </message>
     <message>
+        <source>Half of the pressure or more is gone: a leak or an open end, until it is shown to be neither. Look for it.</source>
+        <translation>Zniknęła połowa ciśnienia lub więcej: to nieszczelność albo otwarty koniec, dopóki nie wykaże się, że ani jedno, ani drugie. Szukaj jej.</translation>
+    </message>
+    <message>
         <source>Can&apos;t tell: wait longer, or take a finer gauge.</source>
         <translation>Nie można powiedzieć: odczekaj dłużej albo weź dokładniejszy manometr.</translation>
     </message>

@@ -101,16 +101,19 @@ Fitted lay(FitReadings& readings, double step) {
     return {FitMixture::around(model, curve), model.gauge(), readings.outliers()};
 }
 
-/// The leak is told where its own decay is slow against the settling (else the two are one curve), and where
-/// the interval is narrow enough to be of use. Common practice, no source; what it does to the interval's
-/// honesty is printed by trace_statistics_test.cpp.
-bool tellsLeak(const Within95<quantity::Flow>& leak, double mostDecay, Duration settlingTime) {
+/// The leak is told where its own decay is slow against the settling (else the two are one curve), where the
+/// settling takes no such part of the pressure as a leak does that empties the pipe, and where the interval
+/// is narrow enough to be of use. Common practice, no source; what it does to the interval's honesty is
+/// printed by trace_statistics_test.cpp.
+bool tellsLeak(const TraceFit& fit, double mostDecay, GaugePressure at) {
     constexpr double kSlow = 0.3;
+    constexpr double kMostSettled = 0.5;  // of the pressure; 2 K of 20 mbar are a third
     constexpr double kPart = 0.3;
     const quantity::Flow narrow(0.5, quantity::kLitrePerHour);
-    const double half = 0.5 * (leak.most - leak.least).base();
-    return mostDecay * settlingTime.in(kSecond) < kSlow &&
-           half < std::max(narrow.base(), kPart * std::abs(leak.best.base()));
+    const double half = 0.5 * (fit.leak.most - fit.leak.least).base();
+    return mostDecay * fit.settlingTime().in(kSecond) < kSlow &&
+           std::abs(fit.settlingSize().best.in(kMillibar)) < kMostSettled * at.in(kMillibar) &&
+           half < std::max(narrow.base(), kPart * std::abs(fit.leak.best.base()));
 }
 
 /// How far the gauge's drift may carry k in 95 of 100, 1/s; rectangular.
@@ -151,7 +154,7 @@ std::optional<TraceFit> fitTrace(const Trace& trace, const FitInput& input) {
         volumeFactor(input.volumeOff);
     fit.components = fitted.mixture.components();
     const double mostDecay = std::max(std::abs(low), std::abs(high));
-    fit.isIdentified = tellsLeak(fit.leak, mostDecay, fit.settlingTime());
+    fit.isIdentified = tellsLeak(fit, mostDecay, input.at);
     fit.leak = widenedByVolume(fit.leak, input.volumeOff);
     return fit;
 }

@@ -61,7 +61,8 @@ struct TraceFit {
 ///
 /// isIdentified by the interval as it is with the volume taken as exact (what is told apart are leak and
 /// settling, whatever the volume): where the leak's own decay (the interval's larger end) times the settling
-/// time is below 0.3, and the interval's half is below 0.5 l/h or three tenths of the leak. Elsewhere: "can't
+/// time is below 0.3, the settling is less than half of `at` (a fall of more is also that of a leak which
+/// empties the pipe), and the interval's half is below 0.5 l/h or three tenths of the leak. Elsewhere: "can't
 /// tell". Nothing for fewer than 20 points, or less than 20 seconds, or a volume or pressure not above
 /// nought, or one that may be off by all of it.
 ///

@@ -3,9 +3,18 @@
 
 namespace hearth::tightness {
 
+namespace {
+
+bool isMostGone(const TraceFit& fit) {
+    const auto began = fit.pressureAt(fit.begin).best.base();
+    return began > 0.0 && fit.pressureAt(fit.end).best.base() <= 0.5 * began;
+}
+
+}  // namespace
+
 TraceMeaning meaningOf(const TraceFit& fit) {
     if (!fit.isIdentified) {
-        return TraceMeaning::CantTell;
+        return isMostGone(fit) ? TraceMeaning::MostIsGone : TraceMeaning::CantTell;
     }
     const quantity::Flow none{};
     if (fit.leak.least > none) {

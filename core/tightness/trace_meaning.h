@@ -8,6 +8,7 @@ namespace hearth::tightness {
 
 enum class TraceMeaning {
     CantTell,    // wait longer, or take a finer gauge
+    MostIsGone,  // half of the pressure or more fell away: no settling is taken for that
     Leak,        // a steady fall that settling does not explain
     GasComesIn,  // a steady rise: let-by, or the pipe goes on warming
     Cooling,     // the fall is what cooling explains, within what the trace can tell
@@ -16,9 +17,9 @@ enum class TraceMeaning {
 };
 
 /// By the 95 % intervals: a leak that can't be nought is one; else settling that can't be nought; else still.
-/// What the trace doesn't identify is never called tight. None of them says that a leak smaller than
-/// TraceFit::detectable is not there.
-/// Source: none needed: names for the intervals of fitTrace(). Checked: trace_meaning_test.cpp.
+/// What the trace doesn't identify is never called tight; where half of the pressure or more fell away it is
+/// not called a matter of waiting either. None of them says that a leak smaller than TraceFit::detectable is
+/// not there. Source: none needed: names for the intervals of fitTrace(). Checked: trace_meaning_test.cpp.
 [[nodiscard]] TraceMeaning meaningOf(const TraceFit& fit);
 
 }  // namespace hearth::tightness

@@ -152,6 +152,8 @@ TraceSays saysOf(const TraceFit& fit, const TellInput& input) {
             return TraceSays::Warming;
         case TraceMeaning::Still:
             return TraceSays::Still;
+        case TraceMeaning::MostIsGone:
+            return TraceSays::MostIsGone;
         case TraceMeaning::CantTell:
             break;
     }

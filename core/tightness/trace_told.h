@@ -46,6 +46,7 @@ enum class TraceSays {
     Cooling,        // the fall is what cooling explains
     Warming,        // the rise is what warming explains
     Still,          // nothing moves
+    MostIsGone,     // half of the pressure or more fell away
     CantTell,
 };
 

@@ -283,6 +283,11 @@ QString traceMeaning(const judging::TraceSeen& seen, const Words& words) {
                 "Words", "The rise is what warming explains, as far as this trace can tell."));
         case TraceSays::Still:
             return words.say(QT_TRANSLATE_NOOP("Words", "Nothing moves, as far as this trace can tell."));
+        case TraceSays::MostIsGone:
+            return words.say(
+                QT_TRANSLATE_NOOP("Words",
+                                  "Half of the pressure or more is gone: a leak or an open end, until it "
+                                  "is shown to be neither. Look for it."));
         case TraceSays::CantTell:
             break;
     }

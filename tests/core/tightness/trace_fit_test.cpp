@@ -6,6 +6,7 @@
 #include "tests/core/tightness/trace_simulator.h"
 
 #include <gtest/gtest.h>
+#include <iostream>
 
 namespace hearth::tightness {
 namespace {
@@ -86,6 +87,33 @@ TEST(FitTrace, SaysWhenItCantTell) {
     quick.kelvin = 0.5;
     quick.settles = 40;
     EXPECT_FALSE(fitOf(quick).isIdentified);
+}
+
+// A leak that empties the pipe while it is watched falls as a settling does that takes all of the pressure.
+TEST(FitTrace, ALeakThatEmptiesThePipeIsNotCalledSettling) {
+    int told = 0;
+    std::uint64_t seed = 1;
+    for (const double litresOfPipe : {2.0, 3.0, 5.0, 8.0, 12.0}) {
+        for (const double leak : {1.0, 2.0, 3.5, 5.0}) {
+            for (const double kelvin : {-0.5, 0.0, 0.25, 1.0}) {
+                Installation one;
+                one.litres = litresOfPipe;
+                one.leak = leak;
+                one.kelvin = kelvin;
+                one.settles = 95.0;
+                one.drift = -0.04;
+                const auto fit = fitOf(one, seed++);
+                if (fit.isIdentified) {
+                    ++told;
+                    EXPECT_NEAR(litres(fit.leak.best), leak, 0.5 * leak)
+                        << litresOfPipe << " l, " << kelvin << " K, settling "
+                        << fit.settlingSize().best.in(kMillibar) << " mbar";
+                }
+            }
+        }
+    }
+    std::cout << told << " of 80 told\n";
+    EXPECT_GT(told, 10);
 }
 
 TEST(FitTrace, OutliersAreSetAsideAndCounted) {

@@ -51,5 +51,16 @@ TEST(TraceMeaning, CallsNothingTightThatItCantTell) {
     EXPECT_EQ(meaning(one), TraceMeaning::CantTell);
 }
 
+TEST(TraceMeaning, ALeakThatEmptiesThePipeIsNoMatterOfWaiting) {
+    for (const double kelvin : {-0.3, 0.0, 0.25}) {
+        Installation one;
+        one.litres = 2;
+        one.leak = 5;
+        one.kelvin = kelvin;
+        one.settles = 95;
+        EXPECT_EQ(meaning(one), TraceMeaning::MostIsGone) << kelvin;
+    }
+}
+
 }  // namespace
 }  // namespace hearth::tightness

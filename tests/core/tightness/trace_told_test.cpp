@@ -143,6 +143,11 @@ TEST(ToldTrace, tellsOneFromTheOther) {
          }},
         {"gas comes in", TraceSays::GasComesIn, [](WholeTest& one) { one.test.leak = -1.0; }},
         {"a stuck gauge", TraceSays::StuckGauge, [](WholeTest& one) { one.isStuck = true; }},
+        {"a pipe that empties", TraceSays::MostIsGone,
+         [](WholeTest& one) {
+             one.test.litres = 2;
+             one.test.leak = 5;
+         }},
         {"a coarse gauge on a large pipe", TraceSays::CantTell,
          [](WholeTest& one) {
              one.test.step = 0.5;

@@ -77,6 +77,7 @@ TEST_F(TraceWords, sayInOneSentenceWhatItMeans) {
         {pressed(0.0004, 0), TraceSays::Leak,
          "A steady fall that cooling does not explain: look for a leak."},
         {pressed(0.0004, -1.2), TraceSays::HiddenLeak, "A leak that warming hides"},
+        {pressed(0.014, 0), TraceSays::MostIsGone, "Half of the pressure or more is gone"},
         {pressed(-0.0004, 0), TraceSays::GasComesIn, "Rising steadily"},
         {pressed(0, 0, 0.02), TraceSays::LetsBy, "Rising while the valve was shut for let-by"},
         {stuck, TraceSays::StuckGauge, "A stuck gauge"},
