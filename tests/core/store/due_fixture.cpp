@@ -100,6 +100,12 @@ Result<void> sayCadence(Store& store, const Sample& /*sample*/) {
 Result<void> sayInterval(Store& store, const Sample& /*sample*/) {
     return store.saveOwnInterval(valueOf(store.ownInterval()) + 1);
 }
+Result<void> sayHolidays(Store& store, const Sample& /*sample*/) {
+    auto table = valueOf(store.bankHolidays());
+    table.source = "a file of the firm's";
+    table.lastYear += 1;
+    return store.saveBankHolidays(table);
+}
 }  // namespace
 
 const std::vector<KeptAction>& dueActions() {
@@ -119,6 +125,7 @@ const std::vector<KeptAction>& dueActions() {
         {"alike", "copyPremises", copyTwice, someAppliance},
         {"cadence", "saveCadence", sayCadence, {}, false},
         {"own_interval", "saveOwnInterval", sayInterval, {}, false},
+        {"bank_holidays", "saveBankHolidays", sayHolidays, {}, false},
     };
     return kActions;
 }
