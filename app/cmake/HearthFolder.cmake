@@ -139,11 +139,12 @@ function(hearth_agrees test name)
   set_tests_properties(${test} PROPERTIES FIXTURES_REQUIRED agreement)
 endfunction()
 
-# hearth_test(core/quantity SOURCES decimal_test.cpp ... [LINKS ...] [WIDGETS] [LABELS ...])
+# hearth_test(core/quantity SOURCES decimal_test.cpp ... [LINKS ...] [WIDGETS] [PARTS n] [LABELS ...])
 # Defines and registers the test binary of one folder, linked to that folder's library and what LINKS names.
-# GUI tests are run offscreen; a test binary has TIMEOUT seconds on a quiet machine (60 unless said).
+# GUI tests are run offscreen; a test binary has TIMEOUT seconds on a quiet machine (60 unless said). A long one runs
+# in PARTS processes: folder, folder/2 and so on, each with a part of its tests.
 function(hearth_test folder)
-  cmake_parse_arguments(ARG "WIDGETS" "TIMEOUT" "SOURCES;LINKS;LABELS" ${ARGN})
+  cmake_parse_arguments(ARG "WIDGETS" "TIMEOUT;PARTS" "SOURCES;LINKS;LABELS" ${ARGN})
   string(REPLACE "/" "_" name ${folder})
   add_executable(test_${name} ${ARG_SOURCES})
   target_link_libraries(test_${name} PRIVATE hearth_settings GTest::gmock ${ARG_LINKS})
@@ -166,9 +167,20 @@ function(hearth_test folder)
   if(HEARTH_SANITIZE)
     math(EXPR ARG_TIMEOUT "${ARG_TIMEOUT} * 2") # the sanitizers make everything some times slower
   endif()
-  add_test(NAME ${folder} COMMAND test_${name})
-  set_tests_properties(${folder} PROPERTIES ENVIRONMENT "QT_QPA_PLATFORM=offscreen" TIMEOUT ${ARG_TIMEOUT}
-                                            LABELS "${ARG_LABELS}")
+  if(NOT ARG_PARTS)
+    set(ARG_PARTS 1)
+  endif()
+  foreach(part RANGE 1 ${ARG_PARTS})
+    math(EXPR index "${part} - 1")
+    set(test ${folder})
+    if(part GREATER 1)
+      set(test ${folder}/${part})
+    endif()
+    add_test(NAME ${test} COMMAND test_${name})
+    set_tests_properties(
+      ${test} PROPERTIES ENVIRONMENT "QT_QPA_PLATFORM=offscreen;GTEST_TOTAL_SHARDS=${ARG_PARTS};GTEST_SHARD_INDEX=${index}"
+                         TIMEOUT ${ARG_TIMEOUT} LABELS "${ARG_LABELS}")
+  endforeach()
   if("Hearth::tests_support" IN_LIST ARG_LINKS AND folder MATCHES "^core/")
     hearth_agrees(${folder} ${name})
   endif()
