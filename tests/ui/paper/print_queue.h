@@ -6,6 +6,8 @@
 #include <QStringList>
 #include <QTemporaryDir>
 
+#include <cstdio>
+
 namespace hearth::testing {
 
 /// A CUPS scheduler of our own, in a folder of its own and on a socket of its own, with one queue that writes
@@ -32,7 +34,9 @@ class PrintQueue {
     [[nodiscard]] bool writeConfiguration() const;
     QByteArray ask(const QString& program, const QStringList& arguments);
 
-    QTemporaryDir m_folder;
+    // Not below /dev, where tests may have their folders: CUPS takes each file there for a device, and makes
+    // none.
+    QTemporaryDir m_folder{QStringLiteral(P_tmpdir "/hearthledger-queue-XXXXXX")};
     QProcess m_scheduler;
 };
 
