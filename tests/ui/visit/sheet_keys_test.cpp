@@ -45,6 +45,7 @@ class Typist {
 
 void typeBeforeAndPipework(SheetBench& bench) {
     const Typist typist(bench);
+    SheetBench::press(Qt::Key_PageDown);  // no kind is chosen: the visit is for the test alone
     typist.type(Item::SmellOnArrival, QStringLiteral("n"));
     typist.type(Item::OpenEnds, QStringLiteral("n"));
     typist.type(Item::SafeToTouch, QStringLiteral("s"));
