@@ -105,6 +105,17 @@ void showSigning(Scene& scene) {
     }
 }
 
+/// Which bank holidays are known, and where they were read.
+void showHolidays(Scene& scene) {
+    scene.window.showPlace(kFirm);
+    QApplication::processEvents();
+    auto* sheet = scene.window.placeInView()->findChild<ui::shell::Sheet*>();
+    auto* take = scene.window.findChild<QWidget*>(QStringLiteral("takeHolidaysButton"));
+    if (sheet != nullptr && take != nullptr) {
+        sheet->ensureWidgetVisible(take);
+    }
+}
+
 /// The draft of a record, with the logo at its head.
 void showDraftWithLogo(Scene& scene, reg::VisitId visit) {
     showPart(scene, visit, PartKind::Records);
@@ -150,6 +161,7 @@ void addFirmShots(std::vector<Shot>& shots, const std::optional<reg::VisitId>& o
     shots.push_back({QStringLiteral("firm-emergency-contacts"), showContacts});
     shots.push_back({QStringLiteral("firm-what-may-go"), showWhatMayGo});
     shots.push_back({QStringLiteral("firm-letters"), showLetters});
+    shots.push_back({QStringLiteral("firm-bank-holidays"), showHolidays});
     if (openVisit) {
         shots.push_back({QStringLiteral("visit-draft-with-logo"),
                          [visit = *openVisit](Scene& scene) { showDraftWithLogo(scene, visit); }});
