@@ -23,6 +23,10 @@ TraceMeaning meaningOf(const TraceFit& fit) {
     if (fit.leak.most < none) {
         return TraceMeaning::GasComesIn;
     }
+    return settlingMeaning(fit);
+}
+
+TraceMeaning settlingMeaning(const TraceFit& fit) {
     const auto settling = fit.settlingSize();
     const quantity::PressureChange still{};
     if (settling.least > still) {

@@ -22,4 +22,8 @@ enum class TraceMeaning {
 /// not there. Source: none needed: names for the intervals of fitTrace(). Checked: trace_meaning_test.cpp.
 [[nodiscard]] TraceMeaning meaningOf(const TraceFit& fit);
 
+/// What the settling alone means: Cooling, Warming or Still.
+/// Source: none needed: as meaningOf(). Checked: trace_meaning_test.cpp.
+[[nodiscard]] TraceMeaning settlingMeaning(const TraceFit& fit);
+
 }  // namespace hearth::tightness

@@ -125,20 +125,11 @@ bool isBelowAStep(const TraceFit& fit, const TellInput& input) {
            std::abs(*decay) * (fit.end - fit.begin).in(kSecond)*at.in(kMillibar) < step->in(kMillibar);
 }
 
-TraceMeaning settlingOnly(const TraceFit& fit) {
-    const auto settling = fit.settlingSize();
-    const quantity::PressureChange still{};
-    if (settling.least > still) {
-        return TraceMeaning::Cooling;
-    }
-    return settling.most < still ? TraceMeaning::Warming : TraceMeaning::Still;
-}
-
 TraceSays saysOf(const TraceFit& fit, const TellInput& input) {
     auto meaning = meaningOf(fit);
     const bool moves = meaning == TraceMeaning::Leak || meaning == TraceMeaning::GasComesIn;
     if (moves && isBelowAStep(fit, input)) {
-        meaning = settlingOnly(fit);
+        meaning = settlingMeaning(fit);
     }
     switch (meaning) {
         case TraceMeaning::Leak:

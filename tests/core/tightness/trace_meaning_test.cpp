@@ -42,6 +42,21 @@ TEST(TraceMeaning, TellsOneFromTheOther) {
     EXPECT_EQ(meaning(one), TraceMeaning::GasComesIn);
 }
 
+TEST(TraceMeaning, OfTheSettlingAloneLeavesALeakOut) {
+    Installation one;
+    one.kelvin = 0.2;
+    one.leak = 1.0;
+    simulator::Random random(7);
+    FitInput input;
+    input.volume = quantity::Volume(one.litres, quantity::kLitre);
+    input.at = gaugeMillibar(20);
+    input.step = millibar(one.step);
+    const auto fit = fitTrace(simulator::watch(one, random), input);
+    ASSERT_TRUE(fit);
+    EXPECT_EQ(meaningOf(*fit), TraceMeaning::Leak);
+    EXPECT_EQ(settlingMeaning(*fit), TraceMeaning::Cooling);
+}
+
 TEST(TraceMeaning, CallsNothingTightThatItCantTell) {
     Installation one;
     one.length = 25;
