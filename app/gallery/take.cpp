@@ -40,6 +40,7 @@ void settle(QWidget& window) {
             QApplication::processEvents(QEventLoop::WaitForMoreEvents);
         }
     }
+    QApplication::processEvents();  // what was counted may need more room
 }
 
 Result<int> takeFirstStart(const Surroundings& surroundings, const Album& album) {
