@@ -16,7 +16,7 @@ TEST_F(RoomTracesTest, areKeptWithTheVisitAndReadBackAsTheyWere) {
     const auto id = valueOf(store->keepRoomTrace(rising()));
     reopen();
     ASSERT_EQ(kept().size(), 2U);
-    const auto& row = kept()[1];
+    const auto row = kept()[1];
     EXPECT_EQ(row.id, id);
     EXPECT_EQ(row.test, std::nullopt);
     EXPECT_EQ(row.visit, visit);

@@ -220,9 +220,10 @@ TEST_F(TracesTest, keepWhatTheZeroWasAndNothingWhereNobodyLooked) {
     given.source.zero = zeroed(clock);
     const auto id = valueOf(store->keepTrace(given));
     reopen();
-    ASSERT_EQ(kept().size(), 2U);
-    const auto& with = kept()[0].id == id ? kept()[0] : kept()[1];
-    const auto& without = kept()[0].id == id ? kept()[1] : kept()[0];
+    const auto both = kept();
+    ASSERT_EQ(both.size(), 2U);
+    const auto& with = both[0].id == id ? both[0] : both[1];
+    const auto& without = both[0].id == id ? both[1] : both[0];
     EXPECT_EQ(with.source, given.source);
     EXPECT_FALSE(without.source.zero.isThere());
     EXPECT_EQ(without.source.zero, reg::TraceZero());
