@@ -97,6 +97,7 @@ constexpr auto kSays = std::to_array<Code<Say>>({
     {Say::Ed3WouldAllow, "ed3_would_allow"},
     {Say::AtLimit, "at_limit"},
     {Say::LeakRate, "leak_rate"},
+    {Say::VolumeTakenAsExact, "volume_taken_as_exact"},
     {Say::TemperatureExplains, "temperature_explains"},
     {Say::TemperatureDoesNotExplain, "temperature_does_not_explain"},
     {Say::StartDrifting, "start_drifting"},

@@ -103,6 +103,7 @@ enum class Say {
     Ed3WouldAllow,              // limit: for information, the withdrawn Edition 3
     AtLimit,                    // measured, limit, uncertainty
     LeakRate,                   // flow, uncertainty: what the fall is worth as a leak
+    VolumeTakenAsExact,         // - : nobody said how far it may be off
     TemperatureExplains,        // temperature change: the fall could be cooling
     TemperatureDoesNotExplain,  // temperature change that it would take, assumed change
     StartDrifting,              // - : the fall of the settling minute continues

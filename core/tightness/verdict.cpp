@@ -158,6 +158,9 @@ void noteWorth(Finding& finding, const Movement& movement, const TightnessInput&
         const auto leak = leakRate({*input.part.volume, change, start, *input.test.took, accuracy,
                                     input.assumed, input.volumeOff, input.gauge->drift});
         finding.notes.push_back({Say::LeakRate, {figureOf(leak.rate), figureOf(leak.uncertainty)}});
+        if (!input.volumeOff) {
+            finding.notes.push_back({Say::VolumeTakenAsExact});
+        }
     }
     if (standing(movement) == Standing::Within) {
         return;

@@ -273,6 +273,7 @@ constexpr std::array kTightness{
                                             "change to ±%3. Repeat the test, or use a finer "
                                             "gauge.")},
     SayText{Say::LeakRate, QT_TRANSLATE_NOOP("Words", "As a leak the change would be %1, give or take %2.")},
+    SayText{Say::VolumeTakenAsExact, QT_TRANSLATE_NOOP("Words", "The volume is taken as exact.")},
     SayText{
         Say::TemperatureExplains,
         QT_TRANSLATE_NOOP("Words", "A change of %1 in the gas's temperature alone could account for it.")},

@@ -195,6 +195,10 @@ TEST(Verdict, NotesWhatToDoAndWhatItMayBe) {
     const auto failed = judged(leak, edition4(book)).tightness;
     EXPECT_TRUE(says(failed, Say::DoFailNoSmell));
     EXPECT_TRUE(says(failed, Say::LeakRate));
+    EXPECT_TRUE(says(failed, Say::VolumeTakenAsExact)) << "nobody said how far it may be off";
+    auto known = leak;
+    known.volumeOff = quantity::Share(0.1, quantity::kOne);
+    EXPECT_FALSE(says(judged(known, edition4(book)).tightness, Say::VolumeTakenAsExact));
     EXPECT_TRUE(says(failed, Say::StartDrifting));
     EXPECT_TRUE(says(failed, Say::TemperatureDoesNotExplain)) << "0.5 mbar takes 0.14 K, 0.07 K is assumed";
 
