@@ -80,11 +80,9 @@ AirPanel::~AirPanel() {
 
 /// What has to be read first stands above everything else.
 void AirPanel::addTexts(QVBoxLayout* lines) {
-    m_danger = new shell::Text({}, look::TypeRole::Heading, look::Role::Fail, this);
-    m_danger->setWordWrap(true);
-    m_danger->setObjectName(QStringLiteral("airDanger"));
-    m_danger->hide();
-    lines->addWidget(m_danger);
+    m_dangerText = shell::namedText("airDanger", look::TypeRole::Heading, look::Role::Fail, this);
+    m_dangerText->hide();
+    lines->addWidget(m_dangerText);
     lines->addWidget(shell::softText(
         tr("The instrument stays in the room and is read out here: nobody goes in for a figure. What is seen "
            "here decides nothing; findings rest on the readings in the series."),
@@ -169,9 +167,7 @@ void AirPanel::choose(int profile) {
         toggle();  // what was watched of the other instrument is not lost
     }
     // What an instrument saw stays said, whichever is asked next; only practice leaves nothing behind.
-    if (m_watch.source() != nullptr && m_watch.source()->isSimulated()) {
-        setDanger(std::nullopt);
-    }
+    setDangerOf(true, std::nullopt);
     say({});
     if (profile < 0 || profile >= static_cast<int>(m_profiles.size())) {
         m_watch.end();
@@ -211,7 +207,7 @@ bool AirPanel::begin() {
         return false;
     }
     if (level() && !m_watch.isStale() && *level() < m_levels.dangerFrom) {
-        setDanger(std::nullopt);
+        setDangerOf(isPractice(), std::nullopt);
     }
     auto& recorder = m_watch.recorder();
     recorder.setPlace(*place);
@@ -274,13 +270,23 @@ void AirPanel::kept() {
 void AirPanel::hear() {
     const auto now = level();
     if (now && *now >= m_levels.dangerFrom) {
-        setDanger(std::max(*now, m_highestDanger.value_or(*now)));
+        setDangerOf(isPractice(), std::max(*now, m_danger.of(isPractice()).value_or(*now)));
     }
 }
 
-void AirPanel::setDanger(std::optional<quantity::Share> highest) {
+bool AirPanel::isPractice() const {
+    return m_watch.source() != nullptr && m_watch.source()->isSimulated();
+}
+
+void AirPanel::setDangerOf(bool isSimulated, std::optional<quantity::Share> highest) {
+    auto danger = m_danger;
+    danger.of(isSimulated) = highest;
+    setDanger(danger);
+}
+
+void AirPanel::setDanger(const AirDanger& danger) {
     const bool was = isDanger();
-    m_highestDanger = highest;
+    m_danger = danger;
     showDanger();
     if (was != isDanger()) {
         Q_EMIT dangerChanged(isDanger());
@@ -293,11 +299,12 @@ void AirPanel::say(const QString& sentence) {
 }
 
 void AirPanel::showDanger() {
-    m_danger->setVisible(isDanger());
+    m_dangerText->setVisible(isDanger());
     if (isDanger()) {
-        m_danger->setText(tr("Leave; do not go in to read it. It was %1 at the highest; from %2 on everybody "
-                             "leaves.")
-                              .arg(ppm(*m_highestDanger), ppm(m_levels.dangerFrom)));
+        m_dangerText->setText(
+            tr("Leave; do not go in to read it. It was %1 at the highest; from %2 on everybody "
+               "leaves.")
+                .arg(ppm(m_danger.seen ? *m_danger.seen : *m_danger.practice), ppm(m_levels.dangerFrom)));
     }
 }
 

@@ -43,6 +43,18 @@ struct AirTaken {
     Instant at{};
 };
 
+/// The highest dangerous level that was seen, of rooms and of practice apart: practice takes back, and adds
+/// to, nothing that was seen in a room.
+struct AirDanger {
+    std::optional<quantity::Share> seen = {};
+    std::optional<quantity::Share> practice = {};
+    bool operator==(const AirDanger&) const = default;
+    [[nodiscard]] bool isThere() const { return seen || practice; }
+    [[nodiscard]] std::optional<quantity::Share>& of(bool isSimulated) {
+        return isSimulated ? practice : seen;
+    }
+};
+
 /// Carbon monoxide in a room, watched from outside of it: the level and how old that is, its plot against the
 /// rule book's levels. Ctrl+Enter begins and ends the watch; one key takes a reading. Once a level was
 /// dangerous it says so, whatever comes after, until another watch begins at a level that is not.
@@ -68,10 +80,10 @@ class AirPanel : public QWidget {
     [[nodiscard]] const Watch& watch() const { return m_watch; }
     [[nodiscard]] const std::vector<GaugeProfile>& profiles() const { return m_profiles; }
     /// A level since the watch began was dangerous.
-    [[nodiscard]] bool isDanger() const { return m_highestDanger.has_value(); }
-    [[nodiscard]] std::optional<quantity::Share> highestDanger() const { return m_highestDanger; }
+    [[nodiscard]] bool isDanger() const { return m_danger.isThere(); }
+    [[nodiscard]] const AirDanger& danger() const { return m_danger; }
     /// What a panel before this one saw.
-    void setDanger(std::optional<quantity::Share> highest);
+    void setDanger(const AirDanger& danger);
     /// Looks at the clock and shows what there is; by a timer.
     void tick();
 
@@ -94,6 +106,8 @@ class AirPanel : public QWidget {
     [[nodiscard]] std::optional<quantity::Share> level() const;
     bool begin();
     void hear();
+    [[nodiscard]] bool isPractice() const;
+    void setDangerOf(bool isSimulated, std::optional<quantity::Share> highest);
     void say(const QString& sentence);
     void showFigure();
     void showState();
@@ -108,7 +122,7 @@ class AirPanel : public QWidget {
     const Clock& m_clock;
     const words::Words& m_words;
     Watch m_watch;
-    std::optional<quantity::Share> m_highestDanger;
+    AirDanger m_danger;
     QTimer m_ticks;
     int m_tickCount = 0;
 
@@ -116,7 +130,7 @@ class AirPanel : public QWidget {
     input::Editor* m_place = nullptr;
     QWidget* m_simulated = nullptr;
     LiveFigure* m_figure = nullptr;
-    shell::Text* m_danger = nullptr;
+    shell::Text* m_dangerText = nullptr;
     shell::Text* m_state = nullptr;
     shell::Text* m_said = nullptr;
     shell::Text* m_counts = nullptr;

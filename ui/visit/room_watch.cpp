@@ -122,7 +122,7 @@ void RoomWatch::changeProfiles(const std::vector<gauge::GaugeProfile>& profiles)
         return;
     }
     if (m_panel != nullptr) {
-        const auto danger = m_panel->highestDanger();
+        const auto danger = m_panel->danger();
         m_panel->deleteLater();
         makePanel();
         m_panel->setDanger(danger);

@@ -180,6 +180,24 @@ TEST_F(AirPanelTest, AnotherInstrumentWithoutALevelClearsNoDanger) {
     EXPECT_FALSE(m_panel->isDanger()) << "a watch, begun at 3 ppm";
 }
 
+TEST_F(AirPanelTest, PracticeTakesNothingBackThatWasSeenInARoom) {
+    constexpr int kClearPractice = 1;  // behind the firm's one instrument
+    connectIt();
+    at("room");
+    sends("41 ppm");
+    ASSERT_TRUE(m_panel->isDanger());
+    m_panel->choose(kClearPractice);
+    EXPECT_TRUE(m_panel->isDanger());
+    ASSERT_TRUE(QTest::qWaitFor([&] { return m_panel->watch().last().has_value(); }, kAirWait));
+    m_panel->toggle();
+    EXPECT_TRUE(m_panel->isDanger()) << "a practice watch, begun at nought";
+    m_panel->toggle();
+    m_panel->choose(-1);
+    EXPECT_TRUE(m_panel->isDanger()) << "practice was left";
+    EXPECT_TRUE(said("airDanger").contains(QStringLiteral("41"))) << said("airDanger").toStdString();
+    EXPECT_EQ(m_dangers, std::vector<bool>{true});
+}
+
 // What floods is thinned for the watch; each reading is looked at for danger all the same.
 TEST_F(AirPanelTest, SeesADangerousReadingInAFlood) {
     connectIt();
