@@ -91,7 +91,15 @@ class StoreTest : public ::testing::Test {
 /// Bytes with one bit of one of them turned over.
 [[nodiscard]] std::string withFlippedBit(std::string bytes, std::size_t place, unsigned bit);
 
-/// How much of a long-running check to do: 1 usually, `full` with HEARTH_FULL=1 in the environment.
+/// How much of a long-running check to do: `usual`, or `full` with HEARTH_FULL=1 in the environment.
 [[nodiscard]] int rounds(int usual, int full);
+
+/// Everything is some times slower: what is tried by lot is tried less often there, since the run without
+/// sanitizers tries the same.
+#ifdef __SANITIZE_ADDRESS__
+inline constexpr bool kIsSanitized = true;
+#else
+inline constexpr bool kIsSanitized = false;
+#endif
 
 }  // namespace hearth::store

@@ -248,7 +248,7 @@ struct Rate {
 TEST_F(Damage, ofOneBitAnywhereIsNeverACrash) {
     std::map<std::string, Rate> rates;
     Rate all;
-    for (int i = 0; i < rounds(24, 400) && !HasFailure(); ++i) {
+    for (int i = 0; i < rounds(kIsSanitized ? 8 : 24, 400) && !HasFailure(); ++i) {
         const std::size_t at = i % 2 == 0 ? random() % whole.size() : placeIn("working data");
         const Told told = tell(flipped(whole, at, random() % 8));
         rates[std::string(kindOf(ownerOf(at)))].take(told);
@@ -281,7 +281,7 @@ TEST_F(Damage, ofOneBitOfARecordIsFoundAndNamed) {
     int changed = 0;
     int tried = 0;
     std::map<std::string, int> said;
-    const int wanted = rounds(25, 500);
+    const int wanted = rounds(kIsSanitized ? 8 : 25, 500);
     while (changed < wanted && !HasFailure()) {
         const std::size_t at = placeIn("records");
         const Told told = tell(flipped(whole, at, random() % 8));
