@@ -24,7 +24,8 @@ std::string_view sourceOf(DutyKind kind) {
             return "Gas Safety (Installation and Use) Regulations 1998, regulation 36(6); HSE, \"Record "
                    "keeping\"";
         case DutyKind::Display:
-            // Which of the two paragraphs holds the short stay was not read in the statute itself.
+        case DutyKind::DisplayWithStatement:
+            // Which of the two paragraphs holds which case was not read in the statute itself.
             return "Gas Safety (Installation and Use) Regulations 1998, regulation 36(6) and (7); HSE, "
                    "\"Record keeping\"";
         case DutyKind::BuildingNotice:
@@ -63,6 +64,8 @@ std::string_view codeOf(DutyKind kind) {
             return "copy_before_moving_in";
         case DutyKind::Display:
             return "display";
+        case DutyKind::DisplayWithStatement:
+            return "display_with_statement";
         case DutyKind::BuildingNotice:
             return "building_notice";
         case DutyKind::OperatingInformation:
@@ -110,7 +113,8 @@ std::optional<Duty> copyDue(const Occupation& occupation, Date actualCheck, std:
         case CopyWay::MayDisplayWithStatement:
             break;
     }
-    return Duty{DutyKind::Display, actualCheck, actualCheck};  // it hangs there from the first day
+    const auto kind = *way == CopyWay::MayDisplay ? DutyKind::Display : DutyKind::DisplayWithStatement;
+    return Duty{kind, actualCheck, actualCheck};  // it hangs there from the first day
 }
 
 std::optional<Duty> noticeDue(Date completed, Nation nation) {

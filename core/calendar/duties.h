@@ -17,6 +17,7 @@ enum class DutyKind {
     TenantCopy,            // 28 days after the check
     CopyBeforeMovingIn,    // a new tenant
     Display,               // a stay of 28 days or less
+    DisplayWithStatement,  // no relevant appliance in any room that the tenant occupies
     BuildingNotice,        // 30 days after completion
     OperatingInformation,  // 5 days after completion
     FittingReport,         // 14 days after the business knew
@@ -28,21 +29,14 @@ enum class DutyKind {
     Service,  // by the maker
     Keeping,  // of a record
 };
-inline constexpr std::array kDutyKinds{DutyKind::SafetyCheck,
-                                       DutyKind::OwnInterval,
-                                       DutyKind::TenantCopy,
-                                       DutyKind::CopyBeforeMovingIn,
-                                       DutyKind::Display,
-                                       DutyKind::BuildingNotice,
-                                       DutyKind::OperatingInformation,
-                                       DutyKind::FittingReport,
-                                       DutyKind::OpenNotice,
-                                       DutyKind::Calibration,
-                                       DutyKind::Competence,
-                                       DutyKind::Registration,
-                                       DutyKind::Insurance,
-                                       DutyKind::Service,
-                                       DutyKind::Keeping};
+inline constexpr std::array kDutyKinds{DutyKind::SafetyCheck,    DutyKind::OwnInterval,
+                                       DutyKind::TenantCopy,     DutyKind::CopyBeforeMovingIn,
+                                       DutyKind::Display,        DutyKind::DisplayWithStatement,
+                                       DutyKind::BuildingNotice, DutyKind::OperatingInformation,
+                                       DutyKind::FittingReport,  DutyKind::OpenNotice,
+                                       DutyKind::Calibration,    DutyKind::Competence,
+                                       DutyKind::Registration,   DutyKind::Insurance,
+                                       DutyKind::Service,        DutyKind::Keeping};
 
 /// Proper names, untranslated: the rule and where it was read; "common practice" where there is none.
 /// Source: each text names its own. Checked: tests/core/calendar/duties_test.cpp.

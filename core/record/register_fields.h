@@ -98,6 +98,7 @@ void describe(Archive& archive, Value& premises) {
     archive.code("country", premises.country);
     archive.secret("access_notes", premises.accessNotes);
     archive.text("uprn", premises.uprn);
+    archive.code("appliance_in_rooms", premises.applianceInRooms);
 }
 
 template <class Archive, Is<reg::Role> Value>

@@ -108,6 +108,9 @@ struct Premises {
     Country country = Country::England;
     std::string accessNotes;  // shown only on purpose, never printed
     std::string uprn = {};    // up to 12 digits, kept as typed
+    // A relevant gas appliance stands in a room that tenants occupy. No: all of them are elsewhere (a common
+    // boiler room, say), and a copy on display with a statement will do.
+    YesNo applianceInRooms = YesNo::NotSaid;
     bool operator==(const Premises&) const = default;
 };
 

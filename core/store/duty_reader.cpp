@@ -116,7 +116,7 @@ class DutyReader {
         const std::string owed = copiesOwed(cells);
         m_db.query(
             "SELECT r.premises, p.line1, p.line2, p.town, p.postcode, r.party, q.name, r.since, "
-            "r.until, c.date, c.record, h.record " +
+            "r.until, c.date, p.appliance_in_rooms, c.record, h.record " +
                 owed,
             cells, [&](const Columns& row) { addCopy(row); });
     }
@@ -125,18 +125,20 @@ class DutyReader {
         Cells cells;
         const std::string owed = copiesOwed(cells);
         m_db.query(
-            "SELECT since, until, date, count(*) FROM (SELECT r.since AS since, r.until AS until, c.date "
-            "AS date " +
-                owed + ") GROUP BY since, until, date",
+            "SELECT since, until, date, rooms, count(*) FROM (SELECT r.since AS since, r.until AS until, "
+            "c.date "
+            "AS date, p.appliance_in_rooms AS rooms " +
+                owed + ") GROUP BY since, until, date, rooms",
             cells, [&](const Columns& row) {
                 if (const auto duty = copyDutyOf(row, 0)) {
-                    count.open += row.number(3);
-                    count.overdue += duty->by < m_today ? row.number(3) : 0;
+                    count.open += row.number(4);
+                    count.overdue += duty->by < m_today ? row.number(4) : 0;
                 }
             });
     }
-    /// Of the columns since, until and the check's date. A stay of which both days are known may be short;
-    /// its last day counts, so that none is called short that is not.
+    /// Of the columns since, until, the check's date and whether an appliance stands in their rooms. A stay
+    /// of which both days are known may be short; its last day counts, so that none is called short that is
+    /// not. Where nobody has said that no appliance stands in their rooms, the stricter duty stands.
     static std::optional<Duty> copyDutyOf(const Columns& row, int first) {
         const auto dateAt = [&row](int column) {
             return row.isNull(column) ? std::nullopt : calendar::fromIso(row.text(column));
@@ -148,12 +150,15 @@ class DutyReader {
             row.notUnderstood("record_checks.date = " + row.text(first + 2));
         }
         const bool movesInLater = since && *since > *checked;
-        calendar::Occupation stay{movesInLater, {}, true};
+        const bool noneInRooms = reg::yesNoFromCode(row.text(first + 3)) == reg::YesNo::No;
+        calendar::Occupation stay{movesInLater, {}, !noneInRooms};
         if (since && until) {
             stay.days = calendar::daysBetween(*since, *until) + 1;
         }
         auto duty = calendar::copyDue(stay, *checked, movesInLater ? since : std::nullopt);
-        if (duty && duty->kind == DutyKind::Display && movesInLater) {
+        const bool hangs =
+            duty && (duty->kind == DutyKind::Display || duty->kind == DutyKind::DisplayWithStatement);
+        if (hangs && movesInLater) {
             duty->by = *since;  // not before anybody stays there
         }
         return duty;
@@ -164,8 +169,8 @@ class DutyReader {
         line.address = addressAt(row, 1);
         line.party = reg::PartyId{row.uuid(5)};
         line.what = row.text(6);
-        line.record = RecordId{row.uuid(10)};
-        line.which = row.text(11);
+        line.record = RecordId{row.uuid(11)};
+        line.which = row.text(12);
         addDuty(std::move(line), copyDutyOf(row, 7));
     }
 

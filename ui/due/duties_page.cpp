@@ -22,6 +22,7 @@ const char* letterOf(DutyKind kind) {
         case DutyKind::TenantCopy:
         case DutyKind::CopyBeforeMovingIn:
         case DutyKind::Display:
+        case DutyKind::DisplayWithStatement:
             return store::kTenantCopyLetter;
         case DutyKind::OperatingInformation:
             return store::kInformationLetter;

@@ -19,6 +19,7 @@ using words::qstring;
 namespace {
 
 constexpr int kSheetColumns = 3;
+constexpr int kFactColumns = 2;
 constexpr int kNoteLines = 3;
 
 QVBoxLayout* plainLines(QWidget* widget) {
@@ -58,7 +59,7 @@ PremisesSheet::PremisesSheet(const shell::Context& context, QWidget* parent)
     rest->addWidget(shell::headingText(tr("Pictures and papers"), m_rest));
     rest->addWidget(m_attachments);
     connect(m_people, &PeoplePart::changed, this, [this] { Q_EMIT changed(m_premises.id); });
-    addUprn();
+    addFacts();
     addNotes();
     addHistory();
     addBin();
@@ -142,13 +143,32 @@ void PremisesSheet::addCountry() {
     });
 }
 
-void PremisesSheet::addUprn() {
+void PremisesSheet::addFacts() {
     auto* rest = m_rest->layout();
     rest->addWidget(shell::hairline(m_rest));
-    auto* fields = new shell::Fields(kSheetColumns, m_rest);
+    auto* fields = new shell::Fields(kFactColumns, m_rest);
     rest->addWidget(fields);
+    addApplianceInRooms(fields);
     addAddressField(fields, tr("Property reference (UPRN)"), "uprn",
                     [](reg::Premises& premises) -> std::string& { return premises.uprn; });
+}
+
+void PremisesSheet::addApplianceInRooms(shell::Fields* fields) {
+    std::vector<input::ChoiceItem> choices;
+    for (const auto answer : {reg::YesNo::NotSaid, reg::YesNo::Yes, reg::YesNo::No}) {
+        choices.push_back({coded(reg::codeOf(answer)), words::yesNo(m_context.words, answer)});
+    }
+    m_applianceInRooms = input::makeListEditor(fields, choices);
+    m_applianceInRooms->setLabel(tr("Gas appliance in a room that tenants occupy"));
+    m_applianceInRooms->setObjectName(QStringLiteral("applianceInRooms"));
+    m_applianceInRooms->setReadOnly(m_context.store.isReadOnly());
+    fields->add(m_applianceInRooms);
+    shell::keepOnCommit(m_applianceInRooms, m_context.words, [this](const QString& code) {
+        return keep([&](reg::Premises& premises) {
+            premises.applianceInRooms =
+                reg::yesNoFromCode(code.toStdString()).value_or(premises.applianceInRooms);
+        });
+    });
 }
 
 void PremisesSheet::addNotes() {
@@ -288,6 +308,7 @@ void PremisesSheet::fill() {
     }
     sayDoubts();
     m_country->setText(coded(reg::codeOf(m_premises.country)));
+    m_applianceInRooms->setText(coded(reg::codeOf(m_premises.applianceInRooms)));
     if (m_notes->isVisibleTo(m_rest)) {
         m_notes->setText(qstring(m_premises.accessNotes));
     }

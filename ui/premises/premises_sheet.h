@@ -46,7 +46,8 @@ class PremisesSheet : public shell::Sheet {
     void sayDoubts();
     void addAddressField(shell::Fields* fields, const QString& label, const char* name, TextOf field);
     void addCountry();
-    void addUprn();
+    void addFacts();
+    void addApplianceInRooms(shell::Fields* fields);
     void addNotes();
     void addHistory();
     void addBin();
@@ -68,6 +69,7 @@ class PremisesSheet : public shell::Sheet {
     std::vector<std::pair<input::Editor*, TextOf>> m_addressFields;
     shell::Fields* m_address = nullptr;
     input::Editor* m_country = nullptr;
+    input::Editor* m_applianceInRooms = nullptr;
     QWidget* m_rest = nullptr;  // what only premises in the store have
     InstallationsPart* m_installations = nullptr;
     AppliancesPart* m_appliances = nullptr;

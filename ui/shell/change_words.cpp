@@ -171,6 +171,7 @@ constexpr FieldName kFields[] = {
     {"", "bonding_seen", QT_TRANSLATE_NOOP("Changes", "Bonding seen")},
     {"", "line_diagram", QT_TRANSLATE_NOOP("Changes", "Line diagram")},
     {"", "uprn", QT_TRANSLATE_NOOP("Changes", "Property reference (UPRN)")},
+    {"", "appliance_in_rooms", QT_TRANSLATE_NOOP("Changes", "Gas appliance in a room that tenants occupy")},
     {"", "since", QT_TRANSLATE_NOOP("Changes", "From")},
     {"", "until", QT_TRANSLATE_NOOP("Changes", "Until")},
     {"", "send_by", QT_TRANSLATE_NOOP("Changes", "How records are sent")},

@@ -49,6 +49,12 @@ QString countedFrom(DutyKind kind, const QString& from) {
                 tr("For a stay of 28 days or less a copy that hangs where it is seen will do. The check was "
                    "on %1.")
                     .arg(from);
+        case DutyKind::DisplayWithStatement:
+            return DutyWords::
+                tr("No gas appliance in the tenant’s rooms: a copy that hangs where it is seen will do, with "
+                   "the statement that the tenant may have a copy of their own, and at which address to ask "
+                   "the landlord for it. The check was on %1.")
+                    .arg(from);
         case DutyKind::BuildingNotice:
             return DutyWords::tr(
                        "30 days after completion on %1: certificate to the occupier, notice to the "
@@ -83,6 +89,8 @@ QString dutyTitle(DutyKind kind) {
             return DutyWords::tr("Copy of the record before the tenant moves in");
         case DutyKind::Display:
             return DutyWords::tr("Copy of the record on display");
+        case DutyKind::DisplayWithStatement:
+            return DutyWords::tr("Copy of the record on display, with a statement");
         case DutyKind::BuildingNotice:
             return DutyWords::tr("Building regulations: certificate and notice");
         case DutyKind::OperatingInformation:

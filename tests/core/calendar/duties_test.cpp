@@ -55,6 +55,9 @@ TEST(CopyDue, FollowsTheOccupation) {
     EXPECT_FALSE(copyDue(newTenant, dutyDay("2026-04-15"), {}));  // nobody knows when they come
     const Occupation shortStay{false, 14, true};
     EXPECT_EQ(copyDue(shortStay, dutyDay("2026-04-15"), {})->kind, DutyKind::Display);
+    // A landlord guild's page on display: no relevant appliance in any room that the tenant occupies.
+    const Occupation noneInRooms{false, 365, false};
+    EXPECT_EQ(copyDue(noneInRooms, dutyDay("2026-04-15"), {})->kind, DutyKind::DisplayWithStatement);
     EXPECT_FALSE(copyDue({}, dutyDay("2026-04-15"), {}));
 }
 

@@ -140,6 +140,25 @@ TEST_F(DutiesTest, forAShortStayTheCopyMayHangOnDisplay) {
         << "a day more is no short stay";
 }
 
+/// A landlord guild's page: no relevant appliance in any room that the tenant occupies. Not said is no such
+/// word.
+TEST_F(DutiesTest, withoutAnApplianceInTheirRoomsTheCopyMayHangWithAStatement) {
+    checkedByUs(flat, day(2026, 10, 20));
+    tenant();
+    const auto said = [this](reg::YesNo answer) {
+        auto premises = valueOf(store->premises(flat.premises));
+        premises.applianceInRooms = answer;
+        valueOf(store->save(premises));
+        return kinds();
+    };
+    EXPECT_THAT(said(reg::YesNo::NotSaid), ElementsAre(DutyKind::TenantCopy));
+    EXPECT_THAT(said(reg::YesNo::Yes), ElementsAre(DutyKind::TenantCopy));
+    EXPECT_THAT(said(reg::YesNo::No), ElementsAre(DutyKind::DisplayWithStatement));
+    EXPECT_EQ(open().front().by, day(2026, 10, 20)) << "it hangs there from the day of the check";
+    handOver("tenant_copy", sample.customer.id, "2026-10-20T10:00:00.000Z");
+    EXPECT_THAT(open(), IsEmpty());
+}
+
 TEST_F(DutiesTest, whereNothingIsLetNoCopyIsAskedFor) {
     tenant();
     checkedByUs(flat, day(2026, 10, 20));

@@ -273,6 +273,20 @@ TEST_F(PremisesPlaceTest, anOddPostcodeOrNumberIsSaidAndKept) {
     EXPECT_EQ(said("mprn"), QString());
 }
 
+TEST_F(PremisesPlaceTest, whetherAnApplianceStandsInATenantsRoomIsSaidOrNot) {
+    const auto id = bench.addPremises("14 Tallow Lane");
+    start();
+    auto* field = editor(place, "applianceInRooms");
+    EXPECT_EQ(field->text(), QStringLiteral("not_said"));
+    enterField(field);
+    type(QStringLiteral("n"));
+    press(Qt::Key_Return);
+    EXPECT_EQ(need(bench.store->premises(id)).applianceInRooms, reg::YesNo::No);
+    press(Qt::Key_Z, Qt::ControlModifier);
+    EXPECT_EQ(need(bench.store->premises(id)).applianceInRooms, reg::YesNo::NotSaid);
+    EXPECT_EQ(field->text(), QStringLiteral("not_said"));
+}
+
 TEST_F(PremisesPlaceTest, visitsAndTheirRecordsAreOpenedFromHere) {
     const auto id = bench.addPremises("14 Tallow Lane");
     const auto visit = bench.startVisit(id);
