@@ -23,9 +23,12 @@ std::string_view sourceOf(DutyKind kind) {
         case DutyKind::CopyBeforeMovingIn:
             return "Gas Safety (Installation and Use) Regulations 1998, regulation 36(6); HSE, \"Record "
                    "keeping\"";
-        case DutyKind::Display:
         case DutyKind::DisplayWithStatement:
-            // Which of the two paragraphs holds which case was not read in the statute itself.
+            return "Gas Safety (Installation and Use) Regulations 1998, regulation 36(7), from memory; a "
+                   "landlord "
+                   "guild's page";
+        case DutyKind::Display:
+            // Which of the two paragraphs holds the short stay was not read in the statute itself.
             return "Gas Safety (Installation and Use) Regulations 1998, regulation 36(6) and (7); HSE, "
                    "\"Record keeping\"";
         case DutyKind::BuildingNotice:
@@ -109,12 +112,16 @@ std::optional<Duty> copyDue(const Occupation& occupation, Date actualCheck, std:
             return dutyBy(DutyKind::TenantCopy, copyBy(*way, actualCheck, movesIn), actualCheck);
         case CopyWay::BeforeMovingIn:
             return dutyBy(DutyKind::CopyBeforeMovingIn, copyBy(*way, actualCheck, movesIn), movesIn);
+        case CopyWay::MayDisplayWithStatement: {
+            const auto inPlaceOf = copyWay({occupation.newTenant, occupation.days, true});
+            return inPlaceOf ? dutyBy(DutyKind::DisplayWithStatement,
+                                      copyBy(*inPlaceOf, actualCheck, movesIn), actualCheck)
+                             : std::nullopt;
+        }
         case CopyWay::MayDisplay:
-        case CopyWay::MayDisplayWithStatement:
             break;
     }
-    const auto kind = *way == CopyWay::MayDisplay ? DutyKind::Display : DutyKind::DisplayWithStatement;
-    return Duty{kind, actualCheck, actualCheck};  // it hangs there from the first day
+    return Duty{DutyKind::Display, actualCheck, actualCheck};  // it hangs there from the first day
 }
 
 std::optional<Duty> noticeDue(Date completed, Nation nation) {

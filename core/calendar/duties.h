@@ -63,8 +63,9 @@ struct Duty {
 [[nodiscard]] std::optional<Duty> serviceDue(std::optional<Date> lastService, std::optional<Date> installed,
                                              std::optional<int> makersMonths = {});
 
-/// The copy of a check's record to those who live there.
-/// Source: as copyWay() and copyBy(). Checked: tests/core/calendar/duties_test.cpp.
+/// The copy of a check's record to those who live there. One that hangs with a statement in its place is
+/// there from when the copy would have been due (regulation 36(7), from memory). Source: as copyWay() and
+/// copyBy(). Checked: tests/core/calendar/duties_test.cpp.
 [[nodiscard]] std::optional<Duty> copyDue(const Occupation& occupation, Date actualCheck,
                                           std::optional<Date> movesIn);
 

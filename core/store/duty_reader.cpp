@@ -156,9 +156,7 @@ class DutyReader {
             stay.days = calendar::daysBetween(*since, *until) + 1;
         }
         auto duty = calendar::copyDue(stay, *checked, movesInLater ? since : std::nullopt);
-        const bool hangs =
-            duty && (duty->kind == DutyKind::Display || duty->kind == DutyKind::DisplayWithStatement);
-        if (hangs && movesInLater) {
+        if (duty && duty->kind == DutyKind::Display && movesInLater) {
             duty->by = *since;  // not before anybody stays there
         }
         return duty;

@@ -31,6 +31,10 @@ const char* letterOf(DutyKind kind) {
     }
 }
 
+bool isDisplayed(DutyKind kind) {
+    return kind == DutyKind::Display || kind == DutyKind::DisplayWithStatement;
+}
+
 shell::Line dutyLine(const store::DutyLine& duty, calendar::Date today, const words::Words& words) {
     QStringList below{duty.premises ? oneLineOf(duty.address) : QString(), shell::dutyAbout(duty)};
     below.removeAll(QString());
@@ -76,10 +80,11 @@ DutiesPage::DutiesPage(const DueContext& context, QWidget* parent)
     log->addLayout(m_whomBox);
     auto* fields = new shell::Fields(3, m_log);
     m_how = logField(
-        input::makeListEditor(fields, {{shell::coded(reg::codeOf(reg::Channel::Visit)), tr("handed over")},
-                                       {shell::coded(reg::codeOf(reg::Channel::Letter)), tr("by post")},
-                                       {shell::coded(reg::codeOf(reg::Channel::Email)), tr("by mail")},
-                                       {shell::coded(reg::codeOf(reg::Channel::Other)), tr("another way")}}),
+        input::makeListEditor(
+            fields, {{shell::coded(reg::codeOf(reg::Channel::Visit)), tr("handed over, or put up there")},
+                     {shell::coded(reg::codeOf(reg::Channel::Letter)), tr("by post")},
+                     {shell::coded(reg::codeOf(reg::Channel::Email)), tr("by mail")},
+                     {shell::coded(reg::codeOf(reg::Channel::Other)), tr("another way")}}),
         "handedHow", tr("How"));
     m_on = logField(input::makeDateEditor(fields, [this] { return this->context().today(); }), "handedOn",
                     tr("On"));
@@ -154,6 +159,8 @@ void DutiesPage::pointAt(int /*row*/) {
                              .join(u' ')
                              .trimmed());
     m_log->setVisible(isLogged);
+    m_keep->setWords(duty != nullptr && isDisplayed(duty->kind) ? tr("It hangs there")
+                                                                : tr("It was handed over"));
     m_keep->setEnabled(isLogged && !m_reading.isBusy() && !context().shell.store.isReadOnly());
     if (isLogged) {
         offerWhom(*duty);

@@ -149,6 +149,10 @@ void PremisesSheet::addFacts() {
     auto* fields = new shell::Fields(kFactColumns, m_rest);
     rest->addWidget(fields);
     addApplianceInRooms(fields);
+    rest->addWidget(shell::softText(
+        tr("Where no gas appliance stands in a tenant’s room (all of them in a common boiler room, say), a "
+           "copy of the record on display, with a statement, does in place of a copy to each tenant."),
+        m_rest));
     addAddressField(fields, tr("Property reference (UPRN)"), "uprn",
                     [](reg::Premises& premises) -> std::string& { return premises.uprn; });
 }

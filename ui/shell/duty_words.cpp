@@ -120,6 +120,8 @@ QString dutyAbout(const store::DutyLine& line) {
     switch (line.kind) {
         case DutyKind::TenantCopy:
         case DutyKind::CopyBeforeMovingIn:
+        case DutyKind::Display:
+        case DutyKind::DisplayWithStatement:
             return DutyWords::tr("%1, record %2").arg(qstring(line.what), which);
         case DutyKind::OpenNotice:
             return joinedWords({qstring(line.what), dangerWord(line.which)});

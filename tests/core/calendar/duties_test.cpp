@@ -57,7 +57,15 @@ TEST(CopyDue, FollowsTheOccupation) {
     EXPECT_EQ(copyDue(shortStay, dutyDay("2026-04-15"), {})->kind, DutyKind::Display);
     // A landlord guild's page on display: no relevant appliance in any room that the tenant occupies.
     const Occupation noneInRooms{false, 365, false};
-    EXPECT_EQ(copyDue(noneInRooms, dutyDay("2026-04-15"), {})->kind, DutyKind::DisplayWithStatement);
+    const auto hangs = copyDue(noneInRooms, dutyDay("2026-04-15"), {});
+    EXPECT_EQ(hangs->kind, DutyKind::DisplayWithStatement);
+    // Regulation 36(7), from memory: from when a copy would have been due. By hand: 28 days.
+    EXPECT_EQ(hangs->by, dutyDay("2026-05-13"));
+    EXPECT_EQ(hangs->from, dutyDay("2026-04-15"));
+    const Occupation toCome{true, 365, false};
+    EXPECT_EQ(copyDue(toCome, dutyDay("2026-04-15"), dutyDay("2026-04-20"))->by, dutyDay("2026-04-20"));
+    EXPECT_FALSE(copyDue(toCome, dutyDay("2026-04-15"), {})) << "the day of moving in is not known";
+    EXPECT_FALSE(copyDue({{}, {}, false}, dutyDay("2026-04-15"), {})) << "nor whether they live there yet";
     EXPECT_FALSE(copyDue({}, dutyDay("2026-04-15"), {}));
 }
 

@@ -154,7 +154,7 @@ TEST_F(DutiesTest, withoutAnApplianceInTheirRoomsTheCopyMayHangWithAStatement) {
     EXPECT_THAT(said(reg::YesNo::NotSaid), ElementsAre(DutyKind::TenantCopy));
     EXPECT_THAT(said(reg::YesNo::Yes), ElementsAre(DutyKind::TenantCopy));
     EXPECT_THAT(said(reg::YesNo::No), ElementsAre(DutyKind::DisplayWithStatement));
-    EXPECT_EQ(open().front().by, day(2026, 10, 20)) << "it hangs there from the day of the check";
+    EXPECT_EQ(open().front().by, day(2026, 11, 17)) << "28 days, as a copy";
     handOver("tenant_copy", sample.customer.id, "2026-10-20T10:00:00.000Z");
     EXPECT_THAT(open(), IsEmpty());
 }
