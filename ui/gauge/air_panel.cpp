@@ -325,7 +325,7 @@ void AirPanel::showFigure() {
 void AirPanel::showState() {
     const auto* source = m_watch.source();
     m_state->setVisible(true);
-    m_simulated->setVisible(source != nullptr && source->isSimulated());
+    m_simulated->setVisible(isPractice());
     if (source == nullptr) {
         m_state->setInk(look::Role::Ink);
         m_state->setText(tr("Choose an instrument to watch."));

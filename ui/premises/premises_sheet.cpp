@@ -125,22 +125,29 @@ void PremisesSheet::addAddressField(shell::Fields* fields, const QString& label,
     connect(editor, &input::Editor::committed, this, [this] { sayDoubts(); });
 }
 
+input::Editor* PremisesSheet::addChoice(shell::Fields* fields, const QString& label, const char* name,
+                                        const std::vector<input::ChoiceItem>& choices, TakeCode take) {
+    auto* editor = input::makeListEditor(fields, choices);
+    editor->setLabel(label);
+    editor->setObjectName(QString::fromLatin1(name));
+    editor->setReadOnly(m_context.store.isReadOnly());
+    fields->add(editor);
+    shell::keepOnCommit(editor, m_context.words, [this, take](const QString& code) {
+        return keep([&](reg::Premises& premises) { take(premises, code.toStdString()); });
+    });
+    return editor;
+}
+
 void PremisesSheet::addCountry() {
     std::vector<input::ChoiceItem> choices;
     for (const auto country : {reg::Country::England, reg::Country::Wales, reg::Country::Scotland,
                                reg::Country::NorthernIreland}) {
         choices.push_back({coded(reg::codeOf(country)), m_context.words.country(country)});
     }
-    m_country = input::makeListEditor(m_address, choices);
-    m_country->setLabel(tr("Country"));
-    m_country->setObjectName(QStringLiteral("country"));
-    m_country->setReadOnly(m_context.store.isReadOnly());
-    m_address->add(m_country);
-    shell::keepOnCommit(m_country, m_context.words, [this](const QString& code) {
-        return keep([&](reg::Premises& premises) {
-            premises.country = reg::countryFromCode(code.toStdString()).value_or(premises.country);
-        });
-    });
+    m_country = addChoice(m_address, tr("Country"), "country", choices,
+                          [](reg::Premises& premises, const std::string& code) {
+                              premises.country = reg::countryFromCode(code).value_or(premises.country);
+                          });
 }
 
 void PremisesSheet::addFacts() {
@@ -162,17 +169,11 @@ void PremisesSheet::addApplianceInRooms(shell::Fields* fields) {
     for (const auto answer : {reg::YesNo::NotSaid, reg::YesNo::Yes, reg::YesNo::No}) {
         choices.push_back({coded(reg::codeOf(answer)), words::yesNo(m_context.words, answer)});
     }
-    m_applianceInRooms = input::makeListEditor(fields, choices);
-    m_applianceInRooms->setLabel(tr("Gas appliance in a room that tenants occupy"));
-    m_applianceInRooms->setObjectName(QStringLiteral("applianceInRooms"));
-    m_applianceInRooms->setReadOnly(m_context.store.isReadOnly());
-    fields->add(m_applianceInRooms);
-    shell::keepOnCommit(m_applianceInRooms, m_context.words, [this](const QString& code) {
-        return keep([&](reg::Premises& premises) {
-            premises.applianceInRooms =
-                reg::yesNoFromCode(code.toStdString()).value_or(premises.applianceInRooms);
+    m_applianceInRooms = addChoice(
+        fields, tr("Gas appliance in a room that tenants occupy"), "applianceInRooms", choices,
+        [](reg::Premises& premises, const std::string& code) {
+            premises.applianceInRooms = reg::yesNoFromCode(code).value_or(premises.applianceInRooms);
         });
-    });
 }
 
 void PremisesSheet::addNotes() {

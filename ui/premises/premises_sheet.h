@@ -45,6 +45,9 @@ class PremisesSheet : public shell::Sheet {
     /// Says below a field what is odd about it; what was typed is kept all the same.
     void sayDoubts();
     void addAddressField(shell::Fields* fields, const QString& label, const char* name, TextOf field);
+    using TakeCode = void (*)(reg::Premises&, const std::string& code);
+    input::Editor* addChoice(shell::Fields* fields, const QString& label, const char* name,
+                             const std::vector<input::ChoiceItem>& choices, TakeCode take);
     void addCountry();
     void addFacts();
     void addApplianceInRooms(shell::Fields* fields);

@@ -13,13 +13,17 @@ namespace {
 using namespace samples;
 using simulator::Installation;
 
-TraceMeaning meaning(const Installation& one) {
+auto fitOfInstallation(const Installation& one) {
     simulator::Random random(7);
     FitInput input;
     input.volume = quantity::Volume(one.litres, quantity::kLitre);
     input.at = gaugeMillibar(20);
     input.step = millibar(one.step);
-    const auto fit = fitTrace(simulator::watch(one, random), input);
+    return fitTrace(simulator::watch(one, random), input);
+}
+
+TraceMeaning meaning(const Installation& one) {
+    const auto fit = fitOfInstallation(one);
     EXPECT_TRUE(fit);
     return fit ? meaningOf(*fit) : TraceMeaning::CantTell;
 }
@@ -46,12 +50,7 @@ TEST(TraceMeaning, OfTheSettlingAloneLeavesALeakOut) {
     Installation one;
     one.kelvin = 0.2;
     one.leak = 1.0;
-    simulator::Random random(7);
-    FitInput input;
-    input.volume = quantity::Volume(one.litres, quantity::kLitre);
-    input.at = gaugeMillibar(20);
-    input.step = millibar(one.step);
-    const auto fit = fitTrace(simulator::watch(one, random), input);
+    const auto fit = fitOfInstallation(one);
     ASSERT_TRUE(fit);
     EXPECT_EQ(meaningOf(*fit), TraceMeaning::Leak);
     EXPECT_EQ(settlingMeaning(*fit), TraceMeaning::Cooling);
